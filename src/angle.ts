@@ -1,0 +1,100 @@
+import { quoted, refuse } from "./errors.ts";
+import { type Exact, fromExact, parseRational, rational, toExact } from "./ratio.ts";
+
+/** Arc-seconds in one revolution. */
+export const arcSecondsPerTurn = 1_296_000;
+
+const number = String.raw`\d+(?:\.\d+)?`;
+const sexagesimal = new RegExp(
+  String.raw`^(?:(${number})\s*(?:°|d|deg|degrees?))?\s*(?:(${number})\s*(?:['′]|m|min|minutes?))?\s*(?:(${number})\s*(?:["″]|''|′′|s|sec|seconds?))?$`,
+  "i",
+);
+const colons = new RegExp(String.raw`^(\d+):(\d+)(?::(${number}))?$`);
+const ofTurn = /^(\d+(?:\.\d+)?(?:\s*\/\s*\d+)?)\s*(?:rev|revs|revolutions?|turns?)$/i;
+const gon = new RegExp(String.raw`^(${number})\s*(?:gon|grad|grads)$`, "i");
+const bare = new RegExp(`^${number}$`);
+
+/**
+ * Reads an angle as a person writes it, exactly.
+ *
+ * `2.9` and `2.9°` are degrees; `2°54'`, `2d 54m`, `2:54:00` are degrees, minutes and seconds;
+ * `1/124 rev` is a part of a revolution; `10 gon` is a part of the 400 of a circle.
+ *
+ * @returns The angle in revolutions, exact: `"29/3600"` for 2.9 degrees. Always above 0.
+ * @throws {@link InputError} when the text is no angle, is zero, or is over 1,000 revolutions.
+ *
+ * @example
+ * ```ts
+ * parseAngle("2°54'"); // "29/3600"
+ * ```
+ */
+export function parseAngle(text: string): Exact {
+  const revolutions = readAngle(text);
+  if (revolutions === null) {
+    return refuse("angle", `${quoted(text)} is not an angle; write it as 2.9°, 2°54', 2:54:00, 1/124 rev or 10 gon`);
+  }
+  return checkAngle(toExact(revolutions), text);
+}
+
+/**
+ * Checks an angle given in revolutions as exact text, and returns it in lowest terms.
+ *
+ * @throws {@link InputError} when it is not above 0 or has terms too large to work with.
+ */
+export function checkAngle(angle: unknown, shown: unknown = angle): Exact {
+  const value = parseRational(angle, "angle");
+  if (value.s <= 0n) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
+  if (value.n > 1000n * value.d) refuse("angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
+  return toExact(value);
+}
+
+function readAngle(given: unknown) {
+  if (typeof given !== "string") return null;
+  const text = given.trim();
+  if (text.length > 60) return null;
+  if (bare.test(text)) return parseRational(text, "angle").div(360);
+  const turn = ofTurn.exec(text);
+  if (turn) return parseRational(turn[1], "angle");
+  const centesimal = gon.exec(text);
+  if (centesimal) return parseRational(centesimal[1], "angle").div(400);
+  const clock = colons.exec(text);
+  if (clock) return fromParts(clock[1], clock[2], clock[3]);
+  const parts = sexagesimal.exec(text);
+  if (parts && text !== "") return fromParts(parts[1], parts[2], parts[3]);
+  return null;
+}
+
+function fromParts(degrees = "0", minutes = "0", seconds = "0") {
+  return parseRational(degrees, "angle")
+    .add(parseRational(minutes, "angle").div(60))
+    .add(parseRational(seconds, "angle").div(3600))
+    .div(360);
+}
+
+/**
+ * Writes an angle in degrees, minutes and seconds: `2° 54′ 00″`.
+ *
+ * Seconds are rounded to `places` decimals (half up), and a value that is not exact at
+ * that many places is preceded by `≈`, so that nobody takes a rounded angle for a true one.
+ *
+ * @param angle - In revolutions, exact.
+ * @param places - Decimals of a second, 0 to 6.
+ */
+export function formatAngle(angle: Exact, places = 0): string {
+  const value = fromExact(angle);
+  const scale = 10n ** BigInt(places);
+  const scaled = value.mul(rational(BigInt(arcSecondsPerTurn) * scale));
+  const magnitude = scaled.abs();
+  const units = (2n * magnitude.n + magnitude.d) / (2n * magnitude.d);
+  const seconds = units / scale;
+  const decimals = places === 0 ? "" : `.${String(units % scale).padStart(places, "0")}`;
+  const two = (part: bigint) => String(part).padStart(2, "0");
+  const sign = value.s < 0n && units > 0n ? "−" : "";
+  const mark = magnitude.d === 1n ? "" : "≈ ";
+  return `${mark}${sign}${seconds / 3600n}° ${two((seconds / 60n) % 60n)}′ ${two(seconds % 60n)}${decimals}″`;
+}
+
+/** Arc-seconds of an exact angle in revolutions, as a plain number for display. */
+export function arcSeconds(angle: Exact): number {
+  return fromExact(angle).mul(arcSecondsPerTurn).valueOf();
+}

@@ -1,0 +1,123 @@
+import { compound } from "./compound.ts";
+import { differential } from "./differential.ts";
+import { direct } from "./direct.ts";
+import { invariant, quoted, refuse } from "./errors.ts";
+import { type GearBox, gearBox } from "./gear-train.ts";
+import type { Head } from "./head.ts";
+import { prove } from "./mechanism.ts";
+import { type Bench, bench, type Move } from "./move.ts";
+import { checkOwned } from "./ownership.ts";
+import { type Kind, preferenceFrom } from "./preference.ts";
+import { gcd } from "./ratio.ts";
+import type { Method, Setting, UnprovedSetting } from "./setting.ts";
+import { simple } from "./simple.ts";
+import { checkTeethPerMove, movesFor, type Target, usualTeethPerMove } from "./target.ts";
+
+/** All methods, in the order of preference. */
+export const allMethods: readonly Method[] = Object.freeze(["direct", "simple", "differential", "compound"]);
+
+/** What to look for, and in what order. */
+export interface SearchOptions {
+  /** The methods to try; left out, all of them. */
+  readonly methods?: readonly Method[];
+  /** The most teeth per move to try, 1 to 1,000; left out, 12. */
+  readonly teethPerMove?: number;
+  /** Kinds of setting to put before the others; the rest keep their usual order. */
+  readonly prefer?: readonly Kind[];
+  /** The plate that is on the head now, where it is not the head's own `mounted`. */
+  readonly mounted?: string;
+}
+
+/** A search made ready for a head, to be put to many targets. */
+export interface Search {
+  readonly bench: Bench;
+  readonly box: GearBox;
+  readonly methods: readonly Method[];
+  readonly teethPerMove: number;
+  readonly order: readonly Kind[];
+}
+
+/** Checks the options and lays out the head once. */
+export function searchOn(head: Head, options: SearchOptions = {}): Search {
+  for (const method of options.methods ?? []) {
+    if (!allMethods.includes(method))
+      refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
+  }
+  return {
+    bench: bench(head, options.mounted),
+    box: gearBox(head.gears),
+    methods: options.methods ?? allMethods,
+    teethPerMove: checkTeethPerMove(options.teethPerMove ?? usualTeethPerMove),
+    order: preferenceFrom(options.prefer ?? []),
+  };
+}
+
+/**
+ * Every exact setting of a head for a target, best first, each found and proved only when asked for.
+ *
+ * More than one tooth per move is tried where that can gain something: in differential indexing
+ * always; in simple and compound indexing only on a fractional worm ratio, and there only until
+ * one serves. Once the generator ends, every owned circle, train and number of teeth per move has
+ * been tried.
+ *
+ * @throws {@link InputError} when the target or an option is not allowed.
+ */
+export function* exactSettings(head: Head, target: Target, options: SearchOptions = {}): Generator<Setting> {
+  yield* settingsOf(searchOn(head, options), target);
+}
+
+/** {@link exactSettings} on a search made ready before. */
+export function* settingsOf(search: Search, target: Target): Generator<Setting> {
+  const moves = movesFor(target, search.teethPerMove);
+  for (const kind of search.order) {
+    for (const unproved of ofKind(kind, search, moves)) yield proved(unproved, search.bench.head, target);
+  }
+}
+
+function* ofKind(kind: Kind, { bench, box, methods }: Search, moves: readonly Move[]): Generator<UnprovedSetting> {
+  const [first, ...blocks] = moves;
+  invariant(first !== undefined, "a target has a move");
+  if (kind === "direct") {
+    if (methods.includes("direct")) yield* direct(bench, first);
+  } else if (kind === "simple" || kind === "compound") {
+    if (methods.includes(kind)) yield* firstThatServes(kind === "simple" ? simple : compound, bench, moves);
+  } else if (methods.includes("differential")) {
+    if (kind === "one-pair") yield* differential(bench, first, box, { pairs: 1, fits: true });
+    else if (kind === "two-pair") yield* differential(bench, first, box, { pairs: 2, fits: true });
+    else if (kind === "may-foul") for (const move of moves) yield* differential(bench, move, box, { pairs: 2, fits: false });
+    else {
+      for (const move of blocks) {
+        yield* differential(bench, move, box, { pairs: 1, fits: true });
+        yield* differential(bench, move, box, { pairs: 2, fits: true });
+      }
+    }
+  }
+}
+
+/** The denominator of R·k/N changes with k only where k cancels against that of R. */
+function firstThatServes(
+  solve: (bench: Bench, move: Move) => UnprovedSetting[],
+  bench: Bench,
+  moves: readonly Move[],
+): UnprovedSetting[] {
+  for (const [index, move] of moves.entries()) {
+    if (index > 0 && gcd(move.teeth, bench.worm.d) === 1) continue;
+    const found = solve(bench, move);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting {
+  checkOwned(unproved, head);
+  const proof = prove(unproved);
+  invariant(proof.closes, `${JSON.stringify(unproved)} does not close`);
+  return {
+    ...unproved,
+    teethPerMove: "angle" in target ? 1 : unproved.teethPerMove,
+    exact: true,
+    closingArcSeconds: 0,
+    worstArcSeconds: 0,
+    proof,
+  };
+}

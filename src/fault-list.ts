@@ -1,0 +1,94 @@
+import type Fraction from "fraction.js";
+import { type Fault, InputError, quoted } from "./errors.ts";
+import { groupDigits, parseRational } from "./ratio.ts";
+
+/** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
+export interface FaultList {
+  add(place: string, problem: string): void;
+  /** The value as an object whose keys are among `keys`; empty where it is not. */
+  object(value: unknown, place: string, keys: readonly string[]): Readonly<Record<string, unknown>>;
+  list(value: unknown, place: string, most: number): readonly unknown[];
+  wholeNumber(value: unknown, place: string, least: number, most: number): number;
+  /** A short one-line name. */
+  name(value: unknown, place: string): string;
+  flag(value: unknown, place: string): boolean;
+  /** An exact number above 0. */
+  positive(value: unknown, place: string): Fraction | null;
+  /** Throws the {@link InputError} that lists the faults, if there are any. */
+  throwIfAny(): void;
+}
+
+const longestName = 60;
+const longestReport = 12;
+
+/** Starts an empty list of faults. */
+export function faultList(): FaultList {
+  const faults: Fault[] = [];
+  const add = (place: string, problem: string) => {
+    faults.push({ place, problem });
+  };
+  return {
+    add,
+    object(value, place, keys) {
+      if (typeof value !== "object" || value === null || Array.isArray(value)) {
+        add(place, `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`);
+        return {};
+      }
+      for (const key of Object.keys(value)) {
+        if (!keys.includes(key)) add(place, `there is no key ${quoted(key)}; the keys are ${keys.join(", ")}`);
+      }
+      return value as Record<string, unknown>;
+    },
+    list(value, place, most) {
+      if (!Array.isArray(value)) {
+        add(place, `${quoted(value)} is not a list`);
+        return [];
+      }
+      if (value.length > most) {
+        add(place, `${groupDigits(value.length)} entries are too many; give at most ${groupDigits(most)}`);
+        return [];
+      }
+      return value;
+    },
+    wholeNumber(value, place, least, most) {
+      if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
+      add(place, `${quoted(value)} is not a whole number from ${groupDigits(least)} to ${groupDigits(most)}`);
+      return least;
+    },
+    name(value, place) {
+      if (
+        typeof value === "string" &&
+        value.trim() !== "" &&
+        value.length <= longestName &&
+        !/[\p{Cc}\p{Zl}\p{Zp}]/u.test(value)
+      ) {
+        return value.trim();
+      }
+      add(place, `${quoted(value)} is not a name; give 1 to ${longestName} characters on one line, in quotes`);
+      return "";
+    },
+    flag(value, place) {
+      if (typeof value !== "boolean") add(place, `${quoted(value)} is not true or false`);
+      return value === true;
+    },
+    positive(value, place) {
+      try {
+        const number = parseRational(value, place);
+        if (number.s > 0n) return number;
+        add(place, `${quoted(value)} is not above 0`);
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        faults.push(...error.faults);
+      }
+      return null;
+    },
+    throwIfAny() {
+      if (faults.length <= longestReport) {
+        if (faults.length > 0) throw new InputError(faults);
+        return;
+      }
+      const rest = faults.length - longestReport;
+      throw new InputError([...faults.slice(0, longestReport), { place: "", problem: `and ${groupDigits(rest)} more faults` }]);
+    },
+  };
+}

@@ -1,0 +1,33 @@
+/**
+ * Exact dividing-head indexing: which plate and circle, how many turns and spaces, which change
+ * gears, for any count on the head described; each setting proved on a model of the mechanism.
+ *
+ * Everything here is a pure function on plain readonly data. Exact values are text, `"p/q"`.
+ *
+ * @packageDocumentation
+ */
+export { arcSeconds, formatAngle, parseAngle } from "./angle.ts";
+export {
+  type Answer,
+  type AnswerOptions,
+  indexAngle,
+  indexDivisions,
+  indexTable,
+  type TableOptions,
+  type TableRow,
+} from "./answer.ts";
+export { type Fault, InputError } from "./errors.ts";
+export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
+export { type GearBox, type GearTrain, gearBox, shaftRoom } from "./gear-train.ts";
+export type { Gearing, GearingSpec } from "./gearing.ts";
+export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";
+export type { Impossible, Reason } from "./impossible.ts";
+export { type Proof, prove } from "./mechanism.ts";
+export { checkOwned } from "./ownership.ts";
+export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
+export { type Kind, kindOf, orderOfPreference } from "./preference.ts";
+export { type Exact, fromExact } from "./ratio.ts";
+export { readyHeads } from "./ready-heads.ts";
+export type { Scale, ScaleSpec } from "./scale.ts";
+export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
+export type { Target } from "./target.ts";

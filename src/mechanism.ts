@@ -1,0 +1,139 @@
+import type Fraction from "fraction.js";
+import { quoted, refuse } from "./errors.ts";
+import { type Exact, fromExact, rational, toExact } from "./ratio.ts";
+import type { UnprovedSetting } from "./setting.ts";
+
+/**
+ * What the mechanism did when a setting was turned through all its moves.
+ *
+ * All turns are exact, over all the moves until the work is back where it started.
+ */
+export interface Proof {
+  /** Whether the moves land on every position, once each, and end where they began. */
+  readonly closes: boolean;
+  /** How it was shown: by the identity of one move, or by walking every move. */
+  readonly shownBy: "identity" | "walk";
+  /** Moves in all; one for each position. */
+  readonly moves: number;
+  /** Turns of the work in all these moves. */
+  readonly rounds: number;
+  /** Turns of the crank, as seen from the bench; null for direct indexing. */
+  readonly crankTurns: Exact | null;
+  /** Turns of the pin over the plate; null for direct indexing. */
+  readonly pinTurns: Exact | null;
+  /** Turns of the plate, + with the crank; null for direct indexing. */
+  readonly plateTurns: Exact | null;
+}
+
+/** The head set up for one setting: how far each part turns in one move. */
+interface Rig {
+  readonly spindle: Fraction;
+  readonly crank: Fraction;
+  readonly plate: Fraction;
+  readonly pin: Fraction;
+  /** What each pin moves over in one move, and the holes of its circle: it must drop into one after every move. */
+  readonly pins: readonly { readonly perMove: Fraction; readonly holes: number }[];
+}
+
+/**
+ * Turns a setting through all its moves on a model of the head (crank, pin, plate, gears, worm,
+ * spindle) and says whether it lands on every position. It knows nothing of how settings are found.
+ *
+ * One move turns the spindle by s. Should s be exactly k/N in lowest terms, then move j lands at
+ * j·k/N: the N moves reach N places that differ, as k has an inverse modulo N, and the last is the
+ * start. That identity proves every move at once; `walk` also makes the moves one by one and looks
+ * for the hole under each pin and the place of each division.
+ *
+ * @param setting - As returned by the library, or through JSON.
+ * @param options.walk - Make every move; time and memory grow with the divisions.
+ * @throws {@link InputError} when the setting is no move at all, or jams.
+ */
+export function prove(setting: UnprovedSetting, options: { readonly walk?: boolean } = {}): Proof {
+  const rig = setUp(setting);
+  const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
+  const moves = Number(wanted.d);
+  const lands = rig.spindle.equals(wanted) && rig.pins.every(({ perMove, holes }) => perMove.mul(holes).d === 1n);
+  const over = (turns: Fraction) => (setting.method === "direct" ? null : toExact(turns.mul(moves)));
+  return {
+    closes: lands && (options.walk !== true || walk(rig, moves)),
+    shownBy: options.walk === true ? "walk" : "identity",
+    moves,
+    rounds: Number(wanted.n),
+    crankTurns: over(rig.crank),
+    pinTurns: over(rig.pin),
+    plateTurns: over(rig.plate),
+  };
+}
+
+/** How far one move of a setting really turns the spindle, in turns. */
+export function spindleTurnsPerMove(setting: UnprovedSetting): Exact {
+  return toExact(setUp(setting).spindle);
+}
+
+const still = rational(0);
+
+function setUp(setting: UnprovedSetting): Rig {
+  if (setting.circle === null && setting.spaces !== 0) refuse("setting.circle", "is missing; spaces say nothing without it");
+  const pin = holes(setting.turns, 1, "turns").add(holes(setting.spaces, setting.circle ?? 1, "spaces"));
+  if (pin.s <= 0n) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
+  const pins = [{ perMove: pin, holes: setting.circle ?? 1 }];
+  // Direct: the worm is out of mesh, and the spindle itself moves by the holes of its plate.
+  if (setting.method === "direct") return { spindle: pin, crank: still, plate: still, pin, pins };
+  const worm = exactNumber(setting.wormRatio, "wormRatio");
+  if (setting.second) {
+    // Compound: first the crank over a plate held still, then crank and plate together at the rear pin.
+    const { spaces, circle, direction } = setting.second;
+    const plate = holes(direction === "with" ? spaces : -spaces, circle, "second.spaces");
+    const crank = pin.add(plate);
+    return { spindle: crank.div(worm), crank, plate, pin, pins: [...pins, { perMove: plate, holes: circle }] };
+  }
+  // Simple and differential: the pin moves over a plate that turns g for each turn of the spindle,
+  // so crank = pin + plate, with crank = R·spindle and plate = g·spindle: spindle = pin / (R − g).
+  const ratio = plateRatio(setting);
+  const net = worm.sub(ratio);
+  if (net.s <= 0n)
+    refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
+  const spindle = pin.div(net);
+  return { spindle, crank: spindle.mul(worm), plate: spindle.mul(ratio), pin, pins };
+}
+
+function plateRatio({ gears }: UnprovedSetting): Fraction {
+  if (!gears) return still;
+  const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
+  const ratio = holes(product(gears.drivers), product(gears.driven), "gears");
+  return gears.direction === "with" ? ratio : ratio.neg();
+}
+
+/** Makes every move: each pin must find a hole, and each division must be reached once. */
+function walk(rig: Rig, moves: number): boolean {
+  const reached = new Set<bigint>();
+  const pinsAt = rig.pins.map(() => still);
+  let place = still;
+  for (let move = 0; move < moves; move += 1) {
+    const division = place.mul(moves);
+    if (division.d !== 1n) return false;
+    reached.add(division.n % BigInt(moves));
+    place = place.add(rig.spindle);
+    for (const [index, pin] of rig.pins.entries()) {
+      const at = (pinsAt[index] ?? still).add(pin.perMove);
+      if (at.mul(pin.holes).d !== 1n) return false;
+      pinsAt[index] = at;
+    }
+  }
+  return place.d === 1n && reached.size === moves;
+}
+
+function holes(count: number, circle: number, place: string): Fraction {
+  if (!Number.isSafeInteger(count) || !Number.isSafeInteger(circle) || circle < 1) {
+    refuse(`setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
+  }
+  return rational(count, circle);
+}
+
+function exactNumber(text: unknown, place: string): Fraction {
+  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
+    const value = fromExact(text);
+    if (value.s > 0n) return value;
+  }
+  return refuse(`setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
+}

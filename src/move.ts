@@ -1,0 +1,72 @@
+import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "./head.ts";
+import { fromExact, gcd } from "./ratio.ts";
+import type { Method, UnprovedSetting } from "./setting.ts";
+
+/** What the solvers need of a head, in safe integers and made once for many counts. */
+export interface Bench {
+  readonly head: Head;
+  /** The worm ratio, numerator over denominator in lowest terms. */
+  readonly worm: { readonly n: number; readonly d: number };
+  readonly circles: readonly OwnedCircle[];
+  /** The plate taken to be on the head already, or null. */
+  readonly mounted: string | null;
+}
+
+/** Lays out a head for the solvers. */
+export function bench(head: Head, mounted?: string): Bench {
+  const worm = fromExact(head.wormRatio);
+  return {
+    head,
+    worm: { n: Number(worm.n), d: Number(worm.d) },
+    circles: ownedCircles(head),
+    mounted: mountedPlate(head, mounted),
+  };
+}
+
+/** One move of the work: `teeth` of `divisions`, coprime. An angle p/q of a turn is p of q. */
+export interface Move {
+  readonly divisions: number;
+  readonly teeth: number;
+}
+
+/** Whole crank turns and the rest of a turn, `part`/`parts` in lowest terms, `part` < `parts`. */
+export interface CrankTurns {
+  readonly turns: number;
+  readonly part: number;
+  readonly parts: number;
+}
+
+/** The crank turns of one move over a plate that stands still: t = R·k/N. */
+export function crankTurns({ worm }: Bench, { divisions, teeth }: Move): CrankTurns {
+  const numerator = worm.n * teeth;
+  const denominator = worm.d * divisions;
+  const common = gcd(numerator, denominator);
+  const parts = denominator / common;
+  const part = (numerator % denominator) / common;
+  return { turns: (numerator - part * common) / denominator, part, parts };
+}
+
+/** What a setting says of its move, before the crank is spoken of. */
+export function settingOf<M extends Method>(
+  method: M,
+  { head }: Bench,
+  { divisions, teeth }: Move,
+): Pick<UnprovedSetting, "teethPerMove" | "wormRatio" | "spindlePerMove"> & { readonly method: M } {
+  return {
+    method,
+    teethPerMove: teeth,
+    wormRatio: head.wormRatio,
+    spindlePerMove: divisions === 1 ? String(teeth) : `${teeth}/${divisions}`,
+  };
+}
+
+/** The crank's part of a setting: a circle with its spaces, or whole turns on any circle. */
+export function crankMove(
+  turns: number,
+  spaces: number,
+  circle: OwnedCircle | null,
+): Pick<UnprovedSetting, "turns" | "spaces" | "circle" | "plate" | "face" | "armsEnclose"> {
+  return circle === null || spaces === 0
+    ? { turns, spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
+    : { turns, spaces, circle: circle.holes, plate: circle.plate, face: circle.face, armsEnclose: spaces + 1 };
+}

@@ -1,0 +1,69 @@
+import { type Search, settingsOf } from "./exact-settings.ts";
+import { divisors, fromExact, lcm } from "./ratio.ts";
+import { mostDivisions } from "./target.ts";
+
+/** How far differential settings are looked for on either side, count by count. */
+const stepsEitherWay = 3000;
+
+/**
+ * The nearest counts below and above one that cannot be done, by any method asked for.
+ *
+ * Counts done by direct, simple and compound indexing are divisors of D, R·C and R·lcm(C1, C2),
+ * so the nearest are found however far away; differential settings are looked for among the
+ * 3,000 counts on either side.
+ */
+export function nearestCounts(search: Search, divisions: number): readonly number[] {
+  const ungeared = { ...search, methods: search.methods.filter((method) => method !== "differential") };
+  const plain = countsWithoutGears(search).filter((count) => count <= mostDivisions);
+  const below = plain.filter((count) => count < divisions).findLast((count) => closes(ungeared, count)) ?? 0;
+  const above = plain.find((count) => count > divisions && closes(ungeared, count)) ?? Number.POSITIVE_INFINITY;
+
+  const greatest = greatestWithGears(search);
+  const top = Math.min(divisions - 1, greatest);
+  const nearBelow = countdown(top, Math.max(below + 1, top - stepsEitherWay)).find((count) => closes(search, count)) ?? below;
+  const bottom = divisions + 1;
+  const nearAbove =
+    countUp(bottom, Math.min(above - 1, greatest, bottom + stepsEitherWay, mostDivisions)).find((count) =>
+      closes(search, count),
+    ) ?? above;
+  return [...(nearBelow > 0 ? [nearBelow] : []), ...(Number.isFinite(nearAbove) ? [nearAbove] : [])];
+}
+
+function closes(search: Search, divisions: number): boolean {
+  return settingsOf(search, { divisions }).next().done !== true;
+}
+
+/** Counts among which all that close without gears are found, ascending. */
+function countsWithoutGears({ bench, methods }: Search): number[] {
+  const wholes = new Set<number>();
+  if (methods.includes("direct")) for (const { holes } of bench.head.directPlates) wholes.add(holes);
+  if (methods.includes("simple")) {
+    if (bench.circles.length > 0 || bench.head.dial !== null) wholes.add(bench.worm.n);
+    for (const { holes } of bench.circles) wholes.add(bench.worm.n * holes);
+  }
+  if (methods.includes("compound") && bench.head.rearPin) {
+    for (const { faces } of bench.head.plates) {
+      for (const { circles } of faces) {
+        for (const first of circles)
+          for (const second of circles) if (first < second) wholes.add(bench.worm.n * lcm(first, second));
+      }
+    }
+  }
+  return [...new Set([...wholes].flatMap(divisors))].sort((a, b) => a - b);
+}
+
+/** N·h = C·k·(R − g) bounds the counts that gearing can reach. */
+function greatestWithGears({ bench, methods, teethPerMove }: Search): number {
+  const { gearing, gears, wormRatio } = bench.head;
+  if (!methods.includes("differential") || gearing === null || gears.length < 2) return 0;
+  const net = fromExact(wormRatio).add(fromExact(gearing.greatestPlateRatio)).valueOf();
+  return Math.floor(Math.max(...bench.circles.map(({ holes }) => holes)) * teethPerMove * net);
+}
+
+function countUp(from: number, to: number): readonly number[] {
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
+}
+
+function countdown(from: number, to: number): readonly number[] {
+  return Array.from({ length: Math.max(0, from - to + 1) }, (_, step) => from - step);
+}

@@ -1,0 +1,26 @@
+import { type Bench, crankMove, crankTurns, type Move, settingOf } from "./move.ts";
+import { byHandling } from "./preference.ts";
+import type { UnprovedSetting } from "./setting.ts";
+
+/**
+ * Simple (plain) indexing: the crank alone, over a plate held by its stop pin.
+ *
+ * The law: t = R·k/N turns = whole turns + s/C. In lowest terms the rest of a turn is r/D, so
+ * every circle that is a multiple of D serves, with s = r·C/D spaces, and no other does.
+ *
+ * @returns A setting for every owned circle that serves; one with no circle named where the move
+ * is whole turns.
+ * @see US Army, OD1644, *Milling Machine Operations*, on plain indexing.
+ */
+export function simple(bench: Bench, move: Move): UnprovedSetting[] {
+  const { turns, part, parts } = crankTurns(bench, move);
+  const base = { ...settingOf("simple", bench, move), plateStopPin: "in" as const };
+  if (parts === 1) {
+    const canCountTurns = bench.circles.length > 0 || bench.head.dial !== null;
+    return canCountTurns ? [{ ...base, ...crankMove(turns, 0, null) }] : [];
+  }
+  return bench.circles
+    .filter(({ holes }) => holes % parts === 0)
+    .map((circle) => ({ ...base, ...crankMove(turns, (circle.holes / parts) * part, circle) }))
+    .sort(byHandling(bench.mounted));
+}

@@ -1,3 +1,4 @@
+import type Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
 import { type Exact, fromExact, parseRational, rational, toExact } from "./ratio.ts";
 
@@ -46,6 +47,13 @@ export function checkAngle(angle: unknown, shown: unknown = angle): Exact {
   if (value.s <= 0n) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
   if (value.n > 1000n * value.d) refuse("angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
   return toExact(value);
+}
+
+/** Checks an angle from a zero, in revolutions: 0 or more. */
+export function checkAngleFromZero(angle: unknown, place: string): Fraction {
+  const value = parseRational(angle, place);
+  if (value.s < 0n || value.n > 1000n * value.d) refuse(place, `${quoted(angle)} is not an angle from 0 to 1,000 revolutions`);
+  return value;
 }
 
 function readAngle(given: unknown) {

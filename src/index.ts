@@ -7,6 +7,7 @@
  * @packageDocumentation
  */
 export { arcSeconds, formatAngle, parseAngle } from "./angle.ts";
+export { countsFromAngle, type PossibleCount } from "./angle-by-eye.ts";
 export {
   type Answer,
   type AnswerOptions,
@@ -16,18 +17,40 @@ export {
   type TableOptions,
   type TableRow,
 } from "./answer.ts";
+export { type CircleLayout, type Coordinate, chord, coordinates } from "./coordinates.ts";
 export { type Fault, InputError } from "./errors.ts";
 export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
 export { type GearBox, type GearTrain, gearBox, shaftRoom } from "./gear-train.ts";
 export type { Gearing, GearingSpec } from "./gearing.ts";
 export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";
 export type { Impossible, Reason } from "./impossible.ts";
-export { type Proof, prove } from "./mechanism.ts";
+export { type Proof, prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
 export { checkOwned } from "./ownership.ts";
 export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
+export {
+  checkPositions,
+  type MoveBetween,
+  type NearestTooth,
+  type Position,
+  type PositionOptions,
+  positions,
+  positionsAfter,
+  toothAt,
+} from "./positions.ts";
 export { type Kind, kindOf, orderOfPreference } from "./preference.ts";
 export { type Exact, fromExact } from "./ratio.ts";
+export {
+  type DialPosition,
+  type DialTable,
+  dialReadings,
+  leastCountArcSeconds,
+  type Reading,
+  type Side,
+  type WorstReading,
+  type ZeroOptions,
+} from "./readings.ts";
 export { readyHeads } from "./ready-heads.ts";
+export { gearsForgotten, type MoveGives, whatMoveGives } from "./reverse.ts";
 export type { Scale, ScaleSpec } from "./scale.ts";
 export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
 export type { Target } from "./target.ts";

@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
 import { type Exact, fromExact, rational, toExact } from "./ratio.ts";
-import type { UnprovedSetting } from "./setting.ts";
+import type { SecondMove, SettingGears, UnprovedSetting } from "./setting.ts";
 
 /**
  * What the mechanism did when a setting was turned through all its moves.
@@ -23,6 +23,22 @@ export interface Proof {
   readonly pinTurns: Exact | null;
   /** Turns of the plate, + with the crank; null for direct indexing. */
   readonly plateTurns: Exact | null;
+}
+
+/** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
+export interface SetMove {
+  /** Crank turns for one spindle turn. */
+  readonly wormRatio: Exact;
+  readonly turns: number;
+  readonly spaces: number;
+  /** Holes in the circle; null where the move is whole turns. */
+  readonly circle: number | null;
+  /** `"direct"` where the spindle itself is moved by its plate; left out or anything else, the crank is. */
+  readonly method?: string;
+  /** Compound only. */
+  readonly second?: SecondMove;
+  /** Differential only. */
+  readonly gears?: Pick<SettingGears, "drivers" | "driven" | "direction">;
 }
 
 /** The head set up for one setting: how far each part turns in one move. */
@@ -65,14 +81,18 @@ export function prove(setting: UnprovedSetting, options: { readonly walk?: boole
   };
 }
 
-/** How far one move of a setting really turns the spindle, in turns. */
-export function spindleTurnsPerMove(setting: UnprovedSetting): Exact {
-  return toExact(setUp(setting).spindle);
+/**
+ * How far one move really turns the spindle, in turns.
+ *
+ * @throws {@link InputError} when it is no move at all, or jams.
+ */
+export function spindleTurnsPerMove(move: SetMove): Exact {
+  return toExact(setUp(move).spindle);
 }
 
 const still = rational(0);
 
-function setUp(setting: UnprovedSetting): Rig {
+function setUp(setting: SetMove): Rig {
   if (setting.circle === null && setting.spaces !== 0) refuse("setting.circle", "is missing; spaces say nothing without it");
   const pin = holes(setting.turns, 1, "turns").add(holes(setting.spaces, setting.circle ?? 1, "spaces"));
   if (pin.s <= 0n) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
@@ -97,7 +117,7 @@ function setUp(setting: UnprovedSetting): Rig {
   return { spindle, crank: spindle.mul(worm), plate: spindle.mul(ratio), pin, pins };
 }
 
-function plateRatio({ gears }: UnprovedSetting): Fraction {
+function plateRatio({ gears }: SetMove): Fraction {
   if (!gears) return still;
   const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
   const ratio = holes(product(gears.drivers), product(gears.driven), "gears");

@@ -1,8 +1,7 @@
+import { pairsOn } from "./circle-pairs.ts";
 import { type Bench, type CrankTurns, crankMove, crankTurns, type Move, settingOf } from "./move.ts";
-import type { Face } from "./plate.ts";
 import { byHandling } from "./preference.ts";
-import { floorMod, gcd, inverseModulo, lcm } from "./ratio.ts";
-import type { SecondMove, UnprovedSetting } from "./setting.ts";
+import type { UnprovedSetting } from "./setting.ts";
 
 /**
  * Compound indexing: the crank over one circle, then crank and plate together, counted at the
@@ -17,8 +16,12 @@ import type { SecondMove, UnprovedSetting } from "./setting.ts";
  * @see *Machinery's Handbook*, 27th ed. (2004), p. 1995, on parts of a turn by two circles.
  */
 export function compound(bench: Bench, move: Move): UnprovedSetting[] {
+  return compoundOf(bench, move, crankTurns(bench, move));
+}
+
+/** The compound settings for a move that turn the crank by `wanted`, be it the whole move or only near it. */
+export function compoundOf(bench: Bench, move: Move, wanted: CrankTurns): UnprovedSetting[] {
   if (!bench.head.rearPin) return [];
-  const wanted = crankTurns(bench, move);
   const base = { ...settingOf("compound", bench, move), plateStopPin: "out" as const };
   const found: UnprovedSetting[] = [];
   for (const plate of bench.head.plates) {
@@ -29,38 +32,4 @@ export function compound(bench: Bench, move: Move): UnprovedSetting[] {
     }
   }
   return found.sort(byHandling(bench.mounted));
-}
-
-interface Pairing {
-  readonly first: number;
-  readonly turns: number;
-  readonly spaces: number;
-  readonly second: SecondMove;
-}
-
-function* pairsOn({ circles }: Face, wanted: CrankTurns): Generator<Pairing> {
-  for (const first of circles) {
-    if (first % wanted.parts === 0) continue;
-    for (const second of circles) {
-      if (second === first || second % wanted.parts === 0) continue;
-      if (lcm(first, second) % wanted.parts === 0) yield* solvePair(first, second, wanted);
-    }
-  }
-}
-
-function* solvePair(first: number, second: number, { turns, part, parts }: CrankTurns): Generator<Pairing> {
-  const common = gcd(first, second);
-  const [oneOfFirst, oneOfSecond] = [second / common, first / common];
-  const whole = first * oneOfFirst;
-  const rest = (whole / parts) * part;
-  const start = floorMod(rest * inverseModulo(oneOfFirst, oneOfSecond), oneOfSecond);
-  // The solutions repeat every first/common holes, so there are `common` of them.
-  for (let spaces = start; spaces < first; spaces += oneOfSecond) {
-    const onward = floorMod((rest - spaces * oneOfFirst) / oneOfSecond, second);
-    // spaces/first + onward/second is rest/whole, or one turn more.
-    const turnsOnward = spaces * oneOfFirst + onward * oneOfSecond > rest ? turns - 1 : turns;
-    if (turnsOnward >= 0)
-      yield { first, turns: turnsOnward, spaces, second: { spaces: onward, circle: second, direction: "with" } };
-    yield { first, turns: turnsOnward + 1, spaces, second: { spaces: second - onward, circle: second, direction: "against" } };
-  }
 }

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
-import { type Exact, fromExact, parseRational, rational, toExact } from "./ratio.ts";
+import { type Exact, fromExact, greatestTerm, groupDigits, parseRational, rational, toExact } from "./ratio.ts";
 
 /** Arc-seconds in one revolution. */
 export const arcSecondsPerTurn = 1_296_000;
@@ -11,7 +11,7 @@ const sexagesimal = new RegExp(
   "i",
 );
 const colons = new RegExp(String.raw`^(\d+):(\d+)(?::(${number}))?$`);
-const ofTurn = /^(\d+(?:\.\d+)?(?:\s*\/\s*\d+)?)\s*(?:rev|revs|revolutions?|turns?)$/i;
+const ofTurn = /^(\d+(?:\.\d+|\s*\/\s*\d+)?)\s*(?:rev|revs|revolutions?|turns?)$/i;
 const gon = new RegExp(String.raw`^(${number})\s*(?:gon|grad|grads)$`, "i");
 const bare = new RegExp(`^${number}$`);
 
@@ -34,18 +34,27 @@ export function parseAngle(text: string): Exact {
   if (revolutions === null) {
     return refuse("angle", `${quoted(text)} is not an angle; write it as 2.9°, 2°54', 2:54:00, 1/124 rev or 10 gon`);
   }
-  return checkAngle(toExact(revolutions), text);
+  return forward(revolutions, text);
 }
 
 /**
  * Checks an angle given in revolutions as exact text, and returns it in lowest terms.
  *
- * @throws {@link InputError} when it is not above 0 or has terms too large to work with.
+ * @throws {@link InputError} when it is not above 0, is over 1,000 revolutions, or is too fine.
  */
-export function checkAngle(angle: unknown, shown: unknown = angle): Exact {
-  const value = parseRational(angle, "angle");
+export function checkAngle(angle: unknown): Exact {
+  return forward(parseRational(angle, "angle"), angle);
+}
+
+function forward(value: Fraction, shown: unknown): Exact {
   if (value.s <= 0n) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
   if (value.n > 1000n * value.d) refuse("angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
+  if (value.n > greatestTerm || value.d > greatestTerm) {
+    refuse(
+      "angle",
+      `${quoted(shown)} is too fine; give it to the hundredth of a second, or as a part of a turn with terms up to ${groupDigits(greatestTerm)}`,
+    );
+  }
   return toExact(value);
 }
 

@@ -1,3 +1,4 @@
+import { refuse } from "./errors.ts";
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "./head.ts";
 import { fromExact, gcd } from "./ratio.ts";
 import type { Method, UnprovedSetting } from "./setting.ts";
@@ -27,6 +28,17 @@ export function bench(head: Head, mounted?: string): Bench {
 export interface Move {
   readonly divisions: number;
   readonly teeth: number;
+}
+
+/**
+ * Refuses an angle with terms so large that the solvers would leave the safe integers on this head.
+ * No count comes near that.
+ */
+export function checkTerms({ worm, circles, head }: Bench, { teeth }: Move): void {
+  const holes = Math.max(1, ...circles.map((circle) => circle.holes));
+  const plateTurns = head.gearing === null ? 1 : Number(fromExact(head.gearing.greatestPlateRatio).n);
+  if (Math.max(worm.n, worm.d * plateTurns) * holes * teeth > Number.MAX_SAFE_INTEGER)
+    refuse("angle", "has too large terms for this head; give a coarser or a smaller angle");
 }
 
 /** Whole crank turns and the rest of a turn, `part`/`parts` in lowest terms, `part` < `parts`. */

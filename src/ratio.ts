@@ -9,8 +9,8 @@ import { quoted, refuse } from "./errors.ts";
  */
 export type Exact = string;
 
-/** The greatest numerator or denominator that exact input may have. */
-export const greatestTerm = 1_000_000;
+/** The greatest numerator or denominator that exact input may have: hundredths of an arc-second in a revolution. */
+export const greatestTerm = 129_600_000;
 
 /**
  * Makes a rational from two integers. The only door to fraction.js for numbers: it silently

@@ -5,11 +5,15 @@ import { groupDigits, parseRational } from "./ratio.ts";
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {
   add(place: string, problem: string): void;
-  /** The value as an object whose keys are among `keys`; empty where it is not. */
-  object(value: unknown, place: string, keys: readonly string[]): Readonly<Record<string, unknown>>;
-  list(value: unknown, place: string, most: number): readonly unknown[];
+  /** Whether a fault is known at exactly this place. */
+  has(place: string): boolean;
+  /** The value as an object, whose keys should be among `keys`; null where it is none. */
+  object(value: unknown, place: string, keys: readonly string[]): Readonly<Record<string, unknown>> | null;
+  /** The value as a list; empty where it is none or is too long. `ifEmpty` is the fault of a list of nothing. */
+  list(value: unknown, place: string, most: number, ifEmpty?: string): readonly unknown[];
+  /** The value as a whole number in the range; NaN where it is not, so that it equals no other. */
   wholeNumber(value: unknown, place: string, least: number, most: number): number;
-  /** A short one-line name. */
+  /** A short one-line name; empty where it is none. */
   name(value: unknown, place: string): string;
   flag(value: unknown, place: string): boolean;
   /** An exact number above 0. */
@@ -29,17 +33,18 @@ export function faultList(): FaultList {
   };
   return {
     add,
+    has: (place) => faults.some((fault) => fault.place === place),
     object(value, place, keys) {
       if (typeof value !== "object" || value === null || Array.isArray(value)) {
         add(place, `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`);
-        return {};
+        return null;
       }
       for (const key of Object.keys(value)) {
         if (!keys.includes(key)) add(place, `there is no key ${quoted(key)}; the keys are ${keys.join(", ")}`);
       }
       return value as Record<string, unknown>;
     },
-    list(value, place, most) {
+    list(value, place, most, ifEmpty) {
       if (!Array.isArray(value)) {
         add(place, `${quoted(value)} is not a list`);
         return [];
@@ -48,12 +53,13 @@ export function faultList(): FaultList {
         add(place, `${groupDigits(value.length)} entries are too many; give at most ${groupDigits(most)}`);
         return [];
       }
+      if (value.length === 0 && ifEmpty !== undefined) add(place, ifEmpty);
       return value;
     },
     wholeNumber(value, place, least, most) {
       if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
       add(place, `${quoted(value)} is not a whole number from ${groupDigits(least)} to ${groupDigits(most)}`);
-      return least;
+      return Number.NaN;
     },
     name(value, place) {
       if (

@@ -32,9 +32,10 @@ const mostPlateTurnParts = 1000n;
 export function readGearing(value: unknown, place: string, faults: FaultList): Gearing | null {
   if (value === null) return null;
   const spec = faults.object(value, place, ["idlersWithCrank", "greatestPlateRatio"]);
+  if (spec === null) return null;
   const idlers = faults.object(spec.idlersWithCrank ?? {}, `${place}.idlersWithCrank`, ["onePair", "twoPairs"]);
   const count = (key: "onePair" | "twoPairs") =>
-    faults.wholeNumber(idlers[key] ?? commonIdlers[key], `${place}.idlersWithCrank.${key}`, 0, mostIdlers);
+    faults.wholeNumber(idlers?.[key] ?? commonIdlers[key], `${place}.idlersWithCrank.${key}`, 0, mostIdlers);
   const greatest = faults.positive(spec.greatestPlateRatio ?? commonGreatestRatio, `${place}.greatestPlateRatio`);
   if (greatest && (greatest.n > greatest.d * mostPlateTurns || greatest.d > mostPlateTurnParts)) {
     faults.add(

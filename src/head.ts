@@ -86,7 +86,9 @@ const greatestWormDenominator = 1000;
  */
 export function defineHead(spec: HeadSpec): Head {
   const faults = faultList();
-  const given = faults.object(spec, "", keys);
+  const fields = faults.object(spec, "", keys);
+  if (fields === null) faults.throwIfAny();
+  const given = fields ?? {};
   const wormRatio = readWormRatio(given.wormRatio, faults);
   const gears = readGears(given.gears ?? [], "gears", faults);
   const gearing =
@@ -132,6 +134,7 @@ function readId(value: unknown, wormRatio: Exact, faults: FaultList): string {
 }
 
 function checkWhole(head: Head, faults: FaultList): void {
+  if (faults.has("plates")) return;
   if (head.plates.length === 0 && head.directPlates.length === 0 && head.dial === null) {
     faults.add(
       "plates",

@@ -46,6 +46,7 @@ export function readPlates(value: unknown, place: string, faults: FaultList): re
 
 function readPlate(value: unknown, place: string, faults: FaultList): Plate {
   const spec = faults.object(value, place, ["name", "circles", "faces"]);
+  if (spec === null) return { name: "", faces: [] };
   const name = faults.name(spec.name, `${place}.name`);
   if ((spec.circles === undefined) === (spec.faces === undefined)) {
     faults.add(place, "a plate has either circles (one face) or faces (one or two), not both or neither");
@@ -56,9 +57,8 @@ function readPlate(value: unknown, place: string, faults: FaultList): Plate {
     return Object.freeze({ name, faces: Object.freeze([Object.freeze({ name: null, circles })]) });
   }
   const faces = faults
-    .list(spec.faces, `${place}.faces`, 2)
+    .list(spec.faces, `${place}.faces`, 2, "a plate has one or two faces; list the circles of each")
     .map((face, index) => readFace(face, `${place}.faces[${index}]`, faults));
-  if (faces.length === 0) faults.add(`${place}.faces`, "a plate has one or two faces; list the circles of each");
   if (faces.length === 2 && faces.some((face) => face.name === null)) {
     faults.add(`${place}.faces`, "a plate with two faces names each, for instance front and back");
   }
@@ -73,15 +73,15 @@ function readPlate(value: unknown, place: string, faults: FaultList): Plate {
 
 function readFace(value: unknown, place: string, faults: FaultList): Face {
   const spec = faults.object(value, place, ["name", "circles"]);
+  if (spec === null) return { name: "", circles: [] };
   const name = spec.name === undefined || spec.name === null ? null : faults.name(spec.name, `${place}.name`);
   return Object.freeze({ name, circles: readCircles(spec.circles, `${place}.circles`, faults) });
 }
 
 function readCircles(value: unknown, place: string, faults: FaultList): readonly number[] {
   const circles = faults
-    .list(value, place, mostCircles)
+    .list(value, place, mostCircles, "a face has at least one circle of holes")
     .map((holes, index) => faults.wholeNumber(holes, `${place}[${index}]`, 2, mostHoles));
-  if (Array.isArray(value) && value.length === 0) faults.add(place, "a face has at least one circle of holes");
   refuseDoubles(circles, place, "circle", faults);
   return Object.freeze(circles.sort((a, b) => a - b));
 }
@@ -90,6 +90,7 @@ function readCircles(value: unknown, place: string, faults: FaultList): readonly
 export function readDirectPlates(value: unknown, place: string, faults: FaultList): readonly DirectPlate[] {
   const plates = faults.list(value, place, mostPlates).map((plate, index) => {
     const spec = faults.object(plate, `${place}[${index}]`, ["name", "holes"]);
+    if (spec === null) return { name: "", holes: 0 };
     return Object.freeze({
       name: faults.name(spec.name, `${place}[${index}].name`),
       holes: faults.wholeNumber(spec.holes, `${place}[${index}].holes`, 2, mostHoles),
@@ -107,7 +108,8 @@ export function readDirectPlates(value: unknown, place: string, faults: FaultLis
 function refuseDoubles(values: readonly (string | number)[], place: string, what: string, faults: FaultList): void {
   const seen = new Set<string | number>();
   for (const value of values) {
-    if (value !== "" && seen.has(value)) faults.add(place, `the ${what} ${quoted(value)} is there twice; give each once`);
+    if (value === "" || Number.isNaN(value)) continue;
+    if (seen.has(value)) faults.add(place, `the ${what} ${quoted(value)} is there twice; give each once`);
     seen.add(value);
   }
 }

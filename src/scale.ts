@@ -24,6 +24,7 @@ const mostLines = 120;
 export function readScale(value: unknown, place: string, usualFigures: Scale["figures"], faults: FaultList): Scale | null {
   if (value === undefined || value === null) return null;
   const spec = faults.object(value, place, ["marksPerTurn", "vernierLines", "figures"]);
+  if (spec === null) return null;
   const figures = spec.figures ?? usualFigures;
   if (figures !== "marks" && figures !== "angle") {
     faults.add(`${place}.figures`, 'give "marks" where the figures count marks, or "angle" where they are degrees');

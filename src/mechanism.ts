@@ -57,8 +57,8 @@ interface Rig {
  *
  * One move turns the spindle by s. Should s be exactly k/N in lowest terms, then move j lands at
  * j·k/N: the N moves reach N places that differ, as k has an inverse modulo N, and the last is the
- * start. That identity proves every move at once; `walk` also makes the moves one by one and looks
- * for the hole under each pin and the place of each division.
+ * start. That identity proves every move at once; `walk` makes the moves one by one instead, and
+ * looks for the hole under each pin and the place of each division.
  *
  * @param setting - As returned by the library, or through JSON.
  * @param options.walk - Make every move; time and memory grow with the divisions.
@@ -71,7 +71,7 @@ export function prove(setting: UnprovedSetting, options: { readonly walk?: boole
   const lands = rig.spindle.equals(wanted) && rig.pins.every(({ perMove, holes }) => perMove.mul(holes).d === 1n);
   const over = (turns: Fraction) => (setting.method === "direct" ? null : toExact(turns.mul(moves)));
   return {
-    closes: lands && (options.walk !== true || walk(rig, moves)),
+    closes: options.walk === true ? walk(rig, wanted) : lands,
     shownBy: options.walk === true ? "walk" : "identity",
     moves,
     rounds: Number(wanted.n),
@@ -93,7 +93,8 @@ export function spindleTurnsPerMove(move: SetMove): Exact {
 const still = rational(0);
 
 function setUp(setting: SetMove): Rig {
-  if (setting.circle === null && setting.spaces !== 0) refuse("setting.circle", "is missing; spaces say nothing without it");
+  if ((setting.circle ?? null) === null && setting.spaces !== 0)
+    refuse("setting.circle", "is missing; spaces say nothing without it");
   const pin = holes(setting.turns, 1, "turns").add(holes(setting.spaces, setting.circle ?? 1, "spaces"));
   if (pin.s <= 0n) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
   const pins = [{ perMove: pin, holes: setting.circle ?? 1 }];
@@ -103,7 +104,8 @@ function setUp(setting: SetMove): Rig {
   if (setting.second) {
     // Compound: first the crank over a plate held still, then crank and plate together at the rear pin.
     const { spaces, circle, direction } = setting.second;
-    const plate = holes(direction === "with" ? spaces : -spaces, circle, "second.spaces");
+    if (setting.gears) refuse("setting", "a move is compound or geared, not both");
+    const plate = towards(direction, holes(spaces, circle, "second.spaces"), "second");
     const crank = pin.add(plate);
     return { spindle: crank.div(worm), crank, plate, pin, pins: [...pins, { perMove: plate, holes: circle }] };
   }
@@ -119,13 +121,27 @@ function setUp(setting: SetMove): Rig {
 
 function plateRatio({ gears }: SetMove): Fraction {
   if (!gears) return still;
-  const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
-  const ratio = holes(product(gears.drivers), product(gears.driven), "gears");
-  return gears.direction === "with" ? ratio : ratio.neg();
+  const { drivers, driven, direction } = gears;
+  if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
+    refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+  const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
+  return towards(
+    direction,
+    pairs.reduce((all, pair) => all.mul(pair)),
+    "gears",
+  );
 }
 
-/** Makes every move: each pin must find a hole, and each division must be reached once. */
-function walk(rig: Rig, moves: number): boolean {
+/** Turns with the crank count up, turns against it down. */
+function towards(direction: unknown, turns: Fraction, place: string): Fraction {
+  if (direction === "with") return turns;
+  if (direction === "against") return turns.neg();
+  return refuse(`setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
+}
+
+/** Makes every move: each pin must find a hole, each division be reached once, and the work come round as often as wanted. */
+function walk(rig: Rig, wanted: Fraction): boolean {
+  const moves = Number(wanted.d);
   const reached = new Set<bigint>();
   const pinsAt = rig.pins.map(() => still);
   let place = still;
@@ -140,11 +156,11 @@ function walk(rig: Rig, moves: number): boolean {
       pinsAt[index] = at;
     }
   }
-  return place.d === 1n && reached.size === moves;
+  return place.equals(rational(wanted.n)) && reached.size === moves;
 }
 
 function holes(count: number, circle: number, place: string): Fraction {
-  if (!Number.isSafeInteger(count) || !Number.isSafeInteger(circle) || circle < 1) {
+  if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
     refuse(`setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
   }
   return rational(count, circle);

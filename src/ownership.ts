@@ -16,11 +16,10 @@ export function checkOwned(setting: UnprovedSetting, head: Head): void {
     need(plate?.holes === setting.circle, `needs a direct plate ${quoted(setting.plate)} of ${setting.circle} holes`);
     return;
   }
-  if (setting.circle !== null) {
-    const face = head.plates.find(({ name }) => name === setting.plate)?.faces.find(({ name }) => name === setting.face);
-    for (const circle of [setting.circle, ...(setting.second ? [setting.second.circle] : [])]) {
-      need(face?.circles.includes(circle) === true, `needs a circle of ${circle} on plate ${quoted(setting.plate)}`);
-    }
+  const face = head.plates.find(({ name }) => name === setting.plate)?.faces.find(({ name }) => name === setting.face);
+  for (const circle of [setting.circle, setting.second?.circle ?? null]) {
+    const where = `plate ${quoted(setting.plate)}${setting.face === null ? "" : `, face ${quoted(setting.face)}`}`;
+    need(circle === null || face?.circles.includes(circle) === true, `needs a circle of ${circle} on ${where}`);
   }
   if (setting.second) need(head.rearPin, "needs a rear pin");
   if (setting.gears) checkGears(setting.gears, head);

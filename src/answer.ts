@@ -83,7 +83,7 @@ function answer(head: Head, target: Target, options: AnswerOptions): Answer {
     passedOver: settings[0] ? whyPassedOver(search, target, kindOf(settings[0])) : [],
     impossible: exact ? null : whyImpossible(search, target),
     nearestCounts: exact || "angle" in target ? [] : nearestCounts(search, target.divisions),
-    circlesThatWouldDo: circlesThatWouldDo(search.bench, target),
+    circlesThatWouldDo: circlesThatWouldDo(search, target),
   };
 }
 

@@ -5,7 +5,7 @@ import { invariant, quoted, refuse } from "./errors.ts";
 import { type GearBox, gearBox } from "./gear-train.ts";
 import type { Head } from "./head.ts";
 import { prove } from "./mechanism.ts";
-import { type Bench, bench, type Move } from "./move.ts";
+import { type Bench, bench, checkTerms, type Move } from "./move.ts";
 import { checkOwned } from "./ownership.ts";
 import { type Kind, preferenceFrom } from "./preference.ts";
 import { gcd } from "./ratio.ts";
@@ -43,6 +43,7 @@ export function searchOn(head: Head, options: SearchOptions = {}): Search {
     if (!allMethods.includes(method))
       refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
   }
+  if (options.methods?.length === 0) refuse("methods", `names no method; the methods are ${allMethods.join(", ")}`);
   return {
     bench: bench(head, options.mounted),
     box: gearBox(head.gears),
@@ -69,6 +70,7 @@ export function* exactSettings(head: Head, target: Target, options: SearchOption
 /** {@link exactSettings} on a search made ready before. */
 export function* settingsOf(search: Search, target: Target): Generator<Setting> {
   const moves = movesFor(target, search.teethPerMove);
+  if ("angle" in target) for (const move of moves) checkTerms(search.bench, move);
   for (const kind of search.order) {
     for (const unproved of ofKind(kind, search, moves)) yield proved(unproved, search.bench.head, target);
   }

@@ -85,7 +85,6 @@ function pairProducts(sizes: readonly number[], owned: ReadonlyMap<number, numbe
   }
   const most = Math.max(0, ...byProduct.keys());
   const divides = new Uint8Array(most + 1);
-  for (let term = 1; term <= most; term += 1) divides[term] = 0;
   for (const product of byProduct.keys()) {
     for (let divisor = 1; divisor * divisor <= product; divisor += 1) {
       if (product % divisor !== 0) continue;

@@ -1,5 +1,5 @@
 import type { Search } from "./exact-settings.ts";
-import { neededDivisor } from "./missing-circles.ts";
+import { neededDivisors } from "./missing-circles.ts";
 import type { Kind } from "./preference.ts";
 import { groupDigits } from "./ratio.ts";
 import type { Method } from "./setting.ts";
@@ -49,14 +49,14 @@ const reasons: Readonly<Record<Method, (search: Search, target: Target) => strin
     if (head.directPlates.length === 0) return "the head has no direct plate";
     return `needs a direct plate whose holes are a multiple of ${groupDigits(parts(target))}; yours: ${head.directPlates.map(({ holes }) => holes).join(", ")}`;
   },
-  simple({ bench }, target) {
-    if (bench.circles.length === 0) return "the head has no index plate";
-    return `needs a circle whose holes are a multiple of ${groupDigits(neededDivisor(bench, target))}; no circle of yours is`;
+  simple(search, target) {
+    if (search.bench.circles.length === 0) return "the head has no index plate";
+    return `needs a circle whose holes are a multiple of ${needed(search, target)}; no circle of yours is`;
   },
-  compound({ bench }, target) {
-    if (!bench.head.rearPin) return "the head has no rear pin to hold the plate by a second circle";
-    const needed = groupDigits(neededDivisor(bench, target));
-    return `needs two circles on one face whose least common multiple is a multiple of ${needed}; no two of yours are`;
+  compound(search, target) {
+    if (!search.bench.head.rearPin) return "the head has no rear pin to hold the plate by a second circle";
+    const multiple = needed(search, target);
+    return `needs two circles on one face whose least common multiple is a multiple of ${multiple}; no two of yours are`;
   },
   differential({ bench: { head }, teethPerMove }, target) {
     if (head.gearing === null) return "the plate of this head cannot be geared to its spindle";
@@ -65,6 +65,10 @@ const reasons: Readonly<Record<Method, (search: Search, target: Target) => strin
     return `every circle, every train of one and two pairs${most} was tried, the plate turning at most ${head.gearing.greatestPlateRatio} times for one spindle turn; none closes`;
   },
 };
+
+function needed(search: Search, target: Target): string {
+  return neededDivisors(search, target).map(groupDigits).join(" or ");
+}
 
 function parts(target: Target): number {
   return "angle" in target ? Number(target.angle.split("/")[1] ?? 1) : target.divisions;

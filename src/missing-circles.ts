@@ -1,4 +1,5 @@
-import { type Bench, crankTurns } from "./move.ts";
+import type { Search } from "./exact-settings.ts";
+import { crankTurns } from "./move.ts";
 import { mostHoles } from "./plate.ts";
 import { movesFor, type Target } from "./target.ts";
 
@@ -6,22 +7,33 @@ import { movesFor, type Target } from "./target.ts";
 const largestDrilled = 200;
 const mostCirclesNamed = 6;
 
-/** The denominator of the crank's move in lowest terms: a circle serves when it is a multiple of this. */
-export function neededDivisor(bench: Bench, target: Target): number {
-  const [move] = movesFor(target, 1);
-  return move === undefined ? 1 : crankTurns(bench, move).parts;
+/**
+ * The denominators of the crank's move in lowest terms: a circle serves when it is a multiple of
+ * one of these, and no other circle does.
+ *
+ * There is one, unless the worm ratio is a fraction: then more than one tooth per move may cancel
+ * against it. Those that are multiples of another are left out.
+ */
+export function neededDivisors({ bench, teethPerMove }: Search, target: Target): readonly number[] {
+  const moves = movesFor(target, bench.worm.d === 1 ? 1 : teethPerMove);
+  const parts = [...new Set(moves.map((move) => crankTurns(bench, move).parts))].sort((a, b) => a - b);
+  return parts.filter((part) => !parts.some((other) => other < part && part % other === 0));
 }
 
 /**
  * The circles that would do a target by simple indexing if they were drilled, smallest first.
  *
- * @returns The smallest such circle and its multiples that a common plate could hold; none where an
+ * @returns The smallest such circle and others that a common plate could hold; none where an
  * owned circle already serves, or where the smallest has over 10,000 holes.
  */
-export function circlesThatWouldDo(bench: Bench, target: Target): readonly number[] {
-  const needed = neededDivisor(bench, target);
-  if (needed === 1 || needed > mostHoles || bench.circles.some(({ holes }) => holes % needed === 0)) return [];
-  const circles = [needed];
-  for (let holes = 2 * needed; holes <= largestDrilled && circles.length < mostCirclesNamed; holes += needed) circles.push(holes);
+export function circlesThatWouldDo(search: Search, target: Target): readonly number[] {
+  const needed = neededDivisors(search, target);
+  const serves = (holes: number) => needed.some((part) => holes % part === 0);
+  const [smallest = 1] = needed;
+  if (smallest === 1 || smallest > mostHoles || search.bench.circles.some(({ holes }) => serves(holes))) return [];
+  const circles = [smallest];
+  for (let holes = smallest + 1; holes <= largestDrilled && circles.length < mostCirclesNamed; holes += 1) {
+    if (serves(holes)) circles.push(holes);
+  }
   return circles;
 }

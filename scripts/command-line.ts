@@ -1,0 +1,136 @@
+import { parseArgs } from "node:util";
+import { allMethods, InputError, readyHeads } from "../src/index.ts";
+
+const options = {
+  head: { type: "string" },
+  mounted: { type: "string" },
+  method: { type: "string" },
+  "teeth-per-move": { type: "string" },
+  all: { type: "boolean" },
+  limit: { type: "string" },
+  near: { type: "boolean" },
+  radius: { type: "string" },
+  teeth: { type: "string" },
+  after: { type: "string" },
+  ring: { type: "string" },
+  "start-hole": { type: "string" },
+  "start-angle": { type: "string" },
+  minus: { type: "boolean" },
+  nearer: { type: "boolean" },
+  coordinates: { type: "boolean" },
+  clockwise: { type: "boolean" },
+  tangents: { type: "boolean" },
+  gears: { type: "string" },
+  plate: { type: "string" },
+  json: { type: "boolean" },
+  help: { type: "boolean", short: "h" },
+  version: { type: "boolean" },
+} as const;
+
+/** What the command was asked, still in words; an option that was not given is undefined. */
+export interface Asked {
+  /** What to look up, or the name of another job. */
+  readonly question: string | undefined;
+  /** Words after the question. */
+  readonly rest: readonly string[];
+  readonly options: ReturnType<typeof parse>["values"];
+}
+
+/** The head that is taken when none is named. */
+export const usualHead: string = readyHeads[0]?.id ?? "";
+
+/** Reads the command line; each mistake is one sentence. */
+export function readCommandLine(words: readonly string[]): Asked {
+  const negative = words.find((word) => /^-\d/.test(word));
+  if (negative !== undefined) throw fault("", `"${negative}" is below 0; give a count such as 127 or an angle such as 2°54'`);
+  const { values, positionals } = parse(words);
+  const [question, ...rest] = positionals;
+  return { question, rest, options: values };
+}
+
+function parse(words: readonly string[]) {
+  try {
+    return parseArgs({ args: [...words], options, allowPositionals: true });
+  } catch (error) {
+    const said = error instanceof Error ? (error.message.split(". ")[0] ?? "") : String(error);
+    throw fault("", `${said.replace(/\s+/g, " ").slice(0, 160)}; --help lists the options`);
+  }
+}
+
+/** Reads a whole number that an option was given. */
+export function wholeNumber(text: string, place: string): number {
+  if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
+  throw fault(place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
+}
+
+/** Reads a length that an option was given: plain millimetres, or inches with `in`. */
+export function millimetres(text: string, place: string): number {
+  const length = /^\s*(\d{1,6}(?:\.\d{1,6})?)\s*(mm|in|")?\s*$/.exec(text);
+  const size = Number(length?.[1]) * (length?.[2] === undefined || length[2] === "mm" ? 1 : 25.4);
+  if (size > 0) return size;
+  throw fault(place, `"${text.slice(0, 40)}" is not a length above 0; give millimetres such as 50, or inches such as 2in`);
+}
+
+/** One mistake, as the library's own type of refusal. */
+export function fault(place: string, problem: string): InputError {
+  return new InputError([{ place, problem }]);
+}
+
+/** What `--help` prints. */
+export const help = `Turns & Holes: exact dividing-head indexing.
+
+  turns-and-holes COUNT|ANGLE [options]   look up one count or one angle
+  turns-and-holes gives MOVE [options]    the reverse: what a move really gives
+  turns-and-holes heads                   list the ready heads
+  turns-and-holes booklet [options]       print the booklet of a head (PDF)
+
+Examples
+  turns-and-holes 127
+  turns-and-holes 96 --head ratio-40-plates-15-49-ungeared
+  turns-and-holes 50 --all --mounted 2
+  turns-and-holes "2°54'" --head my-head.json
+  turns-and-holes 86 --teeth 3,4,31,60         teeth 3, 4, 31 and 60 of 86
+  turns-and-holes 86 --after 31                what comes after tooth 31
+  turns-and-holes 86 --ring 46.5               which tooth the ring stands at
+  turns-and-holes 97 --near --radius 50        how far off, and in millimetres
+  turns-and-holes 12 --coordinates --radius 40
+  turns-and-holes "2.9° ± 0.05°"               which counts that could mean
+  turns-and-holes gives "0 + 22/33"            60
+  turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against
+
+An angle is written 2.9°, 2°54', 2d54m, 2:54:00, 1/124 rev or 10 gon.
+
+Which head
+  --head ID|FILE      a ready head, or your own as a JSON file
+                      (${usualHead} where none is named)
+  --mounted PLATE     the plate that is on the head now: preferred
+
+Which settings
+  --method LIST       only these of ${allMethods.join(", ")}
+  --teeth-per-move N  the most teeth to advance in one move, 1 to 1000 (12)
+  --all               every method that does it, not only the preferred
+  --limit N           at most so many settings
+  --near              the nearest settings too, with their errors
+  --radius LENGTH     of the work, to show errors as lengths: 50, or 2in
+
+At the machine
+  --teeth LIST|all    the positions of these teeth, visited in this order
+  --after TOOTH       what is left to do after this tooth
+  --ring ANGLE        the tooth that the degree ring stands at
+  --start-hole N      the hole the pin starts in (0)
+  --start-angle A     where the ring and dial stand at tooth 1 (0)
+  --minus             ring and dial are turned to the minus side of zero
+  --nearer            go back where that is nearer; else always onward
+  --coordinates       x and y of every tooth on --radius, and the chords;
+                      --tangents: all positive; --clockwise; --start-angle
+
+The reverse question
+  --gears A/B         gears of the move: 56/24, or 64*44/24*40
+  --plate with|against  which way they turn the plate
+
+  --json              the answer as data
+  --help, --version
+
+It ends with 0 when there is an exact setting, 1 when there is none, and 2
+when the question could not be read.
+`;

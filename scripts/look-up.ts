@@ -1,0 +1,46 @@
+import { type Answer, type AnswerOptions, type Head, indexAngle, indexDivisions, parseAngle } from "../src/index.ts";
+import { type Asked, fault, wholeNumber } from "./command-line.ts";
+
+/** Puts a count or an angle to the library, as the options ask. */
+export function lookUp(head: Head, question: string, options: Asked["options"]): Answer {
+  const text = question.trim();
+  const asked = answerOptions(options);
+  if (/^\d{1,8}$/.test(text)) return indexDivisions(head, Number(text), asked);
+  if (/^[+\d][\d.,/\s]*$/.test(text)) throw notACount(text);
+  if (!/\d/.test(text)) {
+    throw fault(
+      "",
+      `${JSON.stringify(text.slice(0, 40))} is neither a count nor an angle; give a whole number such as 127, or an angle such as 2°54'`,
+    );
+  }
+  return indexAngle(head, parseAngle(text), asked);
+}
+
+function answerOptions({
+  method,
+  "teeth-per-move": teeth,
+  mounted,
+  limit,
+  all = false,
+  near = false,
+}: Asked["options"]): AnswerOptions {
+  const methods = method?.split(",").map((each) => each.trim()) as AnswerOptions["methods"] & object;
+  return {
+    all,
+    near,
+    ...(method !== undefined && { methods }),
+    ...(teeth !== undefined && { teethPerMove: wholeNumber(teeth, "--teeth-per-move") }),
+    ...(mounted !== undefined && { mounted }),
+    ...(limit !== undefined && { limit: wholeNumber(limit, "--limit") }),
+  };
+}
+
+function notACount(text: string) {
+  const shown = text.slice(0, 40);
+  if (/^\d+$/.test(text)) return fault("", `${shown} is too great a count; give a whole number from 1 to 10,000,000`);
+  const angle = /^\d+(\.\d+)?$/.test(text) ? `${text}°` : /^\d+\/0*[1-9]\d*$/.test(text) ? `"${text} rev"` : "2°54'";
+  return fault(
+    "",
+    `${shown} is not a whole number of divisions; give one such as 127, or write an angle with its unit, such as ${angle}`,
+  );
+}

@@ -1,0 +1,74 @@
+#!/usr/bin/env node
+import { readFileSync } from "node:fs";
+import { loadHead } from "../booklet/head-file.ts";
+import { InputError, readyHeads } from "../src/index.ts";
+import { answerWords, cautionLines } from "./answer-words.ts";
+import { coordinatesAsked, countsByEye, type More, moveGives, positionsAsked } from "./at-the-machine.ts";
+import { type Asked, fault, help, readCommandLine, usualHead } from "./command-line.ts";
+import { lookUp } from "./look-up.ts";
+
+/** Exit 0: answered; 1: no exact setting; 2: the question could not be read. */
+async function run(words: readonly string[]): Promise<number> {
+  if (words[0] === "booklet") {
+    const { printBooklet } = await import("./booklet.ts");
+    return printBooklet(words.slice(1));
+  }
+  const asked = readCommandLine(words);
+  if (asked.options.help === true) return say(help);
+  if (asked.options.version === true) return say(`${version()}\n`);
+  return answer(asked);
+}
+
+function answer({ question, rest, options }: Asked): number {
+  if (question === undefined) throw fault("", "nothing was asked; give a count such as 127, an angle such as 2°54', or --help");
+  if (question === "heads") return say(`${readyHeads.map(({ id, name }) => `${id.padEnd(34)}${name}`).join("\n")}\n`);
+  const head = loadHead(options.head ?? usualHead);
+  if (question === "gives") return tell(moveGives(rest.join(" "), head, options), options);
+  if (rest.length > 0) {
+    throw fault("", `one count or angle at a time, but ${rest.length + 1} were given; put an angle with spaces in quotes`);
+  }
+  const byEye = countsByEye(question);
+  if (byEye) return tell(byEye, options);
+  const found = lookUp(head, question, options);
+  const more = [positionsAsked(found, head, options), coordinatesAsked(found, options)];
+  tell(
+    {
+      data: Object.assign({}, found, ...more.map(({ data }) => data)),
+      lines: [...answerWords(found, head), ...more.flatMap(({ lines }) => lines), ...cautionLines(found)],
+    },
+    options,
+  );
+  return found.exact ? 0 : 1;
+}
+
+function tell({ data, lines }: More, { json }: Asked["options"]): number {
+  return say(json === true ? `${JSON.stringify(data)}\n` : `${lines.join("\n")}\n`);
+}
+
+function say(text: string): number {
+  process.stdout.write(text);
+  return 0;
+}
+
+/** From the sources or from the build: the one is a folder nearer to package.json than the other. */
+function version(): string {
+  for (const up of ["../package.json", "../../package.json"]) {
+    try {
+      return (JSON.parse(readFileSync(new URL(up, import.meta.url), "utf8")) as { version: string }).version;
+    } catch {}
+  }
+  return "unknown";
+}
+
+// A reader that closes early, such as a pager, is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
+
+try {
+  process.exitCode = await run(process.argv.slice(2));
+} catch (error) {
+  if (!(error instanceof InputError)) throw error;
+  process.stderr.write(`turns-and-holes: ${error.message}\n`);
+  process.exitCode = 2;
+}

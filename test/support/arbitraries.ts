@@ -1,0 +1,67 @@
+import fc from "fast-check";
+import { defineHead, type Head, type HeadSpec } from "../../src/index.ts";
+
+/** How large the heads of an arbitrary may be. */
+export interface HeadSize {
+  readonly mostTurns: number;
+  readonly mostHoles: number;
+  readonly mostCircles: number;
+  readonly mostGears: number;
+}
+
+const common: HeadSize = { mostTurns: 90, mostHoles: 50, mostCircles: 5, mostGears: 8 };
+
+/** Small enough that every move of the head can be made one by one. */
+export const small: HeadSize = { mostTurns: 8, mostHoles: 18, mostCircles: 3, mostGears: 5 };
+
+/** A worm ratio of at least 1, often a fraction. */
+export function wormRatios(mostTurns: number): fc.Arbitrary<string> {
+  return fc.integer({ min: 1, max: 3 }).chain((d) => fc.integer({ min: d, max: mostTurns * d }).map((n) => `${n}/${d}`));
+}
+
+function circles({ mostHoles, mostCircles }: HeadSize): fc.Arbitrary<number[]> {
+  return fc.uniqueArray(fc.integer({ min: 2, max: mostHoles }), { minLength: 1, maxLength: mostCircles });
+}
+
+function plates(size: HeadSize): fc.Arbitrary<NonNullable<HeadSpec["plates"]>> {
+  const oneFace = fc.record({ circles: circles(size) });
+  const twoFaces = fc.tuple(circles(size), circles(size)).map(([front, back]) => ({
+    faces: [front, back].map((list, side) => ({ name: ["front", "back"][side] ?? "", circles: list })),
+  }));
+  return fc
+    .array(fc.oneof(oneFace, twoFaces), { minLength: 1, maxLength: 2 })
+    .map((list) => list.map((plate, index) => ({ name: `plate ${index + 1}`, ...plate })));
+}
+
+/** Specs of heads with plates, and with or without all the rest. */
+export function headSpecs(size: HeadSize = common): fc.Arbitrary<HeadSpec> {
+  return fc.record(
+    {
+      wormRatio: wormRatios(size.mostTurns),
+      plates: plates(size),
+      directPlates: fc
+        .array(fc.integer({ min: 2, max: 36 }), { maxLength: 2 })
+        .map((list) => list.map((holes, index) => ({ name: `ring ${index + 1}`, holes }))),
+      rearPin: fc.boolean(),
+      gears: fc.array(fc.integer({ min: 8, max: 48 }), { maxLength: size.mostGears }),
+      gearing: fc.record({
+        idlersWithCrank: fc.record({ onePair: fc.integer({ min: 0, max: 2 }), twoPairs: fc.integer({ min: 0, max: 2 }) }),
+        greatestPlateRatio: fc
+          .tuple(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 2 }))
+          .map(([n, d]) => `${n}/${d}`),
+      }),
+    },
+    { requiredKeys: ["wormRatio", "plates"] },
+  );
+}
+
+/** Heads with plates, checked. */
+export function heads(size: HeadSize = common): fc.Arbitrary<Head> {
+  return headSpecs(size).map((spec) => defineHead(spec));
+}
+
+/** Counts of divisions. */
+export const counts: fc.Arbitrary<number> = fc.integer({ min: 1, max: 400 });
+
+/** The most teeth per move to try. */
+export const teethPerMove: fc.Arbitrary<number> = fc.integer({ min: 1, max: 5 });

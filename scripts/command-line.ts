@@ -77,7 +77,7 @@ export function fault(place: string, problem: string): InputError {
 }
 
 /** What `--help` prints. */
-export const help = `Turns & Holes: exact dividing-head indexing.
+export const help: string = `Turns & Holes: exact dividing-head indexing.
 
   turns-and-holes COUNT|ANGLE [options]   look up one count or one angle
   turns-and-holes gives MOVE [options]    the reverse: what a move really gives

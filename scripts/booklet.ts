@@ -1,0 +1,104 @@
+#!/usr/bin/env node
+import { realpathSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { bookletPdf, loadHead, type PaperName, paperNames } from "../booklet/index.ts";
+import { InputError, readyHeads } from "../src/index.ts";
+import { checkPlace, writeWhole } from "./own-file.ts";
+
+const help = `Print the book for a head: every count with its setting, ready for any printer.
+
+  npm run booklet                                      the first ready head, on A4
+  npm run booklet -- --head ratio-40-faces-24-66       another ready head
+  npm run booklet -- --head my-head.json --paper a5    your own head, as an A5 booklet
+  npm run booklet -- --to 200 --out ~/wall.pdf         fewer counts, to a file of your choice
+
+  --head FILE-or-ID   a ready head or a JSON file that describes yours
+  --paper PAPER       ${paperNames.join(", ")}
+  --from N, --to N    the counts, 2 to 400 where not given
+  --out FILE          where to write; turns-and-holes-<head>.pdf where not given
+  --force             write over a file that is not a book of this program
+  --help              this text
+
+Ready heads: ${readyHeads.map(({ id }) => id).join(", ")}
+`;
+
+const options = {
+  head: { type: "string" },
+  paper: { type: "string", default: "a4" },
+  from: { type: "string", default: "2" },
+  to: { type: "string", default: "400" },
+  out: { type: "string" },
+  force: { type: "boolean", default: false },
+  help: { type: "boolean", short: "h", default: false },
+} as const;
+
+/**
+ * Prints a book as the words ask.
+ *
+ * @returns 0 when it is written.
+ * @throws {@link InputError} in one sentence when something asked for is wrong; nothing is written then.
+ */
+export async function printBooklet(words: readonly string[]): Promise<number> {
+  const asked = read(words);
+  if (asked.help) {
+    process.stdout.write(help);
+    return 0;
+  }
+  const head = loadHead(asked.head ?? readyHeads[0]?.id ?? "");
+  const out = asked.out ?? `turns-and-holes-${head.id}.pdf`;
+  checkPlace(out, asked.force);
+  const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
+  if (to < from) throw fault("--to", `${to} is below ${from}; give the smaller count first`);
+  const bytes = await bookletPdf(head, { paper: asked.paper as PaperName, from, to, ...created(), onProgress: progress() });
+  writeWhole(out, bytes);
+  process.stdout.write(`${out}\n`);
+  return 0;
+}
+
+function read(words: readonly string[]) {
+  try {
+    const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
+    if (positionals.length > 0) throw fault(String(positionals[0]), "is not an option; name a head with --head, a file with --out, or ask for --help");
+    return values;
+  } catch (error) {
+    if (error instanceof InputError) throw error;
+    const message = error instanceof Error ? error.message.split(/[.\n]/)[0] : "cannot be read";
+    throw fault("", `${message}; ask for --help`);
+  }
+}
+
+const mostCounts = 5000;
+
+function count(text: string, place: string): number {
+  if (/^\d{1,4}$/.test(text) && Number(text) >= 2 && Number(text) <= mostCounts) return Number(text);
+  throw fault(place, `${JSON.stringify(text)} is not a count for a book; give a whole number from 2 to ${mostCounts}`);
+}
+
+/** The date in the file, where the one who builds it has set one. */
+function created(): { created?: Date } {
+  const seconds = process.env.SOURCE_DATE_EPOCH;
+  return seconds !== undefined && /^\d{1,11}$/.test(seconds) ? { created: new Date(Number(seconds) * 1000) } : {};
+}
+
+/** Says on the error stream what is being done, once it takes over a second. */
+function progress(): (doing: string) => void {
+  const start = performance.now();
+  return (doing) => {
+    if (performance.now() - start > 1000) process.stderr.write(`… ${doing}\n`);
+  };
+}
+
+function fault(place: string, problem: string): InputError {
+  return new InputError([{ place, problem }]);
+}
+
+if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
+  try {
+    process.exitCode = await printBooklet(process.argv.slice(2));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    process.exitCode = 2;
+  }
+}

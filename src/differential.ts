@@ -6,8 +6,8 @@ import { byHandling } from "./preference.ts";
 import { fromExact, gcd } from "./ratio.ts";
 import type { UnprovedSetting } from "./setting.ts";
 
-/** A crank move with the plate ratio that makes it serve: `ratio` is numerator over denominator, lowest terms. */
-interface Candidate {
+/** A crank move with the plate ratio that makes it serve: numerator over denominator, lowest terms. */
+export interface GearedMove {
   readonly turns: number;
   readonly spaces: number;
   readonly circle: number | null;
@@ -41,7 +41,7 @@ export function* differential(bench: Bench, move: Move, box: GearBox, { pairs, f
   const { gearing } = bench.head;
   if (gearing === null) return;
   const trainsOf = pairs === 1 ? box.onePair : box.twoPairs;
-  const candidates: Candidate[] = [];
+  const candidates: GearedMove[] = [];
   for (const candidate of crankMoves(bench, move, gearing)) {
     if (trainsOf(candidate.numerator, candidate.denominator).some((train) => (train.mayFoul === null) === fits))
       candidates.push(candidate);
@@ -54,7 +54,17 @@ export function* differential(bench: Bench, move: Move, box: GearBox, { pairs, f
   }
 }
 
-function* crankMoves({ worm, circles }: Bench, { divisions, teeth }: Move, gearing: Gearing): Generator<Candidate> {
+/**
+ * Every crank move whose plate ratio is within the head's greatest; whole turns once, on the first circle.
+ *
+ * @param beyond - Spaces to go on at either end of each circle, past the greatest plate ratio.
+ */
+export function* crankMoves(
+  { worm, circles }: Bench,
+  { divisions, teeth }: Move,
+  gearing: Gearing,
+  beyond = 0,
+): Generator<GearedMove> {
   const greatest = fromExact(gearing.greatestPlateRatio);
   let wholeTurnsDone = false;
   for (const on of circles) {
@@ -63,12 +73,12 @@ function* crankMoves({ worm, circles }: Bench, { divisions, teeth }: Move, geari
     const denominator = worm.d * on.holes * teeth;
     const perSpace = divisions * worm.d;
     const reach = Math.floor((Number(greatest.n) * denominator) / Number(greatest.d));
-    const first = Math.max(1, Math.ceil((full - reach) / perSpace));
-    const last = Math.floor((full + reach) / perSpace);
+    const first = Math.max(1, Math.ceil((full - reach) / perSpace) - beyond);
+    const last = Math.floor((full + reach) / perSpace) + beyond;
     for (let spaces = first; spaces <= last; spaces += 1) {
       const numerator = full - perSpace * spaces;
       // A plate that stands still is simple indexing.
-      if (numerator === 0 || Math.abs(numerator) > reach) continue;
+      if (numerator === 0 || Math.abs(numerator) > reach + beyond * perSpace) continue;
       const isWhole = spaces % on.holes === 0;
       if (isWhole && wholeTurnsDone) continue;
       const common = gcd(numerator, denominator);
@@ -88,7 +98,8 @@ function* crankMoves({ worm, circles }: Bench, { divisions, teeth }: Move, geari
   }
 }
 
-function geared(bench: Bench, move: Move, gearing: Gearing, candidate: Candidate, train: GearTrain): UnprovedSetting {
+/** The setting that makes a move with a train of its ratio. */
+export function geared(bench: Bench, move: Move, gearing: Gearing, candidate: GearedMove, train: GearTrain): UnprovedSetting {
   const { onePair, twoPairs } = gearing.idlersWithCrank;
   const idlersWith = train.drivers.length === 1 ? onePair : twoPairs;
   const { numerator, denominator } = candidate;

@@ -17,6 +17,8 @@ export interface GearBox {
   onePair(numerator: number, denominator: number): readonly GearTrain[];
   /** Trains of two pairs with that ratio, those that fit before those that may foul. */
   twoPairs(numerator: number, denominator: number): readonly GearTrain[];
+  /** What the drivers of so many pairs multiply to, and likewise the driven gears; ascending, each once. */
+  products(pairs: 1 | 2): readonly number[];
 }
 
 /**
@@ -64,6 +66,11 @@ export function gearBox(gears: readonly number[]): GearBox {
       return trains;
     },
     twoPairs,
+    products(ofPairs) {
+      if (ofPairs === 1) return sizes.toReversed();
+      pairs ??= pairProducts(sizes, owned);
+      return [...pairs.byProduct.keys()].sort((a, b) => a - b);
+    },
   };
 }
 

@@ -1,0 +1,111 @@
+import type { Search } from "./exact-settings.ts";
+import type { Move } from "./move.ts";
+import { measure, nearMove } from "./near-errors.ts";
+import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
+import { nearGearing, productsOf } from "./near-gearing.ts";
+import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
+import type { NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
+import type { Method, UnprovedSetting } from "./setting.ts";
+import { movesFor, type Target } from "./target.ts";
+
+/** All kinds, the least work first: the order of settings with the same error. */
+const kinds: readonly NearKind[] = ["simple", "one-pair", "two-pair", "compound", "may-foul", "nearest-hole", "dial", "ring"];
+
+type MoveKind = NearMove["kind"];
+
+/** For each kind, the kinds that are less work: it must come nearer than they do. Compound does without gears. */
+const easier: Readonly<Record<MoveKind, readonly MoveKind[]>> = {
+  simple: [],
+  "one-pair": ["simple"],
+  "two-pair": ["simple", "one-pair"],
+  compound: ["simple"],
+  "may-foul": ["simple", "one-pair", "two-pair"],
+};
+
+const methodOf: Readonly<Record<MoveKind, Method>> = {
+  simple: "simple",
+  "one-pair": "differential",
+  "two-pair": "differential",
+  compound: "compound",
+  "may-foul": "differential",
+};
+
+const moveKinds = Object.keys(easier) as MoveKind[];
+
+/**
+ * The best near settings for a target, the smallest worst error first; ties by least work.
+ *
+ * Of each kind there is the nearest with one tooth per move, and one with more teeth only where it
+ * comes nearer than all with fewer; and nothing that an easier kind betters or does exactly, with
+ * no more teeth. Setting each position from one zero is always there: nearest hole, dial, ring.
+ * A setting that leaves any position half a step or more from its place is left out, for the
+ * tooth would then be as near to its neighbour's place.
+ *
+ * Every error is measured on the mechanism.
+ */
+export function nearSettings(search: Search, target: Target): readonly NearSetting[] {
+  const [first] = movesFor(target, 1);
+  if (first === undefined) return [];
+  const found = [...equalMoves(search, target), ...eachFromZero(search, target, first)];
+  const spaces = ({ spaces }: NearSetting) => spaces ?? 0;
+  return found.sort(
+    (a, b) =>
+      a.worstArcSeconds - b.worstArcSeconds ||
+      a.closingArcSeconds - b.closingArcSeconds ||
+      a.teethPerMove - b.teethPerMove ||
+      kinds.indexOf(a.kind) - kinds.indexOf(b.kind) ||
+      spaces(a) - spaces(b),
+  );
+}
+
+function equalMoves(search: Search, target: Target): NearSetting[] {
+  const asked = moveKinds.filter((kind) => search.methods.includes(methodOf[kind]));
+  const find = finders(search);
+  // The least closing error so far, in turns of the work: half a step to begin with.
+  const least: Record<string, number> = {};
+  const found: NearSetting[] = [];
+  for (const move of movesFor(target, search.teethPerMove)) {
+    const halfStep = ("angle" in target ? move.teeth : 1 / move.divisions) / 2;
+    for (const kind of asked) {
+      const bar = Math.min(halfStep, ...[kind, ...easier[kind]].map((each) => least[each] ?? halfStep));
+      const setting = bar > 0 ? find[kind](move, bar) : null;
+      if (setting === null) continue;
+      const measured = measure(setting, target);
+      const closing = measured.errors.closing.abs();
+      least[kind] = "angle" in target ? closing.mul(move.divisions).valueOf() : closing.valueOf();
+      if (closing.n !== 0n) found.push(nearMove(measured, target));
+    }
+  }
+  return found;
+}
+
+/** A solver for each kind: the nearest setting for a move whose closing error betters the bar. */
+function finders({ bench, box }: Search): Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedSetting | null>> {
+  const multiples = pairMultiples(bench);
+  const hasGears = bench.head.gearing !== null && bench.head.gears.length > 1;
+  const ofOne = hasGears ? productsOf(box, 1) : null;
+  const ofTwo = hasGears ? productsOf(box, 2) : null;
+  const gearing = (pairs: 1 | 2, fits: boolean) => {
+    const products = pairs === 1 ? ofOne : ofTwo;
+    return (move: Move, bar: number) =>
+      products === null ? null : nearGearing(bench, move, { box, products, choice: { pairs, fits }, bar });
+  };
+  return {
+    simple: (move, bar) => nearSimple(bench, move, bar),
+    compound: (move, bar) => nearCompound(bench, multiples, move, bar),
+    "one-pair": gearing(1, true),
+    "two-pair": gearing(2, true),
+    "may-foul": gearing(2, false),
+  };
+}
+
+function eachFromZero({ bench, methods }: Search, target: Target, first: Move): NearSetting[] {
+  const isAngle = "angle" in target;
+  const wanted = fromZero(first, isAngle);
+  // For one angle the nearest hole is near simple indexing.
+  const hole = methods.includes("simple") && !isAngle ? nearestHole(bench, wanted) : null;
+  const halfStep = (648_000 * first.teeth) / first.divisions;
+  return [hole, byDial(bench, wanted), byRing(bench, wanted)].filter(
+    (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
+  );
+}

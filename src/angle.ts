@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
-import { type Exact, fromExact, greatestTerm, groupDigits, parseRational, rational, toExact } from "./ratio.ts";
+import { type Exact, fromExact, greatestTerm, groupDigits, isPositive, parseRational, rational, toExact } from "./ratio.ts";
 
 /** Arc-seconds in one revolution. */
 export const arcSecondsPerTurn = 1_296_000;
@@ -47,7 +47,7 @@ export function checkAngle(angle: unknown): Exact {
 }
 
 function forward(value: Fraction, shown: unknown): Exact {
-  if (value.s <= 0n) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
+  if (!isPositive(value)) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
   if (value.n > 1000n * value.d) refuse("angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
   if (value.n > greatestTerm || value.d > greatestTerm) {
     refuse(

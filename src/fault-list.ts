@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { type Fault, InputError, quoted } from "./errors.ts";
-import { groupDigits, parseRational } from "./ratio.ts";
+import { groupDigits, isPositive, parseRational } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {
@@ -80,7 +80,7 @@ export function faultList(): FaultList {
     positive(value, place) {
       try {
         const number = parseRational(value, place);
-        if (number.s > 0n) return number;
+        if (isPositive(number)) return number;
         add(place, `${quoted(value)} is not above 0`);
       } catch (error) {
         if (!(error instanceof InputError)) throw error;

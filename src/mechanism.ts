@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
-import { type Exact, fromExact, rational, toExact } from "./ratio.ts";
+import { type Exact, fromExact, isPositive, rational, toExact } from "./ratio.ts";
 import type { SecondMove, SettingGears, UnprovedSetting } from "./setting.ts";
 
 /**
@@ -96,7 +96,7 @@ function setUp(setting: SetMove): Rig {
   if ((setting.circle ?? null) === null && setting.spaces !== 0)
     refuse("setting.circle", "is missing; spaces say nothing without it");
   const pin = holes(setting.turns, 1, "turns").add(holes(setting.spaces, setting.circle ?? 1, "spaces"));
-  if (pin.s <= 0n) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
+  if (!isPositive(pin)) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
   const pins = [{ perMove: pin, holes: setting.circle ?? 1 }];
   // Direct: the worm is out of mesh, and the spindle itself moves by the holes of its plate.
   if (setting.method === "direct") return { spindle: pin, crank: still, plate: still, pin, pins };
@@ -113,7 +113,7 @@ function setUp(setting: SetMove): Rig {
   // so crank = pin + plate, with crank = R·spindle and plate = g·spindle: spindle = pin / (R − g).
   const ratio = plateRatio(setting);
   const net = worm.sub(ratio);
-  if (net.s <= 0n)
+  if (!isPositive(net))
     refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
   const spindle = pin.div(net);
   return { spindle, crank: spindle.mul(worm), plate: spindle.mul(ratio), pin, pins };
@@ -169,7 +169,7 @@ function holes(count: number, circle: number, place: string): Fraction {
 function exactNumber(text: unknown, place: string): Fraction {
   if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
     const value = fromExact(text);
-    if (value.s > 0n) return value;
+    if (isPositive(value)) return value;
   }
   return refuse(`setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

@@ -68,6 +68,11 @@ function readRational(value: unknown, place: string): Fraction {
   return refuse(place, `${quoted(value)} is not an exact number; give a whole number or a fraction in quotes, such as "81/2"`);
 }
 
+/** Whether a rational is above 0. Its sign alone would not do: fraction.js gives 0 the sign of 1. */
+export function isPositive({ s, n }: Fraction): boolean {
+  return s > 0n && n > 0n;
+}
+
 /** The greatest common divisor of two safe integers; the sign is dropped. */
 export function gcd(a: number, b: number): number {
   let x = Math.abs(a);

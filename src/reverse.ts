@@ -1,7 +1,7 @@
 import { arcSecondsPerTurn } from "./angle.ts";
 import { refuse } from "./errors.ts";
 import { type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
-import { type Exact, fromExact, gcd, rational } from "./ratio.ts";
+import { type Exact, fromExact, gcd, isPositive, rational } from "./ratio.ts";
 import type { UnprovedSetting } from "./setting.ts";
 import { checkTeethPerMove } from "./target.ts";
 
@@ -35,7 +35,7 @@ export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
   checkTeethPerMove(teethPerMove);
   const spindlePerMove = spindleTurnsPerMove(move);
   const spindle = fromExact(spindlePerMove);
-  if (spindle.s <= 0n) refuse("setting", "this move brings the work back or not on at all; give one that goes forward");
+  if (!isPositive(spindle)) refuse("setting", "this move brings the work back or not on at all; give one that goes forward");
   const count = rational(teethPerMove).div(spindle);
   const divisions = Math.max(1, Number(count.add(rational(1, 2)).floor()));
   const over = spindle.mul(divisions).sub(teethPerMove);

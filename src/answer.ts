@@ -4,6 +4,8 @@ import { type Search, type SearchOptions, searchOn, settingsOf } from "./exact-s
 import type { Head } from "./head.ts";
 import { type Impossible, type Reason, whyImpossible, whyPassedOver } from "./impossible.ts";
 import { circlesThatWouldDo } from "./missing-circles.ts";
+import { nearOn } from "./near.ts";
+import type { NearSetting } from "./near-setting.ts";
 import { nearestCounts } from "./nearest-counts.ts";
 import { kindOf } from "./preference.ts";
 import { type Exact, groupDigits } from "./ratio.ts";
@@ -14,6 +16,8 @@ import { checkDivisions, type Target } from "./target.ts";
 export interface AnswerOptions extends SearchOptions {
   /** Every exact setting of every method, not only those of the kind that is preferred. */
   readonly all?: boolean;
+  /** Near settings besides, where there are exact ones; where there are none they are always given. */
+  readonly near?: boolean;
   /** The most settings to return, 1 to 100,000; left out, 24, or 500 with `all`. */
   readonly limit?: number;
 }
@@ -29,6 +33,8 @@ export interface Answer {
   readonly settings: readonly Setting[];
   /** False where `limit` cut the list of settings short. */
   readonly complete: boolean;
+  /** Settings that do not close, the smallest error first; none where an exact one was found and they were not asked for. */
+  readonly near: readonly NearSetting[];
   /** Why the methods that would be preferred to the best setting cannot do it. */
   readonly passedOver: readonly Reason[];
   /** Why it cannot be done with what the head has, or null. */
@@ -80,6 +86,7 @@ function answer(head: Head, target: Target, options: AnswerOptions): Answer {
     exact,
     settings,
     complete,
+    near: exact && options.near !== true ? [] : nearOn(search)(target),
     passedOver: settings[0] ? whyPassedOver(search, target, kindOf(settings[0])) : [],
     impossible: exact ? null : whyImpossible(search, target),
     nearestCounts: exact || "angle" in target ? [] : nearestCounts(search, target.divisions),

@@ -18,6 +18,7 @@ export {
   type TableRow,
 } from "./answer.ts";
 export { type CircleLayout, type Coordinate, chord, coordinates } from "./coordinates.ts";
+export { errorAtRadius, type Length } from "./error-at-radius.ts";
 export { type Fault, InputError } from "./errors.ts";
 export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
 export { type GearBox, type GearTrain, gearBox, shaftRoom } from "./gear-train.ts";
@@ -25,7 +26,10 @@ export type { Gearing, GearingSpec } from "./gearing.ts";
 export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";
 export type { Impossible, Reason } from "./impossible.ts";
 export { type Proof, prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
+export { nearSettings } from "./near.ts";
+export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
 export { checkOwned } from "./ownership.ts";
+export { finestGrade, type PitchedGear, singlePitchDeviation } from "./pitch-deviation.ts";
 export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
 export {
   checkPositions,

@@ -1,4 +1,5 @@
-import type { Search } from "./exact-settings.ts";
+import { type Search, type SearchOptions, searchOn } from "./exact-settings.ts";
+import type { Head } from "./head.ts";
 import type { Move } from "./move.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
@@ -33,7 +34,7 @@ const methodOf: Readonly<Record<MoveKind, Method>> = {
 const moveKinds = Object.keys(easier) as MoveKind[];
 
 /**
- * The best near settings for a target, the smallest worst error first; ties by least work.
+ * The near settings of a head for a target, the smallest worst error first; ties by least work.
  *
  * Of each kind there is the nearest with one tooth per move, and one with more teeth only where it
  * comes nearer than all with fewer; and nothing that an easier kind betters or does exactly, with
@@ -42,32 +43,42 @@ const moveKinds = Object.keys(easier) as MoveKind[];
  * tooth would then be as near to its neighbour's place.
  *
  * Every error is measured on the mechanism.
+ *
+ * @throws {@link InputError} when the target or an option is not allowed.
  */
-export function nearSettings(search: Search, target: Target): readonly NearSetting[] {
-  const [first] = movesFor(target, 1);
-  if (first === undefined) return [];
-  const found = [...equalMoves(search, target), ...eachFromZero(search, target, first)];
-  const spaces = ({ spaces }: NearSetting) => spaces ?? 0;
-  return found.sort(
-    (a, b) =>
-      a.worstArcSeconds - b.worstArcSeconds ||
-      a.closingArcSeconds - b.closingArcSeconds ||
-      a.teethPerMove - b.teethPerMove ||
-      kinds.indexOf(a.kind) - kinds.indexOf(b.kind) ||
-      spaces(a) - spaces(b),
+export function nearSettings(head: Head, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
+  return nearOn(searchOn(head, options))(target);
+}
+
+/** {@link nearSettings} laid out once, to be put to many targets. */
+export function nearOn(search: Search): (target: Target) => readonly NearSetting[] {
+  const find = finders(search);
+  return (target) => {
+    const [first] = movesFor(target, 1);
+    if (first === undefined) return [];
+    return [...equalMoves(search, find, target), ...eachFromZero(search, target, first)].sort(byErrorThenWork);
+  };
+}
+
+function byErrorThenWork(a: NearSetting, b: NearSetting): number {
+  return (
+    a.worstArcSeconds - b.worstArcSeconds ||
+    a.closingArcSeconds - b.closingArcSeconds ||
+    a.teethPerMove - b.teethPerMove ||
+    kinds.indexOf(a.kind) - kinds.indexOf(b.kind) ||
+    (a.spaces ?? 0) - (b.spaces ?? 0)
   );
 }
 
-function equalMoves(search: Search, target: Target): NearSetting[] {
+function equalMoves(search: Search, find: Finders, target: Target): NearSetting[] {
   const asked = moveKinds.filter((kind) => search.methods.includes(methodOf[kind]));
-  const find = finders(search);
   // The least closing error so far, in turns of the work: half a step to begin with.
-  const least: Record<string, number> = {};
+  const least: Partial<Record<MoveKind, number>> = {};
   const found: NearSetting[] = [];
   for (const move of movesFor(target, search.teethPerMove)) {
     const halfStep = ("angle" in target ? move.teeth : 1 / move.divisions) / 2;
     for (const kind of asked) {
-      const bar = Math.min(halfStep, ...[kind, ...easier[kind]].map((each) => least[each] ?? halfStep));
+      const bar = Math.min(least[kind] ?? halfStep, ...easier[kind].map((each) => least[each] ?? halfStep));
       const setting = bar > 0 ? find[kind](move, bar) : null;
       if (setting === null) continue;
       const measured = measure(setting, target);
@@ -80,7 +91,9 @@ function equalMoves(search: Search, target: Target): NearSetting[] {
 }
 
 /** A solver for each kind: the nearest setting for a move whose closing error betters the bar. */
-function finders({ bench, box }: Search): Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedSetting | null>> {
+type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedSetting | null>>;
+
+function finders({ bench, box }: Search): Finders {
   const multiples = pairMultiples(bench);
   const hasGears = bench.head.gearing !== null && bench.head.gears.length > 1;
   const ofOne = hasGears ? productsOf(box, 1) : null;

@@ -122,11 +122,11 @@ export function drawnOverPins(gear: Drawn, pin: number, tipDiameter: number): nu
   const wall = (roll: number) => turn(flank(roll), Math.PI / gear.teeth);
   const gap = (height: number) => {
     const toWall = (roll: number) => Math.hypot(wall(roll).x, wall(roll).y - height);
-    return toWall(leastOf(toWall, 0, 1.5 * rollAt(gear, tipDiameter / 2)));
+    return toWall(leastOf(toWall, 0, rollAt(gear, tipDiameter / 2)));
   };
   // Drawn on inwards, the walls of a large gear cross; a pin lies above that place.
   const crossing = wall(0).x <= 0 ? base(gear) : wall(zeroOf((roll) => -wall(roll).x, 0, rollAt(gear, tipDiameter / 2))).y;
-  const height = zeroOf((at) => gap(at) - pin / 2, crossing, tipDiameter);
+  const height = zeroOf((at) => gap(at) - pin / 2, crossing, tipDiameter + pin);
   const other = turn({ x: 0, y: height }, (Math.floor(gear.teeth / 2) * 2 * Math.PI) / gear.teeth);
   return Math.hypot(other.x, other.y - height) + pin;
 }

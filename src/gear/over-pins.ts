@@ -1,0 +1,83 @@
+import { quoted, refuse } from "../errors.ts";
+import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
+import { shown } from "./measured.ts";
+import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
+
+/** Pins (or balls) that can be used in the spaces of a gear; diameters in mm. */
+export interface PinRange {
+  /** The smallest that rests on the flanks and stands above the tips. */
+  readonly least: number;
+  /** The largest that still touches the flanks below the tips. */
+  readonly greatest: number;
+}
+
+/**
+ * Half the space at the base circle as an angle, taken negative: s/d + inv α − π/z, in radians.
+ * A pin at pressure angle α_k rests where inv α_k is this plus pin/d_b.
+ */
+function spaceConstant(tooth: InvoluteTooth): number {
+  return tooth.toothThickness / tooth.referenceDiameter + involute(radians(tooth.pressureAngle)) - Math.PI / tooth.teeth;
+}
+
+/** The diameter of the circle on which the centre of a pin lies that rests in a space. */
+function pinCircle(tooth: InvoluteTooth, pinDiameter: number): number {
+  const angle = angleOfInvolute(spaceConstant(tooth) + pinDiameter / tooth.baseDiameter);
+  return tooth.baseDiameter / Math.cos(angle);
+}
+
+/** The pin that touches both flanks of a space at the circle of a diameter, by the string drawn from contact to centre. */
+export function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
+  const contact = Math.tan(pressureAngleAt(tooth.baseDiameter, diameter));
+  return tooth.baseDiameter * (Math.tan(contact - spaceConstant(tooth)) - contact);
+}
+
+/**
+ * The pins that can be used: they touch the involute between its start and the tip, stand above the
+ * tips so that a micrometer reaches them, and clear the root. Null where none does.
+ */
+export function pinRange(gear: CutTooth): PinRange | null {
+  const greatest = pinTouchingAt(gear, gear.tipDiameter);
+  const touching = pinTouchingAt(gear, flankStart(gear));
+  const standsAndClears = (pin: number) =>
+    pinCircle(gear, pin) + pin > gear.tipDiameter && pinCircle(gear, pin) - pin > gear.rootDiameter;
+  if (!standsAndClears(greatest)) return null;
+  if (standsAndClears(touching)) return { least: touching, greatest };
+  // A larger pin lies higher: halve the range until the least that stands and clears is found.
+  let [low, high] = [touching, greatest];
+  for (let step = 0; step < 60; step += 1) {
+    const middle = (low + high) / 2;
+    if (standsAndClears(middle)) high = middle;
+    else low = middle;
+  }
+  return { least: high, greatest };
+}
+
+/**
+ * Measurement over two pins, or balls, in opposite spaces; for an odd count, in spaces as nearly
+ * opposite as there are.
+ *
+ * inv α_k = s/d + inv α + D/d_b − π/z; the pins' centres lie on d_k = d_b / cos α_k. Over the pins:
+ * d_k + D for an even count, d_k cos(90°/z) + D for an odd one (ISO 21771, from memory).
+ *
+ * @param pinDiameter - D in mm.
+ * @returns In mm.
+ * @throws {@link InputError} when such a pin does not rest on the flanks, is below the tips or
+ * strikes the root.
+ */
+export function overPins(gear: CutTooth, pinDiameter: number): number {
+  const range = pinRange(gear);
+  if (range === null) return refuse("pinDiameter", "no pin both rests on the flanks of this gear and stands above its tips");
+  if (!(typeof pinDiameter === "number" && pinDiameter >= range.least && pinDiameter <= range.greatest)) {
+    return refuse(
+      "pinDiameter",
+      `a pin of ${quoted(pinDiameter)} mm cannot be used on this gear; give one from ${shown(range.least)} to ${shown(range.greatest)} mm`,
+    );
+  }
+  return pinsMeasure(gear, pinDiameter);
+}
+
+/** As {@link overPins}, for a pin that is known to be right. */
+function pinsMeasure(tooth: InvoluteTooth, pinDiameter: number): number {
+  const across = tooth.teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * tooth.teeth));
+  return pinCircle(tooth, pinDiameter) * across + pinDiameter;
+}

@@ -1,0 +1,130 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { InputError } from "../../src/errors.ts";
+import { pinRange } from "../../src/gear/over-pins.ts";
+import { spanOver } from "../../src/gear/span.ts";
+import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
+import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
+import { drawnOverPins, drawnSpan, drawnThickness, flankPoint, rackPoint } from "../support/drawn-tooth.ts";
+
+/** Gears over the range of the trade, from whole numbers; those that cannot be cut are left out. */
+const gears = fc
+  .record({
+    teeth: fc.integer({ min: 5, max: 300 }),
+    hundredths: fc.integer({ min: 20, max: 1200 }),
+    halfDegrees: fc.integer({ min: 29, max: 60 }),
+    shift: fc.integer({ min: -60, max: 90 }),
+  })
+  .map(({ teeth, hundredths, halfDegrees, shift }) => {
+    try {
+      return spurGear({ teeth, module: hundredths / 100, pressureAngle: halfDegrees / 2, profileShift: shift / 100 });
+    } catch (error) {
+      if (error instanceof InputError) return null;
+      throw error;
+    }
+  })
+  .filter((gear): gear is SpurGear => gear !== null);
+
+const part = fc.integer({ min: 0, max: 1000 }).map((thousandths) => thousandths / 1000);
+const between = (from: number, to: number, share: number) => from + (to - from) * share;
+const flankStart = (gear: SpurGear) => Math.max(gear.baseDiameter, gear.rootDiameter);
+const near = (value: number, drawn: number, gear: SpurGear, parts = 1e-9) =>
+  expect(Math.abs(value - drawn)).toBeLessThan(parts * gear.referenceDiameter);
+
+describe("the formulas against a tooth drawn point by point", () => {
+  it("thickness and space at any diameter on the flank", () => {
+    fc.assert(
+      fc.property(gears, part, (gear, share) => {
+        const diameter = between(flankStart(gear), gear.tipDiameter, share);
+        const drawn = drawnThickness(gear, diameter);
+        near(toothThicknessAt(gear, diameter), drawn, gear, 1e-7);
+        near(spaceWidthAt(gear, diameter), (Math.PI * diameter) / gear.teeth - drawn, gear, 1e-7);
+      }),
+    );
+  });
+
+  it("the same flank as the rack makes, all along it", () => {
+    fc.assert(
+      fc.property(gears, fc.integer({ min: -1000, max: 1000 }), (gear, thousandths) => {
+        const made = rackPoint(gear, (gear.module * thousandths) / 500);
+        fc.pre(made !== null);
+        const diameter = 2 * Math.hypot(made.x, made.y);
+        fc.pre(diameter > flankStart(gear) && diameter < gear.tipDiameter);
+        const half = Math.atan2(made.x, made.y);
+        near(toothThicknessAt(gear, diameter), diameter * half, gear, 1e-8);
+      }),
+    );
+  });
+
+  it("chordal thickness and addendum, by dividers and a depth blade", () => {
+    fc.assert(
+      fc.property(gears, part, (gear, share) => {
+        const diameter = between(flankStart(gear), gear.tipDiameter, share);
+        const { x, y } = flankPoint(gear, diameter);
+        const chord = chordAt(gear, diameter);
+        near(chord.thickness, 2 * x, gear, 1e-7);
+        near(chord.addendum, gear.tipDiameter / 2 - y, gear, 1e-7);
+      }),
+    );
+  });
+
+  it("the span over k teeth, by jaws", () => {
+    fc.assert(
+      fc.property(gears, (gear) => {
+        if (gear.span === null) return;
+        const drawn = drawnSpan(gear, gear.span.teeth);
+        near(gear.span.length, drawn.length, gear);
+        near(gear.span.contactDiameter, drawn.contactDiameter, gear, 1e-6);
+        expect(drawn.contactDiameter).toBeGreaterThanOrEqual(flankStart(gear) * (1 - 1e-6));
+        expect(drawn.contactDiameter).toBeLessThanOrEqual(gear.tipDiameter);
+        const more = drawnSpan(gear, gear.span.teeth + 1);
+        near(more.length - drawn.length, gear.basePitch, gear);
+      }),
+    );
+  });
+
+  it("one tooth more or less puts the jaws no nearer the middle of the flank", () => {
+    fc.assert(
+      fc.property(gears, (gear) => {
+        if (gear.span === null) return;
+        const middle = gear.referenceDiameter + 2 * gear.profileShift * gear.module;
+        const off = Math.abs(gear.span.contactDiameter - middle);
+        for (const teeth of [gear.span.teeth - 1, gear.span.teeth + 1]) {
+          if (teeth < 2) continue;
+          const { contactDiameter } = drawnSpan(gear, teeth);
+          if (contactDiameter < flankStart(gear) || contactDiameter > gear.tipDiameter) continue;
+          expect(Math.abs(contactDiameter - middle)).toBeGreaterThanOrEqual(off - 1e-6);
+          near(spanOver(gear, teeth).contactDiameter, contactDiameter, gear, 1e-6);
+        }
+      }),
+    );
+  });
+
+  it("over pins, by pins dropped in until they touch", () => {
+    fc.assert(
+      fc.property(gears, part, (gear, share) => {
+        const range = pinRange(gear);
+        fc.pre(range !== null);
+        const pin = between(range.least, range.greatest, share);
+        near(gear.overPins(pin), drawnOverPins(gear, pin, gear.tipDiameter), gear, 1e-7);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("pins of the range stand above the tips and clear the root; others are refused", () => {
+    fc.assert(
+      fc.property(gears, (gear) => {
+        const range = pinRange(gear);
+        fc.pre(range !== null);
+        expect(() => gear.overPins(range.least * 0.99)).toThrow(InputError);
+        expect(() => gear.overPins(range.greatest * 1.01)).toThrow(InputError);
+        if (gear.teeth % 2 !== 0) return;
+        for (const pin of [range.least, range.greatest]) {
+          expect(gear.overPins(pin)).toBeGreaterThan(gear.tipDiameter);
+          expect(gear.overPins(pin) - 2 * pin).toBeGreaterThanOrEqual(gear.rootDiameter - 1e-9);
+        }
+      }),
+    );
+  });
+});

@@ -1,0 +1,200 @@
+import { describe, expect, it } from "vitest";
+import { InputError } from "../../src/errors.ts";
+import { depthRuleInWords, depthRules } from "../../src/gear/depth-rule.ts";
+import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
+import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
+import type { SpurGearSpec } from "../../src/gear/spur-gear-spec.ts";
+import { toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
+import { basePitches, chords, navyTooth, overPins1728, spans20, usualPins } from "../published/gear-geometry.ts";
+
+const inch = 25.4;
+/** Agreement with a printed figure: half a unit of its last place, or a whole one where the print may be cut off. */
+const agrees = (value: number, printed: string, units = 0.5001) =>
+  expect(Math.abs(value - Number(printed))).toBeLessThanOrEqual(units * 10 ** -(printed.split(".")[1]?.length ?? 0));
+const refusal = (spec: unknown) => {
+  try {
+    spurGear(spec as SpurGearSpec);
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+  return "not refused";
+};
+
+describe("published values", () => {
+  it.each(basePitches.rows)(`module $m: pitch, thickness and base pitch (${basePitches.source})`, (row) => {
+    const at20 = spurGear({ teeth: 40, module: row.m, pressureAngle: 20, wholeDepth: 2.16 * row.m });
+    const at1430 = spurGear({ teeth: 40, module: row.m, pressureAngle: 14.5 });
+    // Cut off after five places, not rounded.
+    agrees(at20.circularPitch, row.p, 1);
+    agrees(at20.toothThickness, row.S);
+    agrees(at20.wholeDepth, row.h);
+    agrees(at20.basePitch, row.pb20);
+    agrees(at1430.basePitch, row.pb1430);
+  });
+
+  it(`the tooth of 1 DP (${navyTooth.source})`, () => {
+    const gear = spurGear({ teeth: 40, diametralPitch: 1, pressureAngle: 14.5 });
+    agrees(gear.addendum / inch, navyTooth.addendum);
+    agrees(gear.dedendum / inch, navyTooth.dedendum);
+    agrees(gear.wholeDepth / inch, navyTooth.wholeDepth);
+    agrees(gear.toothThickness / inch, navyTooth.circularThickness);
+    agrees(gear.wholeDepth / gear.circularPitch, navyTooth.wholeDepthOfPitch);
+    expect(gear.wholeDepthRule).toBe("2.157/DP");
+  });
+
+  it(`OD = (NT + 2)/DP and PD = NT·OD/(NT + 2) (${navyTooth.source})`, () => {
+    const gear = spurGear({ teeth: 37, diametralPitch: 14, pressureAngle: 14.5 });
+    expect(gear.tipDiameter / inch).toBeCloseTo(39 / 14, 12);
+    expect(gear.referenceDiameter).toBeCloseTo((37 * gear.tipDiameter) / 39, 10);
+  });
+
+  it.each(usualPins.rows)(`pins of $modules m at $pressureAngle° (${usualPins.source})`, ({ pressureAngle, modules }) => {
+    const gear = spurGear({ teeth: 40, module: 3, pressureAngle });
+    expect(gear.usualPinDiameter).toBeCloseTo(3 * modules, 12);
+    expect(gear.overPins(gear.usualPinDiameter)).toBeGreaterThan(gear.tipDiameter);
+  });
+
+  it.each(overPins1728.rows)(`$teeth teeth over 1.728 pins (${overPins1728.source})`, ({ teeth, at1430, at20 }) => {
+    agrees(spurGear({ teeth, diametralPitch: 1, pressureAngle: 14.5 }).overPins(1.728 * inch) / inch, at1430);
+    agrees(spurGear({ teeth, diametralPitch: 1 }).overPins(1.728 * inch) / inch, at20);
+  });
+
+  it.each(spans20.rows)(`$teeth teeth, span over $over (${spans20.source})`, ({ teeth, over, length }) => {
+    const { span } = spurGear({ teeth, module: 1 });
+    expect(span?.teeth).toBe(over);
+    agrees(span?.length ?? 0, length);
+  });
+
+  it.each(chords.rows)(`$teeth teeth, chordal thickness (${chords.source})`, ({ teeth, thickness, addendum }) => {
+    const gear = spurGear({ teeth, module: 1 });
+    agrees(gear.chordalThickness, thickness);
+    agrees(gear.chordalAddendum, addendum);
+  });
+});
+
+describe("laws", () => {
+  it("diametral pitch is the same gear in another unit", () => {
+    const metric = spurGear({ teeth: 57, module: 1.5875 });
+    const imperial = spurGear({ teeth: 57, diametralPitch: 16 });
+    expect(imperial.tipDiameter).toBeCloseTo(metric.tipDiameter, 10);
+    expect(imperial.overPins(3)).toBeCloseTo(metric.overPins(3), 10);
+    expect(metric.diametralPitch).toBeCloseTo(16, 12);
+    expect([metric.wholeDepthRule, imperial.wholeDepthRule]).toEqual(["2.25 m", "2.25/DP"]);
+  });
+
+  it.each(depthRules)("whole depth by the rule $name", ({ name, addendum, dedendum, added }) => {
+    const gear = spurGear({ teeth: 40, module: 2, depthRule: name });
+    expect(gear.wholeDepth).toBeCloseTo(2 * (addendum + dedendum) + added, 12);
+    expect(gear.tipDiameter).toBeCloseTo(80 + 4 * addendum, 12);
+    expect(gear.wholeDepthRule).toBe(depthRuleInWords(name, "module"));
+  });
+
+  it("names the depth rules in the user's system", () => {
+    expect(depthRuleInWords("2.2+0.002in", "diametral pitch")).toBe("2.2/DP + 0.002 in");
+    expect(depthRuleInWords("1.8-stub", "diametral pitch")).toBe("1.8/DP, stub");
+    expect(depthRuleInWords("2.4", "module")).toBe("2.4 m");
+  });
+
+  it("a measured tip and depth stand in for the rule's", () => {
+    const gear = spurGear({ teeth: 40, module: 2, tipDiameter: 83.9, wholeDepth: 4.4 });
+    expect(gear).toMatchObject({ tipDiameter: 83.9, wholeDepthRule: "as given", warnings: [] });
+    expect(gear.wholeDepth).toBeCloseTo(4.4, 12);
+    expect(gear.addendum).toBeCloseTo(1.95, 12);
+  });
+
+  it("thinning comes off thickness and span, and the span gives it back", () => {
+    const full = spurGear({ teeth: 40, module: 2 });
+    const thin = spurGear({ teeth: 40, module: 2, thinning: 0.1 });
+    expect(full.toothThickness - thin.toothThickness).toBeCloseTo(0.1, 12);
+    expect(toothThicknessAt(full, 82) - toothThicknessAt(thin, 82)).toBeCloseTo((0.1 * 82) / 80, 12);
+    expect(thinningFromSpan(full, thin.span ?? { teeth: 0, length: 0 })).toBeCloseTo(0.1, 10);
+  });
+
+  it("subtracts half of the backlash, taken square to the flank, from the span (MOT spur gear: measurement over multiple teeth)", () => {
+    const normalBacklash = 0.12;
+    const circumferential = normalBacklash / Math.cos((20 * Math.PI) / 180);
+    const full = spurGear({ teeth: 40, module: 2 });
+    const thin = spurGear({ teeth: 40, module: 2, thinning: circumferential / 2 });
+    expect((full.span?.length ?? 0) - (thin.span?.length ?? 0)).toBeCloseTo(normalBacklash / 2, 10);
+  });
+
+  it("goes through JSON, and what comes back still measures", () => {
+    const gear = spurGear({ teeth: 86, module: 2, profileShift: 0.1 });
+    const back = JSON.parse(JSON.stringify(gear)) as SpurGear;
+    const { overPins: _, ...data } = gear;
+    expect(back).toEqual(data);
+    expect(spanOver(back, 10)).toEqual(spanOver(gear, 10));
+  });
+
+  it("is frozen", () => {
+    const gear = spurGear({ teeth: 86, module: 2 });
+    expect([gear, gear.span, gear.warnings].every(Object.isFrozen)).toBe(true);
+  });
+});
+
+describe("warnings", () => {
+  it.each([
+    [{ teeth: 17, module: 1 }, /undercuts 17 teeth at 20°.*from 18 teeth, or from a shift of 0.006/],
+    [{ teeth: 31, module: 1, pressureAngle: 14.5 }, /from 32 teeth/],
+    [{ teeth: 12, module: 1, profileShift: 0.7 }, /only 0\.\d+ mm thick at the tip/],
+    [{ teeth: 40, module: 1, tipDiameter: 43 }, /43 mm, is far from the rule's 42 mm/],
+    [{ teeth: 40, module: 2, tipDiameter: 79 }, /no chord to measure/],
+  ] as [SpurGearSpec, RegExp][])("%j", (spec, sentence) => {
+    expect(spurGear(spec).warnings.join(" ")).toMatch(sentence);
+  });
+
+  it("says nothing where there is nothing to say", () => {
+    expect(spurGear({ teeth: 18, module: 1 }).warnings).toEqual([]);
+    expect(spurGear({ teeth: 32, module: 1, pressureAngle: 14.5 }).warnings).toEqual([]);
+    expect(spurGear({ teeth: 12, module: 1, profileShift: 0.3 }).warnings).toEqual([]);
+  });
+});
+
+describe("refusals", () => {
+  it.each([
+    [{}, /module: no pitch is given; give one of.*teeth: undefined is not a whole number/],
+    [{ teeth: 40, module: 2, diametralPitch: 12 }, /both given/],
+    [{ teeth: 3, module: 2 }, /teeth: 3 is not a whole number from 4 to 10,000/],
+    [{ teeth: 40.5, module: 2 }, /teeth/],
+    [{ teeth: 40, module: 0 }, /module: 0 is not a module; give a number from 0.02 to 200 mm/],
+    [{ teeth: 40, module: Number.NaN }, /NaN is not a module/],
+    [{ teeth: 40, module: "2" }, /"2" is not a module/],
+    [{ teeth: 40, diametralPitch: Number.POSITIVE_INFINITY }, /Infinity is not a diametral pitch/],
+    [{ teeth: 40, module: 2, pressureAngle: 5 }, /pressureAngle: 5 is not a pressure angle/],
+    [{ teeth: 40, module: 2, profileShift: 9 }, /profileShift: 9 is not a profile shift/],
+    [{ teeth: 40, module: 2, depthRule: "2.3" }, /depthRule: "2.3" is not a depth rule; give one of 2.25, 2.157/],
+    [{ teeth: 40, module: 2, wholedepth: 4 }, /there is no key "wholedepth"/],
+    [null, /null is not an object/],
+    [{ teeth: 8, module: 1, profileShift: 1.2 }, /come to a point at [\d.]+ mm, below the tip diameter/],
+    [{ teeth: 4, module: 1, wholeDepth: 3.2 }, /deeper than the gear's radius/],
+    [{ teeth: 4, module: 1, tipDiameter: 3.5, pressureAngle: 14.5 }, /within the base circle/],
+    [{ teeth: 200, module: 1, tipDiameter: 180 }, /not above the root circle/],
+    [{ teeth: 40, module: 1, thinning: 2 }, /teeth would be -0.429 mm thick/],
+    [{ teeth: 40, module: 1, profileShift: 3 }, /teeth would be|come to a point|meet above/],
+    [{ teeth: 100, module: 1, pressureAngle: 35, wholeDepth: 3.5 }, /meet above its root/],
+  ])("%j", (spec, sentence) => {
+    expect(refusal(spec)).toMatch(sentence);
+  });
+
+  it("a diameter that is not on the flank", () => {
+    const gear = spurGear({ teeth: 20, module: 1 });
+    expect(() => toothThicknessAt(gear, 18)).toThrow(
+      /18 is not on the flanks of this gear; give a diameter from 18\.794 to 22 mm/,
+    );
+    expect(() => toothThicknessAt(gear, Number.NaN)).toThrow(/NaN/);
+  });
+
+  it("a span that cannot be measured, or is another gear's", () => {
+    const gear = spurGear({ teeth: 20, module: 1 });
+    expect(() => spanOver(gear, 9)).toThrow(/jaws over 9 teeth do not rest on the flanks of this gear; give 1 to 4/);
+    expect(() => thinningFromSpan(gear, { teeth: 3, length: 9.5 })).toThrow(/count the teeth between the jaws again/);
+    expect(() => thinningFromSpan(gear, { teeth: 3, length: Number.NaN })).toThrow(/NaN is not a span/);
+  });
+
+  it("a pin that cannot be used", () => {
+    const gear = spurGear({ teeth: 20, module: 1 });
+    expect(() => gear.overPins(1)).toThrow(/a pin of 1 mm cannot be used on this gear; give one from [\d.]+ to [\d.]+ mm/);
+    expect(() => gear.overPins(Number.NaN)).toThrow(/NaN/);
+  });
+});

@@ -52,7 +52,7 @@ function forward(value: Fraction, shown: unknown): Exact {
   if (value.n > greatestTerm || value.d > greatestTerm) {
     refuse(
       "angle",
-      `${quoted(shown)} is too fine; give it to the hundredth of a second, or as a part of a turn with terms up to ${groupDigits(greatestTerm)}`,
+      `${quoted(shown)} is too fine; give it to the hundredth of a second within one turn, or as a fraction of a turn with terms up to ${groupDigits(greatestTerm)}`,
     );
   }
   return toExact(value);

@@ -29,8 +29,8 @@ export function refuse(place: string, problem: string): never {
 }
 
 /** Stops on our own mistake. Never reached by any input, right or wrong. */
-export function invariant(condition: boolean, claim: string): asserts condition {
-  if (!condition) throw new Error(`turns-and-holes is at fault, please report it: ${claim}`);
+export function invariant(condition: boolean, claim: () => string): asserts condition {
+  if (!condition) throw new Error(`turns-and-holes is at fault, please report it: ${claim()}`);
 }
 
 /** Shows a refused value as the user gave it, cut to a readable length. */

@@ -1,13 +1,14 @@
 import { compound } from "./compound.ts";
+import { type GearedMove, gearedMoves } from "./crank-moves.ts";
 import { differential } from "./differential.ts";
 import { direct } from "./direct.ts";
 import { invariant, quoted, refuse } from "./errors.ts";
-import { type GearBox, gearBox } from "./gear-train.ts";
+import { type GearBox, gearBox } from "./gear-box.ts";
 import type { Head } from "./head.ts";
 import { prove } from "./mechanism.ts";
 import { type Bench, bench, checkTerms, type Move } from "./move.ts";
 import { checkOwned } from "./ownership.ts";
-import { type Kind, preferenceFrom } from "./preference.ts";
+import { byHandling, type Kind, preferenceFrom } from "./preference.ts";
 import { gcd } from "./ratio.ts";
 import type { Method, Setting, UnprovedSetting } from "./setting.ts";
 import { simple } from "./simple.ts";
@@ -71,29 +72,45 @@ export function* exactSettings(head: Head, target: Target, options: SearchOption
 export function* settingsOf(search: Search, target: Target): Generator<Setting> {
   const moves = movesFor(target, search.teethPerMove);
   if ("angle" in target) for (const move of moves) checkTerms(search.bench, move);
+  const geared = gearedMovesOnce(search);
   for (const kind of search.order) {
-    for (const unproved of ofKind(kind, search, moves)) yield proved(unproved, search.bench.head, target);
+    for (const unproved of ofKind(kind, search, moves, geared)) yield proved(unproved, search.bench.head, target);
   }
 }
 
-function* ofKind(kind: Kind, { bench, box, methods }: Search, moves: readonly Move[]): Generator<UnprovedSetting> {
+function* ofKind(
+  kind: Kind,
+  { bench, methods }: Search,
+  moves: readonly Move[],
+  geared: (move: Move) => readonly GearedMove[],
+): Generator<UnprovedSetting> {
   const [first, ...blocks] = moves;
-  invariant(first !== undefined, "a target has a move");
+  invariant(first !== undefined, () => "a target has a move");
   if (kind === "direct") {
     if (methods.includes("direct")) yield* direct(bench, first);
   } else if (kind === "simple" || kind === "compound") {
     if (methods.includes(kind)) yield* firstThatServes(kind === "simple" ? simple : compound, bench, moves);
   } else if (methods.includes("differential")) {
-    if (kind === "one-pair") yield* differential(bench, first, box, { pairs: 1, fits: true });
-    else if (kind === "two-pair") yield* differential(bench, first, box, { pairs: 2, fits: true });
-    else if (kind === "may-foul") for (const move of moves) yield* differential(bench, move, box, { pairs: 2, fits: false });
-    else {
-      for (const move of blocks) {
-        yield* differential(bench, move, box, { pairs: 1, fits: true });
-        yield* differential(bench, move, box, { pairs: 2, fits: true });
-      }
+    for (const move of kind === "block" ? blocks : kind === "may-foul" ? moves : [first]) {
+      if (kind === "may-foul") yield* differential(bench, move, geared(move), { pairs: 2, fits: false });
+      if (kind === "one-pair" || kind === "block") yield* differential(bench, move, geared(move), { pairs: 1, fits: true });
+      if (kind === "two-pair" || kind === "block") yield* differential(bench, move, geared(move), { pairs: 2, fits: true });
     }
   }
+}
+
+/** The geared moves of each move, in order of handling, found when first asked for and kept for the other kinds. */
+function gearedMovesOnce({ bench, box }: Search): (move: Move) => readonly GearedMove[] {
+  const known = new Map<Move, readonly GearedMove[]>();
+  const { gearing, gears } = bench.head;
+  return (move) => {
+    let found = known.get(move);
+    if (found === undefined) {
+      found = gearing === null || gears.length < 2 ? [] : gearedMoves(bench, move, gearing, box).sort(byHandling(bench.mounted));
+      known.set(move, found);
+    }
+    return found;
+  };
 }
 
 /** The denominator of R·k/N changes with k only where k cancels against that of R. */
@@ -113,7 +130,7 @@ function firstThatServes(
 function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting {
   checkOwned(unproved, head);
   const proof = prove(unproved);
-  invariant(proof.closes, `${JSON.stringify(unproved)} does not close`);
+  invariant(proof.closes, () => `${JSON.stringify(unproved)} does not close`);
   return {
     ...unproved,
     teethPerMove: "angle" in target ? 1 : unproved.teethPerMove,

@@ -1,6 +1,8 @@
 import { closest } from "./closest.ts";
-import { crankMoves, type GearedMove, geared, type TrainChoice } from "./differential.ts";
-import type { GearBox, GearTrain } from "./gear-train.ts";
+import { allCrankMoves, type CrankMove } from "./crank-moves.ts";
+import { gearedSetting, type TrainChoice } from "./differential.ts";
+import type { GearBox } from "./gear-box.ts";
+import type { GearTrain } from "./gear-train.ts";
 import type { Bench, Move } from "./move.ts";
 import { byHandling } from "./preference.ts";
 import { fromExact, gcd } from "./ratio.ts";
@@ -51,11 +53,10 @@ export function nearGearing(bench: Bench, move: Move, { box, products, choice, b
   if (gearing === null || bench.head.gears.length < 2) return null;
   const greatest = fromExact(gearing.greatestPlateRatio).valueOf();
   const worm = bench.worm.n / bench.worm.d;
-  const trainsOf = choice.pairs === 1 ? box.onePair : box.twoPairs;
-  const nearest = closest<readonly [GearedMove, GearTrain]>(bar);
+  const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
 
   /** Whether the ratio is near enough but makes no train, so that the next one out is to be tried. */
-  const goesOn = (wanted: GearedMove, drivers: number, driven: number): boolean => {
+  const goesOn = (wanted: CrankMove, drivers: number, driven: number): boolean => {
     const net = worm - (wanted.with ? drivers : -drivers) / driven;
     if (drivers > greatest * driven || net <= 0) return false;
     const off = Math.abs(drivers * wanted.denominator - driven * wanted.numerator) / (driven * wanted.denominator);
@@ -63,14 +64,15 @@ export function nearGearing(bench: Bench, move: Move, { box, products, choice, b
     if (!nearest.takes(closing)) return false;
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
-    const train = trainsOf(ratio.numerator, ratio.denominator).find(({ mayFoul }) => (mayFoul === null) === choice.fits);
+    const trains = box.trains(ratio.numerator, ratio.denominator);
+    const train = trains?.[choice.pairs === 1 ? "onePair" : "twoPairs"].find(({ mayFoul }) => (mayFoul === null) === choice.fits);
     if (train === undefined) return true;
     nearest.offer(closing, [{ ...wanted, ...ratio }, train]);
     return false;
   };
 
   const { values, upTo } = products;
-  for (const wanted of crankMoves(bench, move, gearing, 1)) {
+  for (const wanted of allCrankMoves(bench, move, gearing)) {
     const ratio = Math.min(wanted.numerator / wanted.denominator, greatest);
     for (const driven of values) {
       let above = upTo[Math.min(Math.floor(driven * ratio), upTo.length - 1)] ?? 0;
@@ -79,6 +81,6 @@ export function nearGearing(bench: Bench, move: Move, { box, products, choice, b
       while (above < values.length && goesOn(wanted, values[above] ?? 0, driven)) above += 1;
     }
   }
-  const settings = nearest.candidates.map(([wanted, train]) => geared(bench, move, gearing, wanted, train));
+  const settings = nearest.candidates.map(([wanted, train]) => gearedSetting(bench, move, gearing, wanted, train));
   return settings.sort(byHandling(bench.mounted))[0] ?? null;
 }

@@ -10,18 +10,18 @@ import type { SettingGears, UnprovedSetting } from "./setting.ts";
  * @throws {@link InputError} that names what the head lacks.
  */
 export function checkOwned(setting: UnprovedSetting, head: Head): void {
-  need(setting.wormRatio === head.wormRatio, `is for a worm ratio of ${setting.wormRatio}; the head has ${head.wormRatio}`);
+  need(setting.wormRatio === head.wormRatio, () => `is for a worm ratio of ${setting.wormRatio}; the head has ${head.wormRatio}`);
   if (setting.method === "direct") {
     const plate = head.directPlates.find(({ name }) => name === setting.plate);
-    need(plate?.holes === setting.circle, `needs a direct plate ${quoted(setting.plate)} of ${setting.circle} holes`);
+    need(plate?.holes === setting.circle, () => `needs a direct plate ${quoted(setting.plate)} of ${setting.circle} holes`);
     return;
   }
   const face = head.plates.find(({ name }) => name === setting.plate)?.faces.find(({ name }) => name === setting.face);
   for (const circle of [setting.circle, setting.second?.circle ?? null]) {
-    const where = `plate ${quoted(setting.plate)}${setting.face === null ? "" : `, face ${quoted(setting.face)}`}`;
-    need(circle === null || face?.circles.includes(circle) === true, `needs a circle of ${circle} on ${where}`);
+    const where = () => `plate ${quoted(setting.plate)}${setting.face === null ? "" : `, face ${quoted(setting.face)}`}`;
+    need(circle === null || face?.circles.includes(circle) === true, () => `needs a circle of ${circle} on ${where()}`);
   }
-  if (setting.second) need(head.rearPin, "needs a rear pin");
+  if (setting.second) need(head.rearPin, () => "needs a rear pin");
   if (setting.gears) checkGears(setting.gears, head);
 }
 
@@ -30,7 +30,7 @@ function checkGears(gears: SettingGears, head: Head): void {
   const count = (list: readonly number[], teeth: number) => list.filter((each) => each === teeth).length;
   need(
     used.every((teeth) => count(used, teeth) <= count(head.gears, teeth)),
-    `needs the gears ${used.join(", ")}`,
+    () => `needs the gears ${used.join(", ")}`,
   );
   if (head.gearing === null) refuse("setting", "needs a plate that can be geared");
   const { onePair, twoPairs } = head.gearing.idlersWithCrank;
@@ -39,16 +39,16 @@ function checkGears(gears: SettingGears, head: Head): void {
   const direction = (gears.idlers - idlersWith) % 2 === 0 ? "with" : "against";
   need(
     direction === gears.direction,
-    `turns its plate ${direction} the crank with ${gears.idlers} idlers, not ${gears.direction} it`,
+    () => `turns its plate ${direction} the crank with ${gears.idlers} idlers, not ${gears.direction} it`,
   );
   const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
   const ratio = rational((direction === "with" ? 1 : -1) * product(gears.drivers), product(gears.driven));
   need(
     toExact(ratio) === gears.platePerSpindle,
-    `turns its plate ${toExact(ratio)} times for one spindle turn, not ${gears.platePerSpindle}`,
+    () => `turns its plate ${toExact(ratio)} times for one spindle turn, not ${gears.platePerSpindle}`,
   );
 }
 
-function need(isTrue: boolean, otherwise: string): void {
-  if (!isTrue) refuse("setting", otherwise);
+function need(isTrue: boolean, otherwise: () => string): void {
+  if (!isTrue) refuse("setting", otherwise());
 }

@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { bookletPdf, loadHead, type PaperName, paperNames } from "../booklet/index.ts";
 import { InputError, readyHeads } from "../src/index.ts";
+import { fault, usualHead } from "./command-line.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
 
 const help = `Print the book for a head: every count with its setting, ready for any printer.
@@ -45,7 +46,7 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
     process.stdout.write(help);
     return 0;
   }
-  const head = loadHead(asked.head ?? readyHeads[0]?.id ?? "");
+  const head = loadHead(asked.head ?? usualHead);
   const out = asked.out ?? `turns-and-holes-${head.id}.pdf`;
   checkPlace(out, asked.force);
   const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
@@ -59,7 +60,8 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
 function read(words: readonly string[]) {
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
-    if (positionals.length > 0) throw fault(String(positionals[0]), "is not an option; name a head with --head, a file with --out, or ask for --help");
+    if (positionals.length > 0)
+      throw fault(String(positionals[0]), "is not an option; name a head with --head, a file with --out, or ask for --help");
     return values;
   } catch (error) {
     if (error instanceof InputError) throw error;
@@ -87,10 +89,6 @@ function progress(): (doing: string) => void {
   return (doing) => {
     if (performance.now() - start > 1000) process.stderr.write(`… ${doing}\n`);
   };
-}
-
-function fault(place: string, problem: string): InputError {
-  return new InputError([{ place, problem }]);
 }
 
 if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {

@@ -1,10 +1,10 @@
-import { closeSync, openSync, readSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 import { creator } from "../booklet/index.ts";
-import { InputError } from "../src/index.ts";
+import { fault } from "./command-line.ts";
 
-/** How far into a file its beginning goes: enough for the Info of a small PDF is not known, so all of it is read up to this. */
-const mostRead = 64 * 1024 * 1024;
+/** A book takes a few hundred kilobytes; a file far over that is not one. */
+const largestBook = 64 * 1024 * 1024;
 
 /**
  * Refuses a place that cannot be written to, before any work is done: a missing directory, a
@@ -12,12 +12,14 @@ const mostRead = 64 * 1024 * 1024;
  */
 export function checkPlace(path: string, force: boolean): void {
   const folder = statSync(dirname(path), { throwIfNoEntry: false });
-  if (!folder?.isDirectory()) throw fault(path, `there is no directory ${JSON.stringify(dirname(path))}; make it first, or name another`);
+  if (!folder?.isDirectory())
+    throw fault(path, `there is no directory ${JSON.stringify(dirname(path))}; make it first, or name another`);
   const there = statSync(path, { throwIfNoEntry: false });
   if (there === undefined) return;
   if (there.isDirectory()) throw fault(path, "is a directory; name a file in it");
   if (!there.isFile()) throw fault(path, "is not a plain file; name another");
-  if (!force && !isOurs(path, there.size)) throw fault(path, "is there already and is not a book of this program; name another file, or add --force to lose it");
+  if (!force && !isOurs(path, there.size))
+    throw fault(path, "is there already and is not a book of this program; name another file, or add --force to lose it");
 }
 
 /** Writes beside the place and then renames, so that no half-written file is ever there. */
@@ -33,23 +35,15 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
   }
 }
 
-/** A PDF whose Info names this program. */
+/** A PDF whose Info names this program as its creator. */
 function isOurs(path: string, size: number): boolean {
-  const bytes = Buffer.alloc(Math.min(size, mostRead));
-  let file: number;
+  if (size > largestBook) return false;
+  let text: string;
   try {
-    file = openSync(path, "r");
+    text = readFileSync(path, "latin1");
   } catch {
     return false;
   }
-  try {
-    readSync(file, bytes, 0, bytes.length, 0);
-  } finally {
-    closeSync(file);
-  }
-  return bytes.subarray(0, 5).toString("latin1") === "%PDF-" && bytes.includes(`/Creator (${creator})`);
-}
-
-function fault(place: string, problem: string): InputError {
-  return new InputError([{ place, problem }]);
+  const reference = /\/Creator (\d+) 0 R/.exec(text);
+  return text.startsWith("%PDF-") && reference !== null && text.includes(`\n${reference[1]} 0 obj\n(${creator})\n`);
 }

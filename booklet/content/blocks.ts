@@ -1,0 +1,106 @@
+/**
+ * What a book says, apart from how it is drawn: parts, paragraphs and tables as plain data.
+ *
+ * Text may hold `{page:anchor}`, which the layout replaces by the number of the page where that
+ * anchor stands.
+ *
+ * @packageDocumentation
+ */
+
+/** A cell of a table; a link leads to an anchor. */
+export interface Cell {
+  readonly text: string;
+  readonly link?: string;
+  /** White on black: a mark that must not be overlooked. */
+  readonly reversed?: boolean;
+}
+
+/** A column of a table. */
+export interface Column {
+  /** Head in one or more lines, parted by `\n`. */
+  readonly head: string;
+  /** Columns beside each other with the same group stand under one group head. */
+  readonly group?: string;
+  readonly align: "left" | "right" | "center";
+  /** Bold: what the hand sets. */
+  readonly strong?: boolean;
+  /** Whether long text in it is broken into lines; else the column is as wide as its widest cell. */
+  readonly wraps?: boolean;
+  /**
+   * Where the paper is too narrow for every column, those with this text go into a small line under
+   * the row instead, the cell standing in place of `{}`.
+   */
+  readonly aside?: string;
+}
+
+/** A row with a cell for each column, or, as a pointer, a few cells and then one line of text. */
+export interface Row {
+  readonly cells: readonly Cell[];
+  /** Set in place of the columns that `cells` leaves free. */
+  readonly rest?: Cell;
+  /** Small lines under the row. */
+  readonly notes?: readonly string[];
+  /** The row can be linked to by this name: lower-case letters, then digits. */
+  readonly anchor?: string;
+}
+
+/** A table; its head is repeated on each page. */
+export interface TableBlock {
+  readonly kind: "table";
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+  /** In a word or two, for a reader that cannot see it. */
+  readonly summary: string;
+}
+
+/** A heading within a part. */
+export interface HeadingBlock {
+  readonly kind: "heading";
+  readonly text: string;
+}
+
+/** A paragraph. */
+export interface ParagraphBlock {
+  readonly kind: "paragraph";
+  readonly text: string;
+  /** Large for what is read from afar, small for notes, caution for what can hurt someone. */
+  readonly style?: "large" | "small" | "caution" | "strong";
+}
+
+/** Terms with what each means, or names with what each holds. */
+export interface ListBlock {
+  readonly kind: "list";
+  readonly items: readonly { readonly term: string; readonly text: string; readonly link?: string }[];
+}
+
+/** A piece of a part. */
+export type Block = TableBlock | HeadingBlock | ParagraphBlock | ListBlock;
+
+/** A part of the book; it begins a new page. */
+export interface Part {
+  /** Lower-case letters; also the anchor of its first page. */
+  readonly id: string;
+  readonly title: string;
+  /** Set large in the running head where rows of the part must not be read as rows of another. */
+  readonly mark?: string;
+  readonly blocks: readonly Block[];
+}
+
+/** What stands on every page. */
+export interface Running {
+  readonly ratio: string;
+  readonly plates: string;
+  /** Stands in for `plates` where they are too many for the line. */
+  readonly platesInShort: string;
+  readonly rule: string;
+  readonly edition: string;
+}
+
+/** A whole book. */
+export interface Book {
+  readonly title: string;
+  readonly subject: string;
+  readonly digest: string;
+  readonly running: Running;
+  readonly parts: readonly Part[];
+}

@@ -1,0 +1,50 @@
+import type { Part, Row } from "./blocks.ts";
+import type { HeadCount } from "./head-counts.ts";
+import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
+import { anchorOf } from "./words.ts";
+
+/** Counts by the plate on the spindle itself, worm out of mesh, with the holes to use. */
+export function directPart(counts: readonly HeadCount[]): Part {
+  return {
+    id: "direct",
+    title: "Counts by direct indexing",
+    mark: "DIRECT",
+    blocks: [
+      {
+        kind: "paragraph",
+        text: "The worm is out of mesh and the spindle is turned by hand: the spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
+      },
+      {
+        kind: "table",
+        summary: "Counts by direct indexing",
+        columns: [
+          ...countColumns,
+          { head: "direct plate", group: "SET UP", align: "left", strong: true, wraps: true },
+          { head: "holes", group: "SET UP", align: "right", strong: true },
+          { head: "spaces", group: "SPINDLE", align: "right", strong: true },
+          { head: "gears", align: "left", aside: "gears {}" },
+          stepColumn,
+          { head: "stop in holes", group: "CHECK", align: "left", wraps: true },
+        ],
+        rows: counts.map(directRow),
+      },
+    ],
+  };
+}
+
+function directRow({ divisions, setting }: HeadCount): Row {
+  const { spaces = 0, circle = 1, plate = "" } = setting ?? {};
+  return {
+    anchor: anchorOf("direct", divisions),
+    cells: [
+      { text: String(divisions) },
+      { text: "D" },
+      { text: plate ?? "" },
+      { text: String(circle) },
+      { text: String(spaces) },
+      { text: "none" },
+      stepCell(divisions),
+      { text: Array.from({ length: divisions }, (_, move) => (move * spaces) % (circle ?? 1)).join(" ") },
+    ],
+  };
+}

@@ -1,0 +1,112 @@
+import { type Exact, fromExact, type Head, kindOf, type Setting, type SettingGears } from "../../src/index.ts";
+import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import type { HeadCount } from "./head-counts.ts";
+import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
+import { anchorOf, exact, mixed } from "./words.ts";
+
+/** Counts by differential indexing, in a part of their own so that none is read as simple. */
+export function gearedPart(head: Head, counts: readonly HeadCount[]): Part {
+  const one = counts.filter(({ setting }) => setting?.teethPerMove === 1);
+  const several = counts.filter(({ setting }) => setting?.teethPerMove !== 1);
+  return {
+    id: "geared",
+    title: "Counts that need gears",
+    mark: "GEARS",
+    blocks: [
+      {
+        kind: "paragraph",
+        style: "strong",
+        text: "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same crank move gives the count in the last column.",
+      },
+      {
+        kind: "paragraph",
+        text: "Gears in order: on the spindle; on the stud, first the one the spindle drives, then the one beside it that drives on; on the worm shaft, which turns the plate. Idlers go between and change only the direction. Before cutting, turn the spindle once by the crank and see the plate make the turns printed, with or against the crank. Check: over all moves, pin turns over the plate and plate turns add up to the crank turns seen from the bench.",
+      },
+      ...(one.length === 0 ? [] : [gearedTable(head, one, false)]),
+      ...(several.length === 0 ? [] : severalTeeth(head, several)),
+    ],
+  };
+}
+
+function severalTeeth(head: Head, counts: readonly HeadCount[]): readonly Block[] {
+  return [
+    { kind: "heading", text: "Several teeth a move" },
+    {
+      kind: "paragraph",
+      style: "strong",
+      text: "Each move here passes over several divisions: the work goes round as often as there are teeth a move before the last division is cut. Do not stop when it has come round once.",
+    },
+    gearedTable(head, counts, true),
+  ];
+}
+
+function gearedTable(head: Head, counts: readonly HeadCount[], several: boolean): Block {
+  return {
+    kind: "table",
+    summary: several ? "Counts by differential indexing, several teeth a move" : "Counts by differential indexing",
+    columns: gearedColumns(several),
+    rows: counts.map((count) => gearedRow(head, count, several)),
+  };
+}
+
+function gearedColumns(several: boolean): readonly Column[] {
+  return [
+    ...countColumns,
+    ...(several ? [teethColumn] : []),
+    ...crankColumns.slice(0, 2),
+    { head: "spindle", group: "GEARS", align: "right", strong: true },
+    { head: "stud\ndriven", group: "GEARS", align: "right", strong: true },
+    { head: "stud\ndriver", group: "GEARS", align: "right", strong: true },
+    { head: "worm", group: "GEARS", align: "right", strong: true },
+    { head: "idlers", group: "GEARS", align: "right", strong: true },
+    ...crankColumns.slice(2),
+    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right" },
+    { head: "the\ncrank", group: "PLATE TURNS", align: "left" },
+    stepColumn,
+    { head: "pin ± plate = crank", group: "CHECK", align: "right", aside: "check {}" },
+    { head: "no gears\ngives", align: "right", aside: "without the gears {}" },
+  ];
+}
+
+function gearedRow(head: Head, { divisions, setting }: HeadCount, several: boolean): Row {
+  if (!setting?.gears) throw new Error(`turns-and-holes is at fault, please report it: ${divisions} is not geared`);
+  const { gears } = setting;
+  const crank = crankCells(head, setting);
+  return {
+    anchor: anchorOf("geared", divisions),
+    cells: [
+      { text: String(divisions) },
+      { text: "G", reversed: true },
+      ...(several ? [{ text: String(setting.teethPerMove) }] : []),
+      ...crank.slice(0, 2),
+      ...trainCells(gears),
+      ...crank.slice(2),
+      { text: mixed(gears.platePerSpindle).replace("−", "") },
+      { text: gears.direction },
+      stepCell(divisions),
+      { text: sumOfTurns(setting) },
+      { text: mixed(countWithoutGears(setting)) },
+    ],
+    ...(kindOf(setting) === "may-foul" ? { notes: [`may foul: ${gears.mayFoul}`] } : {}),
+  };
+}
+
+function trainCells({ drivers, driven, idlers }: SettingGears): readonly Cell[] {
+  const stud = drivers.length > 1;
+  const shafts = [drivers[0], stud ? driven[0] : undefined, stud ? drivers[1] : undefined, driven.at(-1)];
+  return [...shafts.map((teeth) => ({ text: teeth === undefined ? nothing : String(teeth) })), { text: String(idlers) }];
+}
+
+/** `42  1/3 − 2  1/3 = 40`: over all moves, the pin's turns over the plate and the plate's own. */
+export function sumOfTurns({ proof }: Setting): string {
+  const [pin, plate, crank] = [proof.pinTurns ?? "0", proof.plateTurns ?? "0", proof.crankTurns ?? "0"];
+  const sign = plate.startsWith("-") ? "−" : "+";
+  return `${mixed(pin)} ${sign} ${mixed(plate).replace("−", "")} = ${mixed(crank)}`;
+}
+
+/** What the crank move alone would divide into, were the gears forgotten: R·k over the move. */
+function countWithoutGears({ turns, spaces, circle, wormRatio, teethPerMove }: Setting): Exact {
+  const worm = fromExact(wormRatio);
+  const holes = BigInt(circle ?? 1);
+  return exact(worm.n * holes * BigInt(teethPerMove), worm.d * (BigInt(turns) * holes + BigInt(spaces)));
+}

@@ -1,0 +1,58 @@
+import { type Answer, type Head, indexDivisions, type Kind, kindOf, prove, type Setting } from "../../src/index.ts";
+
+/** Where a count stands in the book. */
+export type Section = "direct" | "simple" | "geared" | "compound" | "impossible";
+
+/** All that the book knows of one count on a head. */
+export interface HeadCount {
+  readonly divisions: number;
+  /** The part where the preferred setting is printed. */
+  readonly section: Section;
+  /** The preferred setting, or null where nothing closes. */
+  readonly setting: Setting | null;
+  /** Every simple setting, where there is one: all owned circles that close. */
+  readonly simple: readonly Setting[];
+  /** Why not and what would help, where nothing closes; else null. */
+  readonly impossible: Answer | null;
+}
+
+/**
+ * The counts of a book, each with its settings; every one is turned through all its moves on the
+ * model of the mechanism before it may be printed.
+ */
+export function headCounts(head: Head, from: number, to: number, onProgress?: (done: number) => void): readonly HeadCount[] {
+  return Array.from({ length: to - from + 1 }, (_, index) => {
+    onProgress?.(index);
+    return headCount(head, from + index);
+  });
+}
+
+function headCount(head: Head, divisions: number): HeadCount {
+  const answer = indexDivisions(head, divisions, { limit: 1 });
+  const setting = answer.settings[0] ?? null;
+  const simple = indexDivisions(head, divisions, { methods: ["simple"] }).settings;
+  for (const each of [...simple, ...(setting ? [setting] : [])]) walked(each);
+  return {
+    divisions,
+    section: setting === null ? "impossible" : sectionOf[kindOf(setting)],
+    setting,
+    simple,
+    impossible: setting === null ? answer : null,
+  };
+}
+
+const sectionOf: Readonly<Record<Kind, Section>> = {
+  direct: "direct",
+  simple: "simple",
+  "one-pair": "geared",
+  "two-pair": "geared",
+  block: "geared",
+  "may-foul": "geared",
+  compound: "compound",
+};
+
+function walked(setting: Setting): void {
+  if (!prove(setting, { walk: true }).closes) {
+    throw new Error(`turns-and-holes is at fault, please report it: ${JSON.stringify(setting)} does not close when walked`);
+  }
+}

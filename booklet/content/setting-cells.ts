@@ -1,0 +1,76 @@
+import { type Exact, formatAngle, fromExact, type Head, type Setting } from "../../src/index.ts";
+import type { Cell, Column } from "./blocks.ts";
+import { exact, plateOf, shortAngle } from "./words.ts";
+
+/** What is printed in a column where nothing is set. */
+export const nothing = "–";
+
+/** Columns that every table of counts begins with. */
+export const countColumns: readonly Column[] = [
+  { head: "Count", align: "right", strong: true },
+  { head: "", align: "center" },
+];
+
+/** Columns of the plate and the crank, in the order of work. */
+export const crankColumns: readonly Column[] = [
+  { head: "plate", group: "SET UP", align: "left", strong: true, wraps: true },
+  { head: "circle", group: "SET UP", align: "right", strong: true },
+  { head: "turns", group: "CRANK", align: "right", strong: true },
+  { head: "spaces", group: "CRANK", align: "right", strong: true },
+  { head: "enclose\nholes", group: "ARMS", align: "right" },
+];
+
+/** The cells for {@link crankColumns}. */
+export function crankCells(head: Head, setting: Setting): readonly Cell[] {
+  const { turns, spaces, circle, armsEnclose } = setting;
+  return [
+    { text: plateOf(head, setting) },
+    { text: circle === null ? (head.plates.length === 0 ? "none" : "any") : String(circle) },
+    { text: String(turns) },
+    { text: String(spaces) },
+    { text: armsEnclose === null ? nothing : String(armsEnclose) },
+  ];
+}
+
+/** The column of the angle between two divisions beside each other. */
+export const stepColumn: Column = { head: "one division", align: "right", aside: "one division {}" };
+
+/** The cell for {@link stepColumn}. */
+export function stepCell(divisions: number): Cell {
+  return { text: formatAngle(exact(1n, BigInt(divisions))) };
+}
+
+/** Columns that say when the pin is back in the hole it started from, for a plate that stands still. */
+export const startHoleColumns: readonly Column[] = [
+  { head: "moves", group: "CHECK: START HOLE AGAIN", align: "right", aside: "start hole again: moves {}" },
+  { head: "turns", group: "CHECK: START HOLE AGAIN", align: "right", aside: "turns {}" },
+  { head: "ring", group: "CHECK: START HOLE AGAIN", align: "right", aside: "ring {}" },
+];
+
+/**
+ * The cells for {@link startHoleColumns}.
+ *
+ * A move of p/q turns, in lowest terms, brings the pin back to its hole after q moves, p whole
+ * turns, with the spindle at p/R of a turn.
+ */
+export function startHoleCells({ turns, spaces, circle, wormRatio }: Setting): readonly Cell[] {
+  const move = fromExact(`${turns * (circle ?? 1) + spaces}/${circle ?? 1}`);
+  const worm = fromExact(wormRatio);
+  const spindle = partOfTurn(exact(move.n * worm.d, worm.n));
+  return [{ text: String(move.d) }, { text: String(move.n) }, { text: shortAngle(spindle) }];
+}
+
+/** What the ring shows: whole turns of the spindle dropped, but one full turn read as 360°. */
+function partOfTurn(turns: Exact): Exact {
+  const { n, d } = fromExact(turns);
+  const part = n % d;
+  return part === 0n ? "1" : exact(part, d);
+}
+
+/** Whether a table needs to say how many teeth each move advances. */
+export function anyBlock(settings: readonly Setting[]): boolean {
+  return settings.some(({ teethPerMove }) => teethPerMove > 1);
+}
+
+/** The column of teeth per move, printed where any row has more than one. */
+export const teethColumn: Column = { head: "teeth\na move", align: "right", strong: true };

@@ -1,0 +1,128 @@
+import { type Head, ownedCircles, type Setting } from "../../src/index.ts";
+import type { Part, Row, TableBlock } from "./blocks.ts";
+import type { HeadCount, Section } from "./head-counts.ts";
+import {
+  anyBlock,
+  countColumns,
+  crankCells,
+  crankColumns,
+  startHoleCells,
+  startHoleColumns,
+  stepCell,
+  stepColumn,
+  teethColumn,
+} from "./setting-cells.ts";
+import { anchorOf, plateOf } from "./words.ts";
+
+/** The mark of each section in the tables. */
+export const markOf: Readonly<Record<Section, string>> = {
+  direct: "D",
+  simple: "S",
+  geared: "G",
+  compound: "C",
+  impossible: "×",
+};
+
+/**
+ * The main table: each count in order. Those that simple indexing does have their setting; the
+ * others stand in their place and point to the part that has them.
+ */
+export function simplePart(head: Head, counts: readonly HeadCount[]): Part {
+  return {
+    id: "simple",
+    title: "Counts by simple indexing",
+    blocks: [
+      {
+        kind: "paragraph",
+        text: "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them. Counts marked G, C or × are not done this way: turn to the page named.",
+      },
+      simpleTable(head, counts),
+    ],
+  };
+}
+
+function simpleTable(head: Head, counts: readonly HeadCount[]): TableBlock {
+  const block = anyBlock(counts.flatMap(({ simple }) => simple[0] ?? []));
+  const rows = runs(counts).map((run) => {
+    const [first] = run;
+    const best = first?.simple[0];
+    return first && best ? simpleRow(head, first, best, block) : pointerRow(run);
+  });
+  return {
+    kind: "table",
+    summary: "Counts by simple indexing",
+    columns: [
+      ...countColumns,
+      ...(block ? [teethColumn] : []),
+      ...crankColumns,
+      { head: "gears", align: "left", aside: "gears {}" },
+      stepColumn,
+      ...startHoleColumns,
+    ],
+    rows,
+  };
+}
+
+function simpleRow(head: Head, { divisions, simple }: HeadCount, best: Setting, block: boolean): Row {
+  const others = otherCircles(head, simple.slice(1));
+  return {
+    anchor: anchorOf("simple", divisions),
+    cells: [
+      { text: String(divisions) },
+      { text: "S" },
+      ...(block ? [{ text: String(best.teethPerMove) }] : []),
+      ...crankCells(head, best),
+      { text: "none" },
+      stepCell(divisions),
+      ...startHoleCells(best),
+    ],
+    ...(others === "" ? {} : { notes: [others] }),
+  };
+}
+
+/** Every other owned circle that closes: `or 6 of 18 on plate 1; 7 of 21, 9 of 27 on plate 2`. */
+function otherCircles(head: Head, settings: readonly Setting[]): string {
+  const byPlate = new Map<string, string[]>();
+  for (const setting of settings) {
+    const plate = plateOf(head, setting);
+    byPlate.set(plate, [...(byPlate.get(plate) ?? []), `${setting.spaces} of ${setting.circle}`]);
+  }
+  const onPlates = [...byPlate].sort(byPlateOrder(head)).map(([plate, moves]) => `${moves.join(", ")} on plate ${plate}`);
+  return onPlates.length === 0 ? "" : `spaces also ${onPlates.join("; ")}`;
+}
+
+function byPlateOrder(head: Head) {
+  const order = ownedCircles(head).map((circle) => plateOf(head, circle));
+  return ([a]: [string, unknown], [b]: [string, unknown]) => order.indexOf(a) - order.indexOf(b);
+}
+
+/** Counts that stand next to each other and point to the same part share a row. */
+function runs(counts: readonly HeadCount[]): readonly (readonly HeadCount[])[] {
+  const found: HeadCount[][] = [];
+  for (const count of counts) {
+    const run = found.at(-1);
+    const last = run?.at(-1);
+    if (run && last && last.simple.length === 0 && count.simple.length === 0 && last.section === count.section) run.push(count);
+    else found.push([count]);
+  }
+  return found;
+}
+
+const pointers: Readonly<Record<Section, string>> = {
+  direct: "by the direct plate",
+  simple: "",
+  geared: "needs gears",
+  compound: "needs two circles",
+  impossible: "cannot be done with what this head has",
+};
+
+function pointerRow(run: readonly HeadCount[]): Row {
+  const first = run[0]?.divisions ?? 0;
+  const last = run.at(-1)?.divisions ?? first;
+  const section = run[0]?.section ?? "impossible";
+  const anchor = anchorOf(section, first);
+  return {
+    cells: [{ text: first === last ? String(first) : `${first}–${last}` }, { text: markOf[section], reversed: true }],
+    rest: { text: `${pointers[section]}: page {page:${anchor}}`, link: anchor },
+  };
+}

@@ -1,0 +1,55 @@
+import type { Head, Scale } from "../../src/index.ts";
+import type { Edition } from "../edition.ts";
+import type { Block, Part } from "./blocks.ts";
+import { degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
+
+/** The title page: the head as its owner described it, the contents, and how the book was made. */
+export function titlePart(head: Head, edition: Edition, range: { from: number; to: number }, parts: readonly Part[]): Part {
+  const blocks: Block[] = [
+    { kind: "paragraph", style: "large", text: `Worm ratio ${ratioInWords(head.wormRatio)}` },
+    {
+      kind: "paragraph",
+      text: `One turn of the crank turns the spindle ${degreesPerTurn(head)}. Count it before the first job: chalk the spindle, turn the crank until the spindle is round once; if that takes another number of turns, this book is for another head.`,
+    },
+    { kind: "list", items: equipment(head) },
+    { kind: "heading", text: "Contents" },
+    { kind: "list", items: parts.map(({ id, title }) => ({ term: `page {page:${id}}`, text: title, link: id })) },
+    { kind: "heading", text: "How this book was made" },
+    {
+      kind: "paragraph",
+      style: "small",
+      text: `Turns & Holes, edition ${edition.version}, counts ${range.from} to ${range.to}, inputs ${edition.digest}. Every setting in it was turned through all its moves on a model of the mechanism (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`,
+    },
+    {
+      kind: "paragraph",
+      style: "caution",
+      text: "Lock the spindle before each cut and unlock it before each move. Stop the cutter before reaching near it. The machine’s manual, local rules and qualified practice come before this book.",
+    },
+  ];
+  return { id: "title", title: head.name, blocks };
+}
+
+function equipment(head: Head): { term: string; text: string }[] {
+  return [
+    ...head.plates.map((plate) => ({ term: "Plate", text: plateInWords(plate) })),
+    ...head.directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
+    ...(head.plates.length === 0 ? [{ term: "Plates", text: "none" }] : []),
+    { term: "Change gears", text: head.gears.length === 0 ? "none" : head.gears.join(" ") },
+    { term: "Gearing", text: gearingInWords(head) },
+    { term: "Rear pin", text: head.rearPin ? "yes: compound indexing can be done" : "none" },
+    { term: "Ring", text: scaleInWords(head.ring) },
+    { term: "Dial", text: scaleInWords(head.dial) },
+  ];
+}
+
+function gearingInWords({ gearing }: Head): string {
+  if (gearing === null) return "the plate cannot be geared to the spindle";
+  const { onePair, twoPairs } = gearing.idlersWithCrank;
+  return `the plate turns with the crank with ${onePair} idlers in one pair and ${twoPairs} in two pairs; one idler more turns it against the crank`;
+}
+
+function scaleInWords(scale: Scale | null): string {
+  if (scale === null) return "none";
+  const vernier = scale.vernierLines > 1 ? `, vernier of ${scale.vernierLines}` : ", no vernier";
+  return `${scale.marksPerTurn} marks a turn${vernier}`;
+}

@@ -1,0 +1,204 @@
+import { createRequire } from "node:module";
+import { InputError } from "../../src/index.ts";
+import type { BandMark, RuleMark, ShapeMark, Style, TextMark, Weight } from "../layout/marks.ts";
+import type { Measure } from "../layout/measure.ts";
+
+/** What a document says of itself. */
+export interface About {
+  readonly title: string;
+  readonly subject: string;
+  readonly creator: string;
+  readonly digest: string;
+  /** The only date in the file; it takes part in the file's identity. */
+  readonly created: Date;
+}
+
+/** An entry in the outline that viewers show. */
+export interface Bookmark {
+  readonly title: string;
+  /** From 1. */
+  readonly page: number;
+}
+
+/** A PDF being drawn. The one place that knows pdfkit. */
+export interface Canvas {
+  page(width: number, height: number): void;
+  text(mark: TextMark): void;
+  rule(mark: RuleMark): void;
+  band(mark: BandMark): void;
+  shape(mark: ShapeMark): void;
+  anchor(name: string, y: number): void;
+  link(x: number, y: number, width: number, height: number, to: string): void;
+  bookmarks(entries: readonly Bookmark[]): void;
+  labels(labels: readonly string[]): void;
+  end(): Promise<Uint8Array>;
+}
+
+/** pdfkit, loaded, with the type ready to measure. */
+export interface PrintShop {
+  readonly measure: Measure;
+  open(about: About): Canvas;
+}
+
+const files: Readonly<Record<Weight, string>> = {
+  regular: "400Regular/IBMPlexSansCondensed_400Regular.ttf",
+  semibold: "600SemiBold/IBMPlexSansCondensed_600SemiBold.ttf",
+  bold: "700Bold/IBMPlexSansCondensed_700Bold.ttf",
+};
+
+/** The parts of pdfkit in use that its published types lack. */
+interface Untyped {
+  _font: { font: { hasGlyphForCodePoint(codePoint: number): boolean } };
+  _root: { data: Record<string, unknown> };
+  _addInfo(): void;
+  info: Record<string, unknown>;
+  ref(data: unknown): { end(): void };
+}
+
+/** Loads pdfkit, which takes a tenth of a second, and opens the type. */
+export async function openPrintShop(): Promise<PrintShop> {
+  const { default: PDFDocument } = await import("pdfkit");
+  const require = createRequire(import.meta.url);
+  const paths = Object.fromEntries(
+    Object.entries(files).map(([weight, file]) => [
+      weight,
+      require.resolve(`@expo-google-fonts/ibm-plex-sans-condensed/${file}`),
+    ]),
+  ) as Record<Weight, string>;
+  const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular });
+  return {
+    measure: measureWith(scratch, paths),
+    open(about) {
+      const document = new PDFDocument(options(about, paths.regular));
+      escapeMetadata(document as unknown as Untyped);
+      return canvasOn(document, paths);
+    },
+  };
+}
+
+function options({ title, subject, creator, digest, created }: About, font: string) {
+  return {
+    autoFirstPage: false,
+    font,
+    pdfVersion: "1.7" as const,
+    lang: "en",
+    displayTitle: true,
+    margin: 0,
+    info: {
+      Title: title,
+      Subject: subject,
+      Author: creator,
+      Creator: creator,
+      Producer: creator,
+      CreationDate: created,
+      Inputs: digest,
+    },
+  };
+}
+
+/** pdfkit writes the title into XML as it is: an ampersand in it would spoil the whole packet. */
+function escapeMetadata(document: Untyped): void {
+  const addInfo = document._addInfo;
+  document._addInfo = () => {
+    const { info } = document;
+    const escaped = Object.entries(info).map(([key, value]) => [key, typeof value === "string" ? xml(value) : value]);
+    document.info = Object.fromEntries(escaped);
+    addInfo.call(document);
+    document.info = info;
+  };
+}
+
+function xml(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+}
+
+/** Widths are kept for type of one point: they grow with the size in proportion. */
+function measureWith(scratch: PDFKit.PDFDocument, paths: Record<Weight, string>): Measure {
+  const known = new Map<string, number>();
+  const unit = 1000;
+  return (text, { weight, size }) => {
+    const key = `${weight}${text}`;
+    let width = known.get(key);
+    if (width === undefined) {
+      scratch.font(paths[weight]).fontSize(unit);
+      checkGlyphs(scratch as unknown as Untyped, text);
+      width = scratch.widthOfString(text) / unit;
+      known.set(key, width);
+    }
+    return width * size;
+  };
+}
+
+/** A glyph that the type lacks would be printed as nothing at all. */
+function checkGlyphs({ _font }: Untyped, text: string): void {
+  for (const letter of text) {
+    if (_font.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)) continue;
+    throw new InputError([
+      {
+        place: "head",
+        problem: `the type of the book has no letter ${JSON.stringify(letter)}, found in ${JSON.stringify(text.slice(0, 60))}; write the name without it`,
+      },
+    ]);
+  }
+}
+
+function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>): Canvas {
+  const chunks: Uint8Array[] = [];
+  document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+  const finished = new Promise<void>((resolve, reject) => {
+    document.on("end", resolve);
+    document.on("error", reject);
+  });
+  const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
+  return {
+    page: (width, height) => void document.addPage({ size: [width, height], margin: 0 }),
+    text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
+      grey(shade);
+      document
+        .font(paths[weight])
+        .fontSize(size)
+        .text(text, rounded(x), rounded(y), { lineBreak: false, baseline: "alphabetic" });
+    },
+    rule({ from, to, width, grey: shade = 0 }) {
+      grey(shade, true);
+      document.lineWidth(width).moveTo(rounded(from[0]), rounded(from[1])).lineTo(rounded(to[0]), rounded(to[1])).stroke();
+    },
+    band({ x, y, width, height, grey: shade }) {
+      grey(shade);
+      document.rect(rounded(x), rounded(y), rounded(width), rounded(height)).fill();
+    },
+    shape({ path, fill, stroke }) {
+      if (fill !== undefined) grey(fill);
+      if (stroke) {
+        grey(stroke.grey, true);
+        document.lineWidth(stroke.width);
+      }
+      document.path(path);
+      if (fill !== undefined && stroke) document.fillAndStroke();
+      else if (fill !== undefined) document.fill();
+      else document.stroke();
+    },
+    anchor: (name, y) => void document.addNamedDestination(name, "XYZ", null, rounded(y), null),
+    link: (x, y, width, height, to) => void document.goTo(rounded(x), rounded(y), rounded(width), rounded(height), to),
+    bookmarks(entries) {
+      for (const { title, page } of entries)
+        document.outline.addItem(title, { expanded: true, fit: true, pageNumber: page - 1 } as object);
+    },
+    labels(labels) {
+      const { _root, ref } = document as unknown as Untyped;
+      const tree = ref.call(document, { Nums: labels.flatMap((label, index) => [index, { P: new String(label) }]) });
+      _root.data.PageLabels = tree;
+      tree.end();
+    },
+    async end() {
+      document.end();
+      await finished;
+      return Buffer.concat(chunks);
+    },
+  };
+}
+
+/** Three decimals of a point: the last bits of sines differ between engines and must not reach the file. */
+function rounded(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

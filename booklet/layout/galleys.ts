@@ -1,0 +1,79 @@
+import type { Block, ListBlock, ParagraphBlock } from "../content/blocks.ts";
+import type { Mark, Role, Style } from "./marks.ts";
+import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+import { type Galley, galley, type Slug, space } from "./slugs.ts";
+import { tableGalley } from "./table.ts";
+
+/** Sets one block to the width given. */
+export function galleyOf(block: Block, width: number, paper: Paper, measure: Measure): Galley {
+  switch (block.kind) {
+    case "table":
+      return tableGalley(block, width, paper, measure);
+    case "heading":
+      return galley([
+        space(paper.text * 0.8, true),
+        ...lines(block.text, headingStyle(paper), "H2", width, measure, true),
+        space(2, true),
+      ]);
+    case "paragraph":
+      return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5)]);
+    case "list":
+      return galley([...list(block, width, paper, measure), space(paper.text * 0.5)]);
+  }
+}
+
+/** The title of a part. */
+export function titleGalley(title: string, width: number, paper: Paper, measure: Measure): Galley {
+  const style: Style = { weight: "bold", size: paper.text * 1.75 };
+  return galley([...lines(title, style, "H1", width, measure, true), space(paper.text * 0.4, true)]);
+}
+
+function headingStyle(paper: Paper): Style {
+  return { weight: "semibold", size: paper.text * 1.15 };
+}
+
+function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper, measure: Measure): Slug[] {
+  const styles: Record<NonNullable<ParagraphBlock["style"]> | "regular", Style> = {
+    regular: { weight: "regular", size: paper.text },
+    large: { weight: "bold", size: paper.text * 2.2 },
+    small: { weight: "regular", size: paper.note, grey: 0.25 },
+    strong: { weight: "bold", size: paper.text },
+    caution: { weight: "semibold", size: paper.text },
+  };
+  return lines(text, styles[style ?? "regular"], "P", width, measure);
+}
+
+function lines(text: string, style: Style, role: Role, width: number, measure: Measure, keep = false): Slug[] {
+  const height = style.size * 1.35;
+  return brokenIntoLines(measure, text, style, width).map((line, index, all) => ({
+    height,
+    // No first line alone at the foot of a page, and no last line alone at the head of one.
+    keepWithNext: keep || (index === 0 && all.length > 1) || index === all.length - 2,
+    marks: (left, top) => [{ kind: "group", role, marks: [setText(measure, line, style, left, top + height * 0.74)] }],
+  }));
+}
+
+function list({ items }: ListBlock, width: number, paper: Paper, measure: Measure): Slug[] {
+  const term: Style = { weight: "semibold", size: paper.text };
+  const text: Style = { weight: "regular", size: paper.text };
+  const indent = Math.min(width / 3, Math.max(...items.map((item) => measure(item.term, term))) + paper.text);
+  const height = paper.text * 1.35;
+  return items.flatMap((item) => {
+    const terms = brokenIntoLines(measure, item.term, term, indent - 4);
+    const texts = brokenIntoLines(measure, item.text, text, width - indent);
+    return Array.from({ length: Math.max(terms.length, texts.length) }, (_, index) => ({
+      height,
+      keepWithNext: index < Math.max(terms.length, texts.length) - 1,
+      marks(left: number, top: number): readonly Mark[] {
+        const y = top + height * 0.74;
+        const marks: Mark[] = [
+          ...(terms[index] === undefined ? [] : [setText(measure, terms[index], term, left, y)]),
+          ...(texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)]),
+        ];
+        if (item.link !== undefined) marks.push({ kind: "link", x: left, y: top, width, height, to: item.link });
+        return [{ kind: "group", role: "P", marks }];
+      },
+    }));
+  });
+}

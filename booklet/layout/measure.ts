@@ -1,0 +1,49 @@
+import type { Style, TextMark } from "./marks.ts";
+
+/** Tells how wide text is, in points; refuses text with a character that the type lacks. */
+export type Measure = (text: string, style: Style) => number;
+
+/** Sets text from x, which is its left edge, its middle or its right edge. */
+export function setText(
+  measure: Measure,
+  text: string,
+  style: Style,
+  x: number,
+  y: number,
+  align: "left" | "center" | "right" = "left",
+): TextMark {
+  const width = measure(text, style);
+  const left = align === "left" ? x : align === "right" ? x - width : x - width / 2;
+  return { kind: "text", x: left, y, width, text, ...style };
+}
+
+/** Breaks text into lines no wider than the measure; a word that is too long is broken anywhere. */
+export function brokenIntoLines(measure: Measure, text: string, style: Style, width: number): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ").flatMap((word) => pieces(measure, word, style, width))) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (line !== "" && measure(longer, style) > width) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  return [...lines, line];
+}
+
+function pieces(measure: Measure, word: string, style: Style, width: number): readonly string[] {
+  if (measure(word, style) <= width) return [word];
+  const found: string[] = [];
+  let piece = "";
+  for (const letter of word) {
+    if (piece !== "" && measure(piece + letter, style) > width) {
+      found.push(piece);
+      piece = letter;
+    } else {
+      piece += letter;
+    }
+  }
+  return [...found, piece];
+}

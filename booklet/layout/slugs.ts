@@ -1,0 +1,31 @@
+import type { Mark, Role } from "./marks.ts";
+
+/** A strip of a page that is not broken: a line, a row, a drawing. */
+export interface Slug {
+  readonly height: number;
+  /** Its marks with its top left corner at the place given. */
+  marks(left: number, top: number): readonly Mark[];
+  /** Whether it may not stand last on a page. */
+  readonly keepWithNext?: boolean;
+  /** Goes above it, unless it stands first under a head. */
+  readonly between?: Slug;
+  /** The name that leads here. */
+  readonly anchor?: string;
+}
+
+/** Strips that belong together, with a head that is repeated where they run on to a new page. */
+export interface Galley {
+  readonly role?: Role;
+  readonly head: readonly Slug[];
+  readonly slugs: readonly Slug[];
+}
+
+/** An empty strip. */
+export function space(height: number, keepWithNext = false): Slug {
+  return { height, keepWithNext, marks: () => [] };
+}
+
+/** Strips without a head. */
+export function galley(slugs: readonly Slug[]): Galley {
+  return { head: [], slugs };
+}

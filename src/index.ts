@@ -35,12 +35,10 @@ export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
 export {
   checkPositions,
   type MoveBetween,
-  type NearestTooth,
   type Position,
   type PositionOptions,
   positions,
   positionsAfter,
-  toothAt,
 } from "./positions.ts";
 export { type Kind, kindOf, orderOfPreference } from "./preference.ts";
 export { type Exact, fromExact } from "./ratio.ts";
@@ -59,3 +57,4 @@ export { gearsForgotten, type MoveGives, whatMoveGives } from "./reverse.ts";
 export type { Scale, ScaleSpec } from "./scale.ts";
 export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
 export type { Target } from "./target.ts";
+export { type NearestTooth, toothAt } from "./tooth-at.ts";

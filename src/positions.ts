@@ -2,7 +2,7 @@ import type Fraction from "fraction.js";
 import { checkAngleFromZero } from "./angle.ts";
 import { quoted, refuse } from "./errors.ts";
 import type { Head } from "./head.ts";
-import { type Exact, floorMod, fromExact, groupDigits, inverseModulo, rational, toExact } from "./ratio.ts";
+import { floorMod, fromExact, groupDigits, inverseModulo, rational, toExact } from "./ratio.ts";
 import { type DialPosition, mostPositions, scalesAt, type ZeroOptions } from "./readings.ts";
 import type { SecondMove, Setting } from "./setting.ts";
 
@@ -32,9 +32,12 @@ export interface MoveBetween {
 
 /** Where everything stands at one tooth. */
 export interface Position extends DialPosition {
-  /** Moves of the setting from the start to here. */
+  /**
+   * Moves of the setting from the start to here, those back taken off. A list that comes past the
+   * start again counts on: with gears the pin then stands in other holes than the first time round.
+   */
   readonly move: number;
-  /** Whole turns of the pin over the plate since the start. */
+  /** Whole turns of the pin over the plate since the start; below 0 where the list has gone back past it. */
   readonly turns: number;
   /** The hole of the circle the pin stands in, numbered from 0 the way the crank goes; null where any serves. */
   readonly hole: number | null;
@@ -49,7 +52,8 @@ export interface Position extends DialPosition {
  *
  * After m moves of k teeth the work stands at tooth 1 + m·k (mod N), and the pin has gone m·h
  * spaces over its circle. With more than one tooth per move the list follows the order in which
- * the teeth are visited.
+ * the teeth are visited. The positions of an angle are counted off move by move, until they come
+ * back to the start: tooth 3 is two moves on.
  *
  * @throws {@link InputError} when a tooth is not one of the count, or there are over 100,000 positions to list.
  */
@@ -60,14 +64,15 @@ export function positions(setting: Setting, options: PositionOptions = {}): read
     refuse("teeth", `${groupDigits(work.count)} positions are too many to list; name the teeth wanted`);
   }
   const moves = asked ?? Array.from({ length: work.count }, (_, move) => move);
-  return moves.map((move, index) => positionAfter(work, move, moves[index - 1] ?? 0));
+  return inOrder(work, moves, 0);
 }
 
 interface Work {
   readonly setting: Setting;
   readonly options: PositionOptions;
+  /** Of the work, in turns; of count N in lowest terms p/N. */
+  readonly perMove: Fraction;
   readonly count: number;
-  readonly teethPerMove: number;
   readonly start: Fraction;
   readonly startHole: number;
 }
@@ -82,8 +87,8 @@ function layOut(setting: Setting, options: PositionOptions): Work {
   return {
     setting,
     options,
+    perMove,
     count: Number(perMove.d),
-    teethPerMove: Number(perMove.n),
     start: checkAngleFromZero(options.startAngle ?? "0", "startAngle"),
     startHole,
   };
@@ -95,25 +100,40 @@ export function checkTooth(tooth: unknown, count: number, place: string): number
   return refuse(place, `${quoted(tooth)} is not a tooth of ${groupDigits(count)}; give 1 to ${groupDigits(count)}`);
 }
 
-function moveTo({ count, teethPerMove }: Work, tooth: number): number {
+function moveTo({ count, setting: { teethPerMove } }: Work, tooth: number): number {
   if (count === 1) return 0;
   return Number((BigInt(tooth - 1) * BigInt(inverseModulo(floorMod(teethPerMove, count), count))) % BigInt(count));
 }
 
-function positionAfter(work: Work, move: number, before: number): Position {
-  const { setting, options, count, teethPerMove, start, startHole } = work;
-  const index = Number((BigInt(move) * BigInt(teethPerMove)) % BigInt(count));
-  const angle = start.add(rational(index, count));
+function toothAfter({ count, setting: { teethPerMove } }: Work, move: number): number {
+  return 1 + Number((BigInt(move) * BigInt(teethPerMove)) % BigInt(count));
+}
+
+/** Positions one after the other, from where `made` moves have brought the work. */
+function inOrder(work: Work, moves: readonly number[], made: number): readonly Position[] {
+  let before = made;
+  return moves.map((wanted) => {
+    const position = positionAfter(work, wanted, before);
+    before = position.move;
+    return position;
+  });
+}
+
+function positionAfter(work: Work, wanted: number, before: number): Position {
+  const { setting, options, perMove, start, startHole } = work;
+  const from = between(work, before, wanted);
+  const move = before + (from.direction === "back" ? -from.moves : from.moves);
+  const angle = start.add(perMove.mul(rational(wanted)).mod(1));
   const pin = travel(setting.turns, setting.spaces, setting.circle, move);
   return {
-    tooth: index + 1,
+    tooth: toothAfter(work, wanted),
     move,
     angle: toExact(angle),
     turns: pin.turns,
     hole: setting.circle === null ? null : (startHole + pin.spaces) % setting.circle,
     ...(setting.second && { rearHole: rearHole(setting.second, move) }),
     ...(options.head ? scalesAt(options.head, angle, options.side ?? "plus") : { dial: null, ring: null }),
-    from: between(work, before, move),
+    from,
   };
 }
 
@@ -126,11 +146,12 @@ function between({ setting, options, count }: Work, before: number, after: numbe
   return { direction: goesBack ? "back" : "forward", moves, turns, spaces, ...(second && { second }) };
 }
 
-/** Turns and spaces of so many moves together. */
+/** Turns and spaces of so many moves together; below 0, whole turns back and spaces on from there. */
 function travel(turns: number, spaces: number, circle: number | null, moves: number): { turns: number; spaces: number } {
   const holes = circle ?? 1;
   const all = BigInt(moves) * BigInt(turns * holes + spaces);
-  return { turns: Number(all / BigInt(holes)), spaces: Number(all % BigInt(holes)) };
+  const onward = ((all % BigInt(holes)) + BigInt(holes)) % BigInt(holes);
+  return { turns: Number((all - onward) / BigInt(holes)), spaces: Number(onward) };
 }
 
 function rearHole({ spaces, circle, direction }: SecondMove, moves: number): number {
@@ -152,28 +173,11 @@ export function positionsAfter(
   const done = moveTo(work, checkTooth(tooth, work.count, "tooth"));
   const left = work.count - done - 1;
   if (left > mostPositions) refuse("tooth", `${groupDigits(left)} positions are too many to list; name the teeth wanted`);
-  return Array.from({ length: left }, (_, index) => positionAfter(work, done + 1 + index, done + index));
-}
-
-/** The tooth that lies nearest to an angle of the spindle, and how far off the angle is. */
-export interface NearestTooth {
-  readonly tooth: number;
-  /** The reading less the tooth's true place, in revolutions; + is past it. */
-  readonly past: Exact;
-}
-
-/**
- * Finds where the work stands from a reading of the degree ring.
- *
- * @param angle - The reading as an angle from the zero, in revolutions, 0 or more.
- */
-export function toothAt(setting: Setting, angle: Exact, options: ZeroOptions = {}): NearestTooth {
-  const { count, start } = layOut(setting, options);
-  const reading = checkAngleFromZero(angle, "angle");
-  const fromStart = (options.side === "minus" ? reading.neg() : reading).sub(start);
-  const nearest = Number(fromStart.mul(count).add(rational(1, 2)).floor());
-  const past = fromStart.sub(rational(nearest, count));
-  return { tooth: floorMod(nearest, count) + 1, past: toExact(past) };
+  return inOrder(
+    work,
+    Array.from({ length: left }, (_, index) => done + 1 + index),
+    done,
+  );
 }
 
 /**

@@ -90,9 +90,18 @@ export function lcm(a: number, b: number): number {
   return (a / gcd(a, b)) * b;
 }
 
+/** What is left of a positive safe integer when every prime factor that it shares with another is taken out: 40 without 6 is 5. */
+export function withoutFactorsOf(value: number, other: number): number {
+  let rest = value;
+  for (let factor = gcd(rest, other); factor > 1; factor = gcd(rest, factor)) rest /= factor;
+  return rest;
+}
+
 /** The remainder that is never negative: `floorMod(-1, 5)` is 4. */
 export function floorMod(value: number, modulus: number): number {
   const rest = value % modulus;
+  // In JavaScript the remainder of −5 by 5 is −0, which is no hole of a circle.
+  if (rest === 0) return 0;
   return rest < 0 ? rest + modulus : rest;
 }
 

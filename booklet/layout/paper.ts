@@ -30,7 +30,7 @@ export function mm(millimetres: number): number {
 }
 
 /** ISO 838: holes 12 mm from the edge need 20 mm or more at the binding side. */
-const fullSheet = { inner: mm(20), outer: mm(11), top: mm(10), bottom: mm(10), text: 11, table: 11, leastTable: 8, note: 8.5 };
+const fullSheet = { inner: mm(20), outer: mm(11), top: mm(10), bottom: mm(10), text: 11, table: 11, leastTable: 9, note: 8.5 };
 const halfSheet = { inner: mm(14), outer: mm(8), top: mm(8), bottom: mm(8), text: 9.5, table: 9.4, leastTable: 6.5, note: 8 };
 
 const papers: Readonly<Record<PaperName, Paper>> = {

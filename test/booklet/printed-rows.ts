@@ -16,15 +16,31 @@ const setUp = String.raw`(?<plate>[^|]+)\|(?<circle>\d+|any|none)`;
 const crank = String.raw`(?<turns>\d+)\|(?<spaces>\d+)\|(?<arms>\d+|–)`;
 const train = String.raw`(?<spindle>\d+)\|(?<studDriven>\d+|–)\|(?<studDriver>\d+|–)\|(?<worm>\d+)\|(?<idlers>\d+)`;
 const sum = `(?<sum>(?:${fraction}) [+−] (?:${fraction}) = (?:${fraction}))`;
+const teeth = String.raw`(?:(?<teeth>\d+)\|)?`;
 
-const simple = new RegExp(
-  String.raw`^(?<count>\d+)\|S\|(?:(?<teeth>\d+)\|)?${setUp}\|${crank}\|none\|${angle}\|(?<moves>\d+)\|(?<checkTurns>\d+)\|(?<ring>[^|]+)$`,
-);
+// What stands beside the setting: in columns, or where the paper is narrow in a line under it.
+const tails = {
+  simple: [
+    String.raw`none\|${angle}\|(?<moves>\d+)\|(?<checkTurns>\d+)\|(?<ring>[^|]+)`,
+    String.raw`gears none · one division ${angle} · start hole again: moves (?<moves2>\d+) · turns (?<checkTurns2>\d+) · ring [^|]+`,
+  ],
+  geared: [
+    String.raw`${angle}\|${sum}\|(?<without>${fraction})`,
+    `one division ${angle} · check (?:${fraction}) [+−] (?:${fraction}) = (?:${fraction}) · without the gears (?<without2>${fraction})`,
+  ],
+  compound: [
+    String.raw`none\|${angle}\|${sum}`,
+    `gears none · one division ${angle} · check (?:${fraction}) [+−] (?:${fraction}) = (?:${fraction})`,
+  ],
+};
+const ending = (tail: readonly string[]) => String.raw`[|\s]+(?:${tail.join("|")})$`;
+
+const simple = new RegExp(String.raw`^(?<count>\d+)\|S\|${teeth}${setUp}\|${crank}${ending(tails.simple)}`);
 const geared = new RegExp(
-  String.raw`^(?<count>\d+)\|G\|(?:(?<teeth>\d+)\|(?=[^|]+\|\d+\|\d+\|(?:\d+|–)\|(?:\d+|–)\|\d+\|\d+\|\d+\|\d+\|))?${setUp}\|${train}\|${crank}\|(?<plateTurns>${fraction})${gap}(?<direction>with|against)${gap}${angle}\|${sum}\|(?<without>${fraction})$`,
+  String.raw`^(?<count>\d+)\|G\|${teeth}${setUp}\|${train}\|${crank}\|(?<plateTurns>${fraction})${gap}(?<direction>with|against)${ending(tails.geared)}`,
 );
 const compound = new RegExp(
-  String.raw`^(?<count>\d+)\|C\|(?:(?<teeth>\d+)\|)?${setUp}\|${crank}\|(?<direction>with|against)\|(?<secondSpaces>\d+)\|(?<secondCircle>\d+)\|none\|${angle}\|${sum}$`,
+  String.raw`^(?<count>\d+)\|C\|${teeth}${setUp}\|${crank}\|(?<direction>with|against)\|(?<secondSpaces>\d+)\|(?<secondCircle>\d+)${ending(tails.compound)}`,
 );
 const direct = /^(?<count>\d+)\|D\|(?<plate>[^|]+)\|(?<circle>\d+)\|(?<spaces>\d+)\|none\|/;
 const impossible = new RegExp(String.raw`^(?<count>\d+)\|×\|${angle}\|`);
@@ -34,7 +50,7 @@ const other = /(\d+) of (\d+)/g;
 export function printedRows(pages: readonly (readonly Piece[])[], head: Pick<Head, "wormRatio">): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
   let last: UnprovedSetting | null = null;
-  for (const line of pages.flatMap(linesOf)) {
+  for (const line of pages.flatMap((page) => withLineUnder(linesOf(page)))) {
     const row = readRow(line, head.wormRatio);
     if (row) {
       rows.push(row);
@@ -50,6 +66,16 @@ export function printedRows(pages: readonly (readonly Piece[])[], head: Pick<Hea
     }
   }
   return rows;
+}
+
+/** Puts the small line under a row at its end. */
+function withLineUnder(lines: readonly string[]): readonly string[] {
+  const found: string[] = [];
+  for (const line of lines) {
+    if (/^(?:gears none|one division) /.test(line)) found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
+    else found.push(line);
+  }
+  return found;
 }
 
 type Found = Record<string, string | undefined>;

@@ -1,17 +1,13 @@
 import { arrange, type GearTrain } from "./gear-train.ts";
-import { divisors, gcd } from "./ratio.ts";
-
-/** The trains that make one ratio. */
-export interface Trains {
-  readonly onePair: readonly GearTrain[];
-  /** Those that fit before those that may foul. */
-  readonly twoPairs: readonly GearTrain[];
-}
+import { divisors, withoutFactorsOf } from "./ratio.ts";
 
 /** The change gears of a head, ready to be asked which trains give a ratio. */
 export interface GearBox {
-  /** The trains with drivers : driven = numerator : denominator, in lowest terms; null where there is none. */
-  trains(numerator: number, denominator: number): Trains | null;
+  /**
+   * The trains of so many pairs with drivers : driven = numerator : denominator, in lowest terms.
+   * Those that fit come before those that may foul.
+   */
+  trains(pairs: 1 | 2, numerator: number, denominator: number): readonly GearTrain[];
   /** What is left of a number when every factor that the gears have is taken out of it. */
   foreignPart(value: number): number;
   /** What the drivers of so many pairs multiply to, and likewise the driven gears; ascending, each once. */
@@ -32,23 +28,23 @@ export function gearBox(gears: readonly number[]): GearBox {
   const owned = new Map<number, number>();
   for (const teeth of gears) owned.set(teeth, (owned.get(teeth) ?? 0) + 1);
   const box: Contents = { owned, sizes: [...owned.keys()].sort((a, b) => b - a) };
-  const asked = new Map<number, Trains | null>();
+  const kinds = { 1: onePairs(box), 2: null as Pairs | null };
   const foreign = new Map<number, number>();
-  let known: PairProducts | null = null;
-  const pairs = (): PairProducts => {
-    known ??= pairProducts(box);
-    return known;
+  const pairsOf = (pairs: 1 | 2): Pairs => {
+    if (pairs === 1) return kinds[1];
+    kinds[2] ??= twoPairs(box);
+    return kinds[2];
   };
 
   return {
-    trains(numerator, denominator) {
-      const { terms } = pairs();
-      if (numerator >= terms.length || denominator >= terms.length) return null;
-      if (terms[numerator] !== 1 || terms[denominator] !== 1) return null;
+    trains(pairs, numerator, denominator) {
+      const { terms, asked, find } = pairsOf(pairs);
+      if (numerator >= terms.length || denominator >= terms.length) return none;
+      if (terms[numerator] !== 1 || terms[denominator] !== 1) return none;
       const key = numerator * terms.length + denominator;
       let trains = asked.get(key);
       if (trains === undefined) {
-        trains = findTrains(numerator, denominator, pairs(), box);
+        trains = find(numerator, denominator);
         asked.set(key, trains);
       }
       return trains;
@@ -61,9 +57,11 @@ export function gearBox(gears: readonly number[]): GearBox {
       }
       return part;
     },
-    products: (ofPairs) => (ofPairs === 1 ? box.sizes.toReversed() : pairs().products),
+    products: (pairs) => pairsOf(pairs).products,
   };
 }
+
+const none: readonly GearTrain[] = Object.freeze([]);
 
 /** Each gear size, the largest first, and how many there are of it. */
 interface Contents {
@@ -71,19 +69,63 @@ interface Contents {
   readonly owned: ReadonlyMap<number, number>;
 }
 
-type Pair = readonly [number, number];
-
-interface PairProducts {
-  /** Products of two gears, ascending. */
+/** The trains of one number of pairs. */
+interface Pairs {
+  /** What their drivers, or their driven gears, multiply to; ascending. */
   readonly products: readonly number[];
-  /** The pairs that make each product, the larger gear first. */
-  readonly pairsOf: ReadonlyMap<number, readonly Pair[]>;
   /** 1 at each number that divides some product: no other can be a term of a ratio. */
   readonly terms: Uint8Array;
+  /** What was asked before, by the terms of the ratio. */
+  readonly asked: Map<number, readonly GearTrain[]>;
+  find(numerator: number, denominator: number): readonly GearTrain[];
 }
 
-function pairProducts({ sizes, owned }: Contents): PairProducts {
-  const pairsOf = new Map<number, Pair[]>();
+function onePairs(box: Contents): Pairs {
+  const terms = new Uint8Array((box.sizes[0] ?? 0) + 1);
+  for (const teeth of box.sizes) for (const divisor of divisors(teeth)) terms[divisor] = 1;
+  const find = (numerator: number, denominator: number) => {
+    const trains: GearTrain[] = [];
+    for (const driver of box.sizes) {
+      if (driver % numerator !== 0) continue;
+      const driven = (driver / numerator) * denominator;
+      if (areOwned([driver, driven], box)) trains.push({ drivers: [driver], driven: [driven], mayFoul: null });
+    }
+    return trains;
+  };
+  return { products: box.sizes.toReversed(), terms, asked: new Map(), find };
+}
+
+function twoPairs(box: Contents): Pairs {
+  const pairsOf = pairProducts(box);
+  const products = [...pairsOf.keys()].sort((a, b) => a - b);
+  const terms = new Uint8Array((products.at(-1) ?? 0) + 1);
+  // The divisors of a product are the products of a divisor of either gear.
+  const divisorsOf = new Map(box.sizes.map((teeth) => [teeth, divisors(teeth)]));
+  for (const pairs of pairsOf.values()) {
+    for (const [larger, smaller] of pairs) {
+      for (const one of divisorsOf.get(larger) ?? []) for (const other of divisorsOf.get(smaller) ?? []) terms[one * other] = 1;
+    }
+  }
+  const find = (numerator: number, denominator: number) => {
+    const trains: GearTrain[] = [];
+    for (const product of products) {
+      if (product % numerator !== 0) continue;
+      const allDriven = pairsOf.get((product / numerator) * denominator);
+      if (allDriven === undefined) continue;
+      for (const driven of allDriven) {
+        for (const drivers of pairsOf.get(product) ?? []) {
+          if (areOwned([...drivers, ...driven], box)) trains.push(arrange(drivers, driven));
+        }
+      }
+    }
+    return trains.sort((a, b) => Number(a.mayFoul !== null) - Number(b.mayFoul !== null));
+  };
+  return { products, terms, asked: new Map(), find };
+}
+
+/** Products of two gears → the pairs that make them, the larger gear first. */
+function pairProducts({ sizes, owned }: Contents): ReadonlyMap<number, readonly (readonly [number, number])[]> {
+  const pairsOf = new Map<number, (readonly [number, number])[]>();
   for (const [index, larger] of sizes.entries()) {
     for (const smaller of sizes.slice((owned.get(larger) ?? 0) > 1 ? index : index + 1)) {
       const pairs = pairsOf.get(larger * smaller);
@@ -91,42 +133,9 @@ function pairProducts({ sizes, owned }: Contents): PairProducts {
       else pairsOf.set(larger * smaller, [[larger, smaller]]);
     }
   }
-  const products = [...pairsOf.keys()].sort((a, b) => a - b);
-  const terms = new Uint8Array((products.at(-1) ?? 0) + 1);
-  // The divisors of a product are the products of a divisor of either gear.
-  const divisorsOf = new Map(sizes.map((teeth) => [teeth, divisors(teeth)]));
-  for (const [[larger, smaller] = [1, 1]] of pairsOf.values()) {
-    for (const one of divisorsOf.get(larger) ?? []) for (const other of divisorsOf.get(smaller) ?? []) terms[one * other] = 1;
-  }
-  return { products, pairsOf, terms };
-}
-
-function findTrains(numerator: number, denominator: number, { products, pairsOf }: PairProducts, box: Contents): Trains | null {
-  const onePair: GearTrain[] = [];
-  for (const driver of box.sizes) {
-    if (driver % numerator !== 0) continue;
-    const driven = (driver / numerator) * denominator;
-    if (areOwned([driver, driven], box)) onePair.push({ drivers: [driver], driven: [driven], mayFoul: null });
-  }
-  const twoPairs: GearTrain[] = [];
-  for (const product of products) {
-    if (product % numerator !== 0) continue;
-    for (const driven of pairsOf.get((product / numerator) * denominator) ?? []) {
-      for (const drivers of pairsOf.get(product) ?? []) {
-        if (areOwned([...drivers, ...driven], box)) twoPairs.push(arrange(drivers, driven));
-      }
-    }
-  }
-  if (onePair.length + twoPairs.length === 0) return null;
-  return { onePair, twoPairs: twoPairs.sort((a, b) => Number(a.mayFoul !== null) - Number(b.mayFoul !== null)) };
+  return pairsOf;
 }
 
 function areOwned(gears: readonly number[], { owned }: Contents): boolean {
   return gears.every((teeth) => gears.filter((other) => other === teeth).length <= (owned.get(teeth) ?? 0));
-}
-
-function withoutFactorsOf(value: number, teeth: number): number {
-  let rest = value;
-  for (let factor = gcd(rest, teeth); factor > 1; factor = gcd(rest, factor)) rest /= factor;
-  return rest;
 }

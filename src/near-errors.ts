@@ -57,7 +57,7 @@ function ofCount(error: Fraction, divisions: number, { teethPerMove }: UnprovedS
     closing: error.mul(rational(divisions)),
     worst: error.mul(rational(divisions - 1)),
     worstTooth: divisions - teethPerMove + 1,
-    pitch: error.mul(rational(Math.max(between, divisions - between))),
+    pitch: error.mul(rational(divisions === 1 ? 0 : Math.max(between, divisions - between))),
   };
 }
 

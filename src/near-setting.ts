@@ -17,7 +17,7 @@ export interface NearError {
   readonly worst: Exact;
   /** The tooth with that error; tooth 1 is at the zero. */
   readonly worstTooth: number;
-  /** The greatest error of the step from one tooth to the next round the work, without sign. */
+  /** The greatest error of the step from one tooth to the next round the work, without sign; 0 where there is one only. */
   readonly pitch: Exact;
 }
 

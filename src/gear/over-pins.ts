@@ -77,7 +77,7 @@ export function overPins(gear: CutTooth, pinDiameter: number): number {
 }
 
 /** As {@link overPins}, for a pin that is known to be right. */
-function pinsMeasure(tooth: InvoluteTooth, pinDiameter: number): number {
+export function pinsMeasure(tooth: InvoluteTooth, pinDiameter: number): number {
   const across = tooth.teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * tooth.teeth));
   return pinCircle(tooth, pinDiameter) * across + pinDiameter;
 }

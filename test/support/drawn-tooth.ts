@@ -41,7 +41,7 @@ export function leastOf(value: (at: number) => number, from: number, to: number)
 }
 
 const radius = ({ x, y }: Point) => Math.hypot(x, y);
-const turn = ({ x, y }: Point, angle: number): Point => ({
+export const turn = ({ x, y }: Point, angle: number): Point => ({
   x: x * Math.cos(angle) - y * Math.sin(angle),
   y: x * Math.sin(angle) + y * Math.cos(angle),
 });

@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { type FormCutters, formCutters } from "../../src/gear/form-cutter.ts";
+import { formCutterRanges } from "../published/form-cutters.ts";
+
+const cuttersFor = (teeth: number): FormCutters => {
+  const cutters = formCutters(teeth);
+  if (cutters === null) throw new Error(`no cutter for ${teeth}`);
+  return cutters;
+};
+const counts = Array.from({ length: 389 }, (_, index) => 12 + index);
+
+describe("published ranges", () => {
+  it.each(formCutterRanges.whole)(`cutter $cutter cuts $min to $max (${formCutterRanges.source})`, ({ cutter, min, max }) => {
+    for (const teeth of [min, max ?? 5000]) {
+      expect(cuttersFor(teeth).inch).toEqual({ number: cutter, from: min, to: max });
+    }
+  });
+
+  it.each(formCutterRanges.half)(`cutter $cutter cuts $min to $max (${formCutterRanges.source})`, ({ cutter, min, max }) => {
+    for (const teeth of [min, max]) expect(cuttersFor(teeth).inchHalf).toEqual({ number: cutter, from: min, to: max });
+  });
+
+  it("does not agree with the misprint of cutter 4 1/2", () => {
+    const { cutter, min, max } = formCutterRanges.suspect;
+    expect(cuttersFor(min).inchHalf).toEqual({ number: cutter, from: min, to: 25 });
+    expect(cuttersFor(max).inchHalf.number).not.toBe(cutter);
+  });
+});
+
+describe("laws", () => {
+  it("every count from 12 is in the range of its cutters, and a half number's range is within its set's", () => {
+    for (const teeth of counts) {
+      for (const { from, to } of Object.values(cuttersFor(teeth))) {
+        expect(teeth >= from && (to === null || teeth <= to)).toBe(true);
+      }
+      const { inch, inchHalf } = cuttersFor(teeth);
+      expect(inchHalf.from >= inch.from && (inch.to === null || (inchHalf.to ?? 0) <= inch.to || inchHalf.to === null)).toBe(
+        true,
+      );
+    }
+  });
+
+  it("the numberings run against each other over the same ranges", () => {
+    const value = (number: string) => Number(number.replace(" 1/2", ".5"));
+    for (const teeth of counts) {
+      const { inch, inchHalf, reversed, reversedHalf } = cuttersFor(teeth);
+      expect(value(inch.number) + value(reversed.number)).toBe(9);
+      expect(value(inchHalf.number) + value(reversedHalf.number)).toBe(9);
+      expect([reversed.from, reversed.to, reversedHalf.from, reversedHalf.to]).toEqual([
+        inch.from,
+        inch.to,
+        inchHalf.from,
+        inchHalf.to,
+      ]);
+    }
+  });
+
+  it("a rack is cutter 1, or 8 where the numbers are reversed (the latter from memory)", () => {
+    expect(cuttersFor(135)).toMatchObject({ inch: { number: "1", to: null }, reversed: { number: "8", to: null } });
+    expect(cuttersFor(13)).toMatchObject({ inchHalf: { number: "7 1/2", from: 13, to: 13 }, reversedHalf: { number: "1 1/2" } });
+  });
+});
+
+it("has no cutter below 12 teeth, and refuses what is no count", () => {
+  expect(formCutters(11)).toBeNull();
+  for (const wrong of [0, -5, 12.5, Number.NaN]) expect(() => formCutters(wrong)).toThrow(/is not a count of teeth/);
+});

@@ -1,8 +1,8 @@
-import type { GearBox, Trains } from "./gear-box.ts";
-import type { Gearing } from "./gearing.ts";
+import type { GearBox } from "./gear-box.ts";
+import type { GearTrain } from "./gear-train.ts";
 import type { OwnedCircle } from "./head.ts";
 import type { Bench, Move } from "./move.ts";
-import { fromExact, gcd } from "./ratio.ts";
+import { gcd, withoutFactorsOf } from "./ratio.ts";
 
 /** A crank move with the plate ratio that makes it serve: numerator over denominator, lowest terms. */
 export interface CrankMove {
@@ -17,23 +17,24 @@ export interface CrankMove {
   readonly denominator: number;
 }
 
-/** A crank move with the trains that make its plate ratio. */
+/** A crank move with the trains that make its plate ratio, one or more. */
 export interface GearedMove extends CrankMove {
-  readonly trains: Trains;
+  readonly trains: readonly GearTrain[];
 }
 
 /**
- * The crank moves over all circles whose plate ratio g = R − N·t/k the gears make; whole turns once,
- * on the first circle.
+ * The crank moves over all circles whose plate ratio g = R − N·t/k is made by trains of so many
+ * pairs; whole turns once, on the first circle.
  *
  * For a move of h spaces, g = (R·C·k − N·h)/(C·k). A factor of C·k that no gear has must leave the
- * fraction, and so must divide N·h: only every so many-th h is looked at, on most circles few.
+ * fraction, and so must divide N·h: only every so many-th h is looked at, on most circles few. Not
+ * so a factor that is also below the line in a fractional R, where it may cancel against R.
  */
-export function gearedMoves(bench: Bench, move: Move, gearing: Gearing, box: GearBox): GearedMove[] {
+export function gearedMoves(bench: Bench, move: Move, box: GearBox, pairs: 1 | 2): GearedMove[] {
   const found: GearedMove[] = [];
   for (const on of bench.circles) {
-    const { full, parts, perSpace, reach } = circleTerms(bench, move, gearing, on);
-    const foreign = box.foreignPart(parts);
+    const { full, parts, perSpace, reach } = circleTerms(bench, move, on);
+    const foreign = withoutFactorsOf(box.foreignPart(parts), bench.worm.d);
     const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
     const last = Math.floor((full + reach) / perSpace);
     for (let spaces = Math.ceil(Math.max(1, (full - reach) / perSpace) / step) * step; spaces <= last; spaces += step) {
@@ -42,9 +43,9 @@ export function gearedMoves(bench: Bench, move: Move, gearing: Gearing, box: Gea
       // A plate that stands still is simple indexing.
       if (size === 0 || size > reach) continue;
       const common = gcd(size, parts);
-      const trains = box.trains(size / common, parts / common);
-      if (trains === null || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
-      found.push({ ...crankMove(on, spaces), with: ratio > 0, numerator: size / common, denominator: parts / common, trains });
+      const trains = box.trains(pairs, size / common, parts / common);
+      if (trains.length === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
+      found.push(crankMove(on, spaces, ratio > 0, size / common, parts / common, trains));
     }
   }
   return found;
@@ -54,34 +55,51 @@ export function gearedMoves(bench: Bench, move: Move, gearing: Gearing, box: Gea
  * Every crank move within the greatest plate ratio, and the first beyond it at either end of each
  * circle; whole turns once, on the first circle.
  */
-export function* allCrankMoves(bench: Bench, move: Move, gearing: Gearing): Generator<CrankMove> {
+export function* allCrankMoves(bench: Bench, move: Move): Generator<CrankMove> {
   for (const on of bench.circles) {
-    const { full, parts, perSpace, reach } = circleTerms(bench, move, gearing, on);
+    const { full, parts, perSpace, reach } = circleTerms(bench, move, on);
     const last = Math.floor((full + reach) / perSpace) + 1;
     for (let spaces = Math.max(1, Math.ceil((full - reach) / perSpace) - 1); spaces <= last; spaces += 1) {
       const ratio = full - perSpace * spaces;
       if (ratio === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
       const common = gcd(ratio, parts);
-      yield { ...crankMove(on, spaces), with: ratio > 0, numerator: Math.abs(ratio) / common, denominator: parts / common };
+      yield crankMove(on, spaces, ratio > 0, Math.abs(ratio) / common, parts / common, noTrains);
     }
   }
 }
 
+const noTrains: readonly GearTrain[] = Object.freeze([]);
+
 /** The terms of g = (full − perSpace·h)/parts on a circle, in safe integers; |g| is kept where its numerator is within `reach`. */
-function circleTerms({ worm }: Bench, { divisions, teeth }: Move, { greatestPlateRatio }: Gearing, { holes }: OwnedCircle) {
-  const greatest = fromExact(greatestPlateRatio);
+function circleTerms({ worm, plateTurns }: Bench, { divisions, teeth }: Move, { holes }: OwnedCircle) {
   const parts = worm.d * holes * teeth;
   return {
     full: worm.n * holes * teeth,
     parts,
     perSpace: divisions * worm.d,
-    reach: Math.floor((Number(greatest.n) * parts) / Number(greatest.d)),
+    reach: Math.floor((plateTurns.n * parts) / plateTurns.d),
   };
 }
 
 /** Whole turns come back to the same hole on any circle, so they name none. */
-function crankMove(on: OwnedCircle, spaces: number): Pick<CrankMove, "turns" | "spaces" | "circle" | "plate" | "on"> {
-  const rest = spaces % on.holes;
-  const turns = (spaces - rest) / on.holes;
-  return { turns, spaces: rest, circle: rest === 0 ? null : on.holes, plate: rest === 0 ? null : on.plate, on };
+function crankMove(
+  on: OwnedCircle,
+  allSpaces: number,
+  isWith: boolean,
+  numerator: number,
+  denominator: number,
+  trains: readonly GearTrain[],
+): GearedMove {
+  const spaces = allSpaces % on.holes;
+  return {
+    turns: (allSpaces - spaces) / on.holes,
+    spaces,
+    circle: spaces === 0 ? null : on.holes,
+    plate: spaces === 0 ? null : on.plate,
+    on,
+    with: isWith,
+    numerator,
+    denominator,
+    trains,
+  };
 }

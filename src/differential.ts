@@ -4,12 +4,6 @@ import type { Gearing } from "./gearing.ts";
 import { type Bench, crankMove, type Move, settingOf } from "./move.ts";
 import type { UnprovedSetting } from "./setting.ts";
 
-/** Which trains to take: how many pairs, and whether those that fit or those that may foul. */
-export interface TrainChoice {
-  readonly pairs: 1 | 2;
-  readonly fits: boolean;
-}
-
 /**
  * Differential indexing: the plate is geared to the spindle and turns as the crank is moved over it.
  *
@@ -20,20 +14,16 @@ export interface TrainChoice {
  * ratio is tried on every circle, and each g is looked up among the trains that the gears make.
  *
  * @param moves - The crank moves that have a train, in order of handling.
+ * @param fits - Whether to take the trains that fit, or those that may foul.
  * @returns Settings in order of handling; for one move, trains of larger gears first.
  * @see *Practical Treatise on Milling and Milling Machines*, p. 57, where a quarter degree is one
  * space of 33: no assumed whole count.
  */
-export function* differential(
-  bench: Bench,
-  move: Move,
-  moves: readonly GearedMove[],
-  { pairs, fits }: TrainChoice,
-): Generator<UnprovedSetting> {
+export function* differential(bench: Bench, move: Move, moves: readonly GearedMove[], fits: boolean): Generator<UnprovedSetting> {
   const { gearing } = bench.head;
   if (gearing === null) return;
   for (const geared of moves) {
-    for (const train of pairs === 1 ? geared.trains.onePair : geared.trains.twoPairs) {
+    for (const train of geared.trains) {
       if ((train.mayFoul === null) === fits) yield gearedSetting(bench, move, gearing, geared, train);
     }
   }

@@ -82,7 +82,7 @@ function* ofKind(
   kind: Kind,
   { bench, methods }: Search,
   moves: readonly Move[],
-  geared: (move: Move) => readonly GearedMove[],
+  geared: GearedMoves,
 ): Generator<UnprovedSetting> {
   const [first, ...blocks] = moves;
   invariant(first !== undefined, () => "a target has a move");
@@ -92,22 +92,24 @@ function* ofKind(
     if (methods.includes(kind)) yield* firstThatServes(kind === "simple" ? simple : compound, bench, moves);
   } else if (methods.includes("differential")) {
     for (const move of kind === "block" ? blocks : kind === "may-foul" ? moves : [first]) {
-      if (kind === "may-foul") yield* differential(bench, move, geared(move), { pairs: 2, fits: false });
-      if (kind === "one-pair" || kind === "block") yield* differential(bench, move, geared(move), { pairs: 1, fits: true });
-      if (kind === "two-pair" || kind === "block") yield* differential(bench, move, geared(move), { pairs: 2, fits: true });
+      if (kind === "one-pair" || kind === "block") yield* differential(bench, move, geared(move, 1), true);
+      if (kind === "two-pair" || kind === "block") yield* differential(bench, move, geared(move, 2), true);
+      if (kind === "may-foul") yield* differential(bench, move, geared(move, 2), false);
     }
   }
 }
 
-/** The geared moves of each move, in order of handling, found when first asked for and kept for the other kinds. */
-function gearedMovesOnce({ bench, box }: Search): (move: Move) => readonly GearedMove[] {
-  const known = new Map<Move, readonly GearedMove[]>();
-  const { gearing, gears } = bench.head;
-  return (move) => {
-    let found = known.get(move);
+type GearedMoves = (move: Move, pairs: 1 | 2) => readonly GearedMove[];
+
+/** The geared moves in order of handling, found when first asked for and kept for the other kinds. */
+function gearedMovesOnce({ bench, box }: Search): GearedMoves {
+  const known = { 1: new Map<Move, readonly GearedMove[]>(), 2: new Map<Move, readonly GearedMove[]>() };
+  const isGeared = bench.head.gearing !== null && bench.head.gears.length > 1;
+  return (move, pairs) => {
+    let found = known[pairs].get(move);
     if (found === undefined) {
-      found = gearing === null || gears.length < 2 ? [] : gearedMoves(bench, move, gearing, box).sort(byHandling(bench.mounted));
-      known.set(move, found);
+      found = isGeared ? gearedMoves(bench, move, box, pairs).sort(byHandling(bench.mounted)) : [];
+      known[pairs].set(move, found);
     }
     return found;
   };

@@ -21,7 +21,7 @@ export { type CircleLayout, type Coordinate, chord, coordinates } from "./coordi
 export { errorAtRadius, type Length } from "./error-at-radius.ts";
 export { type Fault, InputError } from "./errors.ts";
 export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
-export { type GearBox, gearBox, type Trains } from "./gear-box.ts";
+export { type GearBox, gearBox } from "./gear-box.ts";
 export { type GearTrain, shaftRoom } from "./gear-train.ts";
 export type { Gearing, GearingSpec } from "./gearing.ts";
 export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";

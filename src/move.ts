@@ -1,6 +1,6 @@
 import { refuse } from "./errors.ts";
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "./head.ts";
-import { fromExact, gcd } from "./ratio.ts";
+import { type Exact, fromExact, gcd } from "./ratio.ts";
 import type { Method, UnprovedSetting } from "./setting.ts";
 
 /** What the solvers need of a head, in safe integers and made once for many counts. */
@@ -8,6 +8,8 @@ export interface Bench {
   readonly head: Head;
   /** The worm ratio, numerator over denominator in lowest terms. */
   readonly worm: { readonly n: number; readonly d: number };
+  /** The most plate turns for one of the spindle, likewise; 0 where the plate cannot be geared. */
+  readonly plateTurns: { readonly n: number; readonly d: number };
   readonly circles: readonly OwnedCircle[];
   /** The plate taken to be on the head already, or null. */
   readonly mounted: string | null;
@@ -15,13 +17,18 @@ export interface Bench {
 
 /** Lays out a head for the solvers. */
 export function bench(head: Head, mounted?: string): Bench {
-  const worm = fromExact(head.wormRatio);
   return {
     head,
-    worm: { n: Number(worm.n), d: Number(worm.d) },
+    worm: terms(head.wormRatio),
+    plateTurns: terms(head.gearing?.greatestPlateRatio ?? "0"),
     circles: ownedCircles(head),
     mounted: mountedPlate(head, mounted),
   };
+}
+
+function terms(ratio: Exact): { n: number; d: number } {
+  const { n, d } = fromExact(ratio);
+  return { n: Number(n), d: Number(d) };
 }
 
 /** One move of the work: `teeth` of `divisions`, coprime. An angle p/q of a turn is p of q. */
@@ -34,10 +41,9 @@ export interface Move {
  * Refuses an angle with terms so large that the solvers would leave the safe integers on this head.
  * No count comes near that.
  */
-export function checkTerms({ worm, circles, head }: Bench, { teeth }: Move): void {
+export function checkTerms({ worm, circles, plateTurns }: Bench, { teeth }: Move): void {
   const holes = Math.max(1, ...circles.map((circle) => circle.holes));
-  const plateTurns = head.gearing === null ? 1 : Number(fromExact(head.gearing.greatestPlateRatio).n);
-  if (Math.max(worm.n, worm.d * plateTurns) * holes * teeth > Number.MAX_SAFE_INTEGER)
+  if (Math.max(worm.n, worm.d * Math.max(1, plateTurns.n)) * holes * teeth > Number.MAX_SAFE_INTEGER)
     refuse("angle", "has too large terms for this head; give a coarser or a smaller angle");
 }
 

@@ -1,6 +1,6 @@
 import { closest } from "./closest.ts";
 import { allCrankMoves, type CrankMove } from "./crank-moves.ts";
-import { gearedSetting, type TrainChoice } from "./differential.ts";
+import { gearedSetting } from "./differential.ts";
 import type { GearBox } from "./gear-box.ts";
 import type { GearTrain } from "./gear-train.ts";
 import type { Bench, Move } from "./move.ts";
@@ -23,6 +23,12 @@ export function productsOf(box: GearBox, pairs: 1 | 2): Products {
   for (const value of values) upTo[value] = 1;
   for (let number = 1; number < upTo.length; number += 1) upTo[number] = (upTo[number] ?? 0) + (upTo[number - 1] ?? 0);
   return { values, upTo };
+}
+
+/** Which trains to take: how many pairs, and whether those that fit or those that may foul. */
+export interface TrainChoice {
+  readonly pairs: 1 | 2;
+  readonly fits: boolean;
 }
 
 /** A train to look for: the gears as products, and how near it must come. */
@@ -64,15 +70,16 @@ export function nearGearing(bench: Bench, move: Move, { box, products, choice, b
     if (!nearest.takes(closing)) return false;
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
-    const trains = box.trains(ratio.numerator, ratio.denominator);
-    const train = trains?.[choice.pairs === 1 ? "onePair" : "twoPairs"].find(({ mayFoul }) => (mayFoul === null) === choice.fits);
+    const train = box
+      .trains(choice.pairs, ratio.numerator, ratio.denominator)
+      .find(({ mayFoul }) => (mayFoul === null) === choice.fits);
     if (train === undefined) return true;
     nearest.offer(closing, [{ ...wanted, ...ratio }, train]);
     return false;
   };
 
   const { values, upTo } = products;
-  for (const wanted of allCrankMoves(bench, move, gearing)) {
+  for (const wanted of allCrankMoves(bench, move)) {
     const ratio = Math.min(wanted.numerator / wanted.denominator, greatest);
     for (const driven of values) {
       let above = upTo[Math.min(Math.floor(driven * ratio), upTo.length - 1)] ?? 0;

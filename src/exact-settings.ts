@@ -1,3 +1,4 @@
+import { byDial } from "./by-dial.ts";
 import { compound } from "./compound.ts";
 import { type GearedMove, gearedMoves } from "./crank-moves.ts";
 import { differential } from "./differential.ts";
@@ -15,7 +16,7 @@ import { simple } from "./simple.ts";
 import { checkTeethPerMove, movesFor, type Target, usualTeethPerMove } from "./target.ts";
 
 /** All methods, in the order of preference. */
-export const allMethods: readonly Method[] = Object.freeze(["direct", "simple", "differential", "compound"]);
+export const allMethods: readonly Method[] = Object.freeze(["direct", "simple", "differential", "compound", "dial"]);
 
 /** What to look for, and in what order. */
 export interface SearchOptions {
@@ -88,8 +89,8 @@ function* ofKind(
   invariant(first !== undefined, () => "a target has a move");
   if (kind === "direct") {
     if (methods.includes("direct")) yield* direct(bench, first);
-  } else if (kind === "simple" || kind === "compound") {
-    if (methods.includes(kind)) yield* firstThatServes(kind === "simple" ? simple : compound, bench, moves);
+  } else if (kind === "simple" || kind === "compound" || kind === "dial") {
+    if (methods.includes(kind)) yield* firstThatServes(ungeared[kind], bench, moves);
   } else if (methods.includes("differential")) {
     for (const move of kind === "block" ? blocks : kind === "may-foul" ? moves : [first]) {
       if (kind === "one-pair" || kind === "block") yield* differential(bench, move, geared(move, 1), true);
@@ -114,6 +115,8 @@ function gearedMovesOnce({ bench, box }: Search): GearedMoves {
     return found;
   };
 }
+
+const ungeared = { simple, compound, dial: byDial } as const;
 
 /** The denominator of R·k/N changes with k only where k cancels against that of R. */
 function firstThatServes(

@@ -58,6 +58,10 @@ const reasons: Readonly<Record<Method, (search: Search, target: Target) => strin
     const multiple = needed(search, target);
     return `needs two circles on one face whose least common multiple is a multiple of ${multiple}; no two of yours are`;
   },
+  dial(search, target) {
+    if (search.bench.head.dial === null) return "the head has no dial";
+    return `needs a dial whose marks and vernier lines in a turn are a multiple of ${needed(search, target)}; yours is not`;
+  },
   differential({ bench: { head }, teethPerMove }, target) {
     if (head.gearing === null) return "the plate of this head cannot be geared to its spindle";
     if (head.gears.length < 2) return "no change gears are listed for this head";

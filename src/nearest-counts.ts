@@ -8,7 +8,7 @@ const stepsEitherWay = 3000;
 /**
  * The nearest counts below and above one that cannot be done, by any method asked for.
  *
- * Counts done by direct, simple and compound indexing are divisors of D, R·C and R·lcm(C1, C2),
+ * Counts done without gears are divisors of D, R·C, R·lcm(C1, C2) and R times the dial's places,
  * so the nearest are found however far away; differential settings are looked for among the
  * 3,000 counts on either side.
  */
@@ -41,6 +41,8 @@ function countsWithoutGears({ bench, methods }: Search): number[] {
     if (bench.circles.length > 0 || bench.head.dial !== null) wholes.add(bench.worm.n);
     for (const { holes } of bench.circles) wholes.add(bench.worm.n * holes);
   }
+  const { dial } = bench.head;
+  if (methods.includes("dial") && dial !== null) wholes.add(bench.worm.n * dial.marksPerTurn * dial.vernierLines);
   if (methods.includes("compound") && bench.head.rearPin) {
     for (const { faces } of bench.head.plates) {
       for (const { circles } of faces) {

@@ -16,6 +16,11 @@ export function checkOwned(setting: UnprovedSetting, head: Head): void {
     need(plate?.holes === setting.circle, () => `needs a direct plate ${quoted(setting.plate)} of ${setting.circle} holes`);
     return;
   }
+  if (setting.method === "dial") {
+    const places = (head.dial?.marksPerTurn ?? 0) * (head.dial?.vernierLines ?? 0);
+    need(places === setting.circle, () => `needs a dial with ${setting.circle} places in a turn`);
+    return;
+  }
   const face = head.plates.find(({ name }) => name === setting.plate)?.faces.find(({ name }) => name === setting.face);
   for (const circle of [setting.circle, setting.second?.circle ?? null]) {
     const where = () => `plate ${quoted(setting.plate)}${setting.face === null ? "" : `, face ${quoted(setting.face)}`}`;

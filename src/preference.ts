@@ -2,7 +2,7 @@ import { InputError, quoted } from "./errors.ts";
 import type { UnprovedSetting } from "./setting.ts";
 
 /** The kinds of setting, told apart as the order of preference does. */
-export type Kind = "direct" | "simple" | "one-pair" | "two-pair" | "compound" | "block" | "may-foul";
+export type Kind = "direct" | "simple" | "one-pair" | "two-pair" | "compound" | "block" | "dial" | "may-foul";
 
 /**
  * The order in which settings are preferred: least work and least to go wrong first.
@@ -18,6 +18,7 @@ export const orderOfPreference: readonly Kind[] = Object.freeze([
   "two-pair",
   "compound",
   "block",
+  "dial",
   "may-foul",
 ]);
 

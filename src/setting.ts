@@ -1,8 +1,11 @@
 import type { Proof } from "./mechanism.ts";
 import type { Exact } from "./ratio.ts";
 
-/** The trade's methods of indexing. *Simple* is also called *plain*. */
-export type Method = "direct" | "simple" | "compound" | "differential";
+/**
+ * The trade's methods of indexing. *Simple* is also called *plain*; `dial` is by the marks of the
+ * handwheel's dial, where each position falls on one.
+ */
+export type Method = "direct" | "simple" | "compound" | "differential" | "dial";
 
 /** The second part of a compound move: crank and plate together, counted at the rear pin. */
 export interface SecondMove {
@@ -38,9 +41,9 @@ export interface UnprovedSetting {
   readonly spindlePerMove: Exact;
   /** Whole turns of the crank in one move; 0 where there are none. */
   readonly turns: number;
-  /** Spaces beyond the whole turns; for direct indexing the whole move. */
+  /** Spaces beyond the whole turns; for direct indexing the whole move; by the dial, its places. */
   readonly spaces: number;
-  /** Holes in the circle; null where the move is whole turns and any circle serves. */
+  /** Holes in the circle, or places on the dial; null where the move is whole turns and any circle serves. */
   readonly circle: number | null;
   /** The plate as stamped; null where any serves. */
   readonly plate: string | null;

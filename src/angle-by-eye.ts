@@ -31,10 +31,10 @@ export function countsFromAngle(angle: Exact, uncertainty: Exact): readonly Poss
   const read = fromExact(checkAngle(angle));
   const either = checkAngleFromZero(uncertainty, "uncertainty");
   if (either.compare(read) >= 0)
-    refuse("uncertainty", "is as large as the angle itself, so any count would fit; read the angle over more teeth");
+    refuse("uncertainty", "it is as large as the angle itself, so any count would fit; read the angle over more teeth");
   const least = Number(read.add(either).inverse().ceil());
   const most = Math.min(mostDivisions, Number(read.sub(either).inverse().floor()));
-  if (most - least >= mostCounts) refuse("uncertainty", "lets over 10,000 counts fit; read the angle over more teeth");
+  if (most - least >= mostCounts) refuse("uncertainty", "it lets over 10,000 counts fit; read the angle over more teeth");
   return Array.from({ length: Math.max(0, most - least + 1) }, (_, index) => {
     const divisions = least + index;
     const teeth =

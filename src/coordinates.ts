@@ -57,6 +57,7 @@ export function coordinates(divisions: number, { radius, startAngle = "0", sense
 export function chord(divisions: number, radius: number, apart = 1): number {
   checkDivisions(divisions);
   checkRadius(radius);
+  if (divisions === 1) refuse("apart", "there is no chord with 1 division; give a count of 2 or more");
   if (!Number.isInteger(apart) || apart < 1 || apart >= divisions) {
     refuse(
       "apart",

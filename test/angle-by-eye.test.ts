@@ -86,7 +86,7 @@ describe("laws", () => {
     );
   });
 
-  it("measured again over the teeth named, whatever the eye does within its reach, one count is left", () => {
+  it("measured again over the teeth named, whatever the eye does within its reach, one of the counts is left", () => {
     const offs = fc.integer({ min: -2, max: 2 });
     fc.assert(
       fc.property(fc.integer({ min: 10, max: 60 }), fc.integer({ min: 1, max: 20 }), offs, offs, (count, either, off, again) => {
@@ -98,7 +98,8 @@ describe("laws", () => {
         const most = Math.max(1, ...teeth);
         if (!Number.isFinite(most)) return;
         const over = `${20_000 * most + again * either * count}/${20_000 * count * most}`;
-        expect(divisionsOf(over, `${either}/${10_000 * most}`)).toEqual([count]);
+        const left = divisionsOf(over, `${either}/${10_000 * most}`);
+        expect(counts.map(({ divisions }) => divisions).filter((divisions) => left.includes(divisions))).toEqual([count]);
       }),
     );
   });

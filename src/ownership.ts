@@ -44,7 +44,8 @@ function checkGears(gears: SettingGears, head: Head): void {
   const direction = (gears.idlers - idlersWith) % 2 === 0 ? "with" : "against";
   need(
     direction === gears.direction,
-    () => `turns its plate ${direction} the crank with ${gears.idlers} idlers, not ${gears.direction} it`,
+    () =>
+      `turns its plate ${direction} the crank with ${gears.idlers} idler${gears.idlers === 1 ? "" : "s"}, not ${gears.direction} it`,
   );
   const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
   const ratio = rational((direction === "with" ? 1 : -1) * product(gears.drivers), product(gears.driven));

@@ -1,11 +1,10 @@
 import { depthRuleInWords, inch } from "./depth-rule.ts";
-import { radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 import { overPins } from "./over-pins.ts";
 import { basePitchOf, bestSpan, type SpanOnFlanks } from "./span.ts";
 import { type CheckedSpec, checkSpec, type SpurGearSpec } from "./spur-gear-spec.ts";
 import { checkTooth, toothWarnings } from "./tooth-limits.ts";
-import { type CutTooth, chordOf, halfToothAngle } from "./tooth-thickness.ts";
+import { type CutTooth, chordOf, halfToothAngle, involuteTooth } from "./tooth-thickness.ts";
 
 /** The measures of a spur gear. Lengths in mm, angles in degrees; nothing is rounded. */
 export interface SpurGear extends CutTooth {
@@ -107,19 +106,12 @@ export function spurGear(spec: SpurGearSpec): SpurGear {
   });
 }
 
-function cutTooth({ teeth, module, pressureAngle, profileShift, rule, ...given }: CheckedSpec): CutTooth {
-  const referenceDiameter = teeth * module;
-  const tipDiameter = given.tipDiameter ?? referenceDiameter + 2 * (rule.addendum + profileShift) * module;
-  const rootByRule = referenceDiameter - 2 * (rule.dedendum - profileShift) * module - 2 * rule.added;
-  return Object.freeze({
-    teeth,
-    pressureAngle,
-    referenceDiameter,
-    tipDiameter,
-    rootDiameter: given.wholeDepth === undefined ? rootByRule : tipDiameter - 2 * given.wholeDepth,
-    baseDiameter: referenceDiameter * Math.cos(radians(pressureAngle)),
-    toothThickness: (Math.PI * module) / 2 + 2 * profileShift * module * Math.tan(radians(pressureAngle)) - given.thinning,
-  });
+function cutTooth(spec: CheckedSpec): CutTooth {
+  const { module, profileShift, rule, wholeDepth } = spec;
+  const tooth = involuteTooth(spec);
+  const tipDiameter = spec.tipDiameter ?? tooth.referenceDiameter + 2 * (rule.addendum + profileShift) * module;
+  const rootByRule = tooth.referenceDiameter - 2 * (rule.dedendum - profileShift) * module - 2 * rule.added;
+  return { ...tooth, tipDiameter, rootDiameter: wholeDepth === undefined ? rootByRule : tipDiameter - 2 * wholeDepth };
 }
 
 /** Pins in modules: 1.7 for 14½° and 1.75 for 20° (a technical handbook text published by tandwiel.info). */

@@ -12,6 +12,28 @@ export interface InvoluteTooth {
   readonly toothThickness: number;
 }
 
+/**
+ * The tooth of a pitch: d = m z, d_b = d cos α, s = π m/2 + 2 x m tan α less what it is thinned by
+ * (ISO 21771, from memory).
+ */
+export function involuteTooth(pitch: {
+  readonly teeth: number;
+  readonly module: number;
+  readonly pressureAngle: number;
+  readonly profileShift: number;
+  readonly thinning?: number;
+}): InvoluteTooth {
+  const { teeth, module, pressureAngle, profileShift, thinning = 0 } = pitch;
+  const angle = radians(pressureAngle);
+  return {
+    teeth,
+    pressureAngle,
+    referenceDiameter: teeth * module,
+    baseDiameter: teeth * module * Math.cos(angle),
+    toothThickness: (Math.PI * module) / 2 + 2 * profileShift * module * Math.tan(angle) - thinning,
+  };
+}
+
 /** An involute tooth with its top and bottom, in mm. */
 export interface CutTooth extends InvoluteTooth {
   readonly tipDiameter: number;

@@ -1,11 +1,13 @@
-import { type Answer, formatAngle, type Head, type Setting } from "../src/index.ts";
+import { type Answer, formatAngle, type Head, type Reason, type Setting } from "../src/index.ts";
+import { nearLines, routeLines } from "./near-words.ts";
 import { settingLines, settingTitle, shortSetting } from "./setting-words.ts";
-import { count, degrees, headLine, line, paragraph } from "./words.ts";
+import { count, headLine, line, paragraph } from "./words.ts";
 
 /** The answer in words, to be read at arm's length. */
-export function answerWords(answer: Answer, head: Head): string[] {
+export function answerWords(answer: Answer, head: Head, radius: number | null): string[] {
   const [best, ...others] = answer.settings;
-  return [targetWords(answer), headLine(head), "", ...(best ? exactWords(answer, head, best, others) : impossibleWords(answer))];
+  const body = best ? exactWords(answer, head, best, others) : impossibleWords(answer, head);
+  return [targetWords(answer), headLine(head), "", ...body, ...nearLines(answer, radius)];
 }
 
 function targetWords({ target }: Answer): string {
@@ -16,15 +18,24 @@ function exactWords(answer: Answer, head: Head, best: Setting, others: readonly 
   return [
     `  ${settingTitle(best)}: exact`,
     "",
-    ...settingLines(best),
+    ...settingLines(best, head),
     ...otherWords(answer, others),
     ...passedOverWords(answer, head),
   ];
 }
 
-/** Why not the usual methods; nobody asks why a head without a direct plate does no direct indexing. */
-function passedOverWords({ passedOver }: Answer, { directPlates }: Head): string[] {
-  const told = passedOver.filter(({ method }) => method !== "direct" || directPlates.length > 0);
+/** Nobody asks why a head without a direct plate does no direct indexing, or one without a dial none by it. */
+function isTold({ directPlates, dial }: Head): (reason: Reason) => boolean {
+  return ({ method }) => (method !== "direct" || directPlates.length > 0) && (method !== "dial" || dial !== null);
+}
+
+function methodName(method: string): string {
+  return `${method[0]?.toUpperCase()}${method.slice(1)}`;
+}
+
+/** Why not the methods that would be preferred. */
+function passedOverWords({ passedOver }: Answer, head: Head): string[] {
+  const told = passedOver.filter(isTold(head));
   return told.length === 0 ? [] : ["", ...told.map(({ method, why }) => line(`Not ${method}`, why))];
 }
 
@@ -39,19 +50,17 @@ function otherWords({ complete }: Answer, others: readonly Setting[]): string[] 
   return ["", ...shown];
 }
 
-function impossibleWords({ impossible, nearestCounts, circlesThatWouldDo, target }: Answer): string[] {
+function impossibleWords(answer: Answer, head: Head): string[] {
+  const { impossible, target } = answer;
   const most = impossible?.teethPerMoveTried ?? 1;
-  const what = "divisions" in target ? count(target.divisions, "division") : degrees(target.angle);
   return [
     "  NOT POSSIBLE exactly with what this head has",
     "",
-    ...(impossible?.reasons.map(({ method, why }) => line(method[0]?.toUpperCase() + method.slice(1), why)) ?? []),
-    ...(most > 1 ? [line("", `Moves of 1 to ${most} teeth were tried; --teeth-per-move tries more.`)] : []),
-    "",
-    ...(circlesThatWouldDo.length > 0
-      ? [line("Would do it", `a circle of ${circlesThatWouldDo.join(", ")} holes, by simple indexing`)]
+    ...(impossible?.reasons ?? []).filter(isTold(head)).map(({ method, why }) => line(methodName(method), why)),
+    ...(most > 1 && "divisions" in target
+      ? ["", paragraph(`Moves of 1 to ${most} teeth were tried; --teeth-per-move tries more.`)]
       : []),
-    ...(nearestCounts.length > 0 ? [line("Nearest counts", `${nearestCounts.join(" and ")} can be done; ${what} cannot`)] : []),
+    ...routeLines(answer),
   ];
 }
 

@@ -1,7 +1,9 @@
 import {
   checkPositions,
+  type DialPosition,
   type Exact,
   type Head,
+  type HolePosition,
   leastCountArcSeconds,
   type MoveBetween,
   type Position,
@@ -10,14 +12,15 @@ import {
   type Scale,
   type Setting,
 } from "../src/index.ts";
+import { type Column, table } from "./table.ts";
 import { arc, count, degrees, paragraph } from "./words.ts";
 
 /** The positions of a setting as a table, one line a tooth. */
 export function positionLines(setting: Setting, list: readonly Position[], head: Head): string[] {
   const columns: Column[] = [
     { head: "tooth", cells: list.map(({ tooth }) => String(tooth)) },
-    { head: "go on by", cells: list.map(({ from }) => moveWords(from, setting)) },
-    ...(setting.circle === null
+    ...(setting.method === "dial" ? [] : [{ head: "go on by", cells: list.map(({ from }) => moveWords(from, setting)) }]),
+    ...(setting.circle === null || setting.method === "dial"
       ? []
       : [
           { head: "turns", cells: list.map(({ turns }) => String(turns)) },
@@ -29,15 +32,45 @@ export function positionLines(setting: Setting, list: readonly Position[], head:
   ];
   return [
     paragraph(
-      `Positions from tooth 1${setting.circle === null ? "" : "; holes are numbered from 0, where the pin starts, the way the crank goes"}.`,
+      `Positions from tooth 1${setting.circle === null || setting.method === "dial" ? "" : "; holes are numbered from 0, where the pin starts, the way the crank goes"}.`,
     ),
     "",
     ...table(columns),
   ];
 }
 
+/** A position set by itself from one zero. */
+export interface FromZero {
+  readonly tooth: number;
+  readonly hole: HolePosition | null;
+  readonly scales: DialPosition | null;
+}
+
+/** Positions from one zero as a table; each states its own error. */
+export function fromZeroLines(rows: readonly FromZero[], circle: number | null, head: Head): string[] {
+  const columns: Column[] = [
+    { head: "tooth", cells: rows.map(({ tooth }) => String(tooth)) },
+    ...(circle === null
+      ? []
+      : [
+          { head: `hole of ${circle}`, cells: rows.map(({ hole }) => `${hole?.turns} t + ${hole?.hole}`) },
+          { head: "off by", cells: rows.map(({ hole }) => errorWords(hole)) },
+        ]),
+    ...scaleColumns(
+      rows.map(({ scales }) => ({ dial: scales?.dial ?? null, ring: scales?.ring ?? null })),
+      head,
+    ),
+    { head: "true angle", cells: rows.map(({ scales, hole }) => degrees(scales?.angle ?? hole?.angle ?? "0")) },
+  ];
+  return [
+    paragraph("NEAR ONLY: each position by itself from one zero, as crank turns from the zero; no error adds to the next."),
+    "",
+    ...table(columns),
+  ];
+}
+
 /** The columns of a head's own scales. */
-export function scaleColumns(
+function scaleColumns(
   list: readonly Pick<Position, "dial" | "ring">[],
   { dial, ring, wormRatio }: Pick<Head, "dial" | "ring" | "wormRatio">,
 ): Column[] {
@@ -72,7 +105,7 @@ function figureWords(figure: Exact, finest: number): string {
   return finest % 1 === 0 ? words.replace(/\.0″$/, "″") : words;
 }
 
-function errorWords(reading: Reading | null): string {
+function errorWords(reading: Pick<Reading, "errorArcSeconds"> | null): string {
   if (reading === null) return "";
   const { errorArcSeconds } = reading;
   return errorArcSeconds === 0 ? "0" : `${errorArcSeconds > 0 ? "+" : "−"}${arc(errorArcSeconds)}`;
@@ -93,24 +126,7 @@ export function checkLines(setting: Setting, options: PositionOptions): string[]
   const { teeth: _, ...rest } = options;
   const at = checkPositions(setting, rest).map(
     ({ move, tooth, hole, angle }) =>
-      `after ${count(move, "move")} at tooth ${tooth}${hole === null ? "" : `, hole ${hole}`}, ${degrees(angle)}`,
+      `after ${count(move, "move")} at tooth ${tooth}${hole === null || setting.method === "dial" ? "" : `, hole ${hole}`}, ${degrees(angle)}`,
   );
   return at.length === 0 ? [] : ["", paragraph(`On the way: ${at.join("; ")}.`)];
-}
-
-interface Column {
-  readonly head: string;
-  readonly cells: readonly string[];
-}
-
-/** Lines up columns, figures to the right. */
-export function table(columns: readonly Column[]): string[] {
-  const widths = columns.map(({ head, cells }) => cells.reduce((most, cell) => Math.max(most, cell.length), head.length));
-  const row = (cells: readonly string[]) => `  ${cells.map((cell, index) => cell.padStart(widths[index] ?? 0)).join("  ")}`;
-  const rows = (columns[0]?.cells ?? []).map((_, index) => row(columns.map(({ cells }) => cells[index] ?? "")));
-  // A gap after every fifth line carries the eye along the row.
-  return [
-    row(columns.map(({ head }) => head)),
-    ...rows.flatMap((line, index) => (index > 0 && index % 5 === 0 ? ["", line] : [line])),
-  ];
 }

@@ -1,4 +1,12 @@
-import { gearsForgotten, kindOf, type Setting, type SettingGears, shaftRoom } from "../src/index.ts";
+import {
+  gearsForgotten,
+  type Head,
+  kindOf,
+  type Setting,
+  type SettingGears,
+  shaftRoom,
+  type UnprovedSetting,
+} from "../src/index.ts";
 import { arc, count, degrees, line, mixed, plateName } from "./words.ts";
 
 const kindNames = {
@@ -7,6 +15,7 @@ const kindNames = {
   "one-pair": "DIFFERENTIAL INDEXING, one pair of gears",
   "two-pair": "DIFFERENTIAL INDEXING, two pairs of gears",
   compound: "COMPOUND INDEXING",
+  dial: "BY THE DIAL, every position on a mark",
   block: "DIFFERENTIAL INDEXING",
   "may-foul": "DIFFERENTIAL INDEXING, two pairs of gears that may foul",
 } as const;
@@ -18,9 +27,9 @@ export function settingTitle(setting: Setting): string {
 }
 
 /** A setting in full, line by line in the order of work. */
-export function settingLines(setting: Setting): string[] {
+export function settingLines(setting: Setting, head: Head): string[] {
   return [
-    ...moveLines(setting),
+    ...moveLines(setting, head),
     ...(setting.gears ? gearLines(setting.gears) : []),
     line("Each move", eachMove(setting)),
     line("Proof", proofLine(setting)),
@@ -28,7 +37,7 @@ export function settingLines(setting: Setting): string[] {
   ];
 }
 
-function moveLines(setting: Setting): string[] {
+function moveLines(setting: Setting, head: Head): string[] {
   const { turns, spaces, circle, second } = setting;
   if (setting.method === "direct") {
     return [
@@ -36,6 +45,17 @@ function moveLines(setting: Setting): string[] {
       line("Direct plate", `${setting.plate}, ${circle} holes`),
       line("Move", count(spaces, "space")),
     ];
+  }
+  if (setting.method === "dial") {
+    const lines = head.dial?.vernierLines ?? 1;
+    const vernier = lines > 1 ? ` + ${count(spaces % lines, "line")} of the vernier` : "";
+    return [
+      line("Dial", `${count(turns, "turn")} + ${count(Math.floor(spaces / lines), "mark")}${vernier} from each to the next`),
+      line("", "Set every position from one zero; --teeth all lists the readings."),
+    ];
+  }
+  if (circle === null && head.plates.length === 0) {
+    return [line("Dial", `${count(turns, "turn")} + 0 marks: back at the same mark after every move`)];
   }
   if (circle === null) {
     return [
@@ -101,6 +121,7 @@ function proofLine({ method, proof, circle, second, gears }: Setting): string {
     return `${back}: the pin goes ${turnsOf(proof.pinTurns)} over the plate, the plate ${turnsOf(proof.plateTurns)} ${gears.direction} the crank; ${crank} in all, and the work is back at its start`;
   }
   if (second) return `${back}: ${crank} in all bring you back to the start holes`;
+  if (method === "dial") return `${back}: ${crank} bring you back to the start mark`;
   const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
   return `${back}: ${crank} bring you back to ${hole}`;
 }
@@ -124,8 +145,9 @@ function warningLines(setting: Setting): string[] {
 }
 
 /** Other settings of the same kind, each in few words. */
-export function shortSetting(setting: Setting): string {
+export function shortSetting(setting: UnprovedSetting): string {
   const { turns, spaces, circle, second, gears } = setting;
+  if (setting.method === "dial") return `by the dial, ${turns} + ${spaces}/${circle} turns`;
   const move = circle === null ? `${count(turns, "turn")} + 0` : `${turns} + ${spaces} of ${circle}`;
   const then = second ? ` ${second.direction === "with" ? "+" : "−"} ${second.spaces} of ${second.circle}` : "";
   const train = gears

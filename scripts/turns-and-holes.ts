@@ -3,9 +3,12 @@ import { readFileSync } from "node:fs";
 import { loadHead } from "../booklet/head-file.ts";
 import { InputError, readyHeads } from "../src/index.ts";
 import { answerWords, cautionLines } from "./answer-words.ts";
-import { coordinatesAsked, countsByEye, type More, moveGives, positionsAsked } from "./at-the-machine.ts";
-import { type Asked, fault, help, readCommandLine, usualHead } from "./command-line.ts";
+import { countsByEye, moveGives } from "./asked-backwards.ts";
+import { type Asked, fault, help, millimetres, readCommandLine, usualHead } from "./command-line.ts";
+import { coordinatesAsked } from "./coordinates-asked.ts";
 import { lookUp } from "./look-up.ts";
+import type { More } from "./more.ts";
+import { positionsAsked } from "./positions-asked.ts";
 
 /** Exit 0: answered; 1: no exact setting; 2: the question could not be read. */
 async function run(words: readonly string[]): Promise<number> {
@@ -30,11 +33,12 @@ function answer({ question, rest, options }: Asked): number {
   const byEye = countsByEye(question);
   if (byEye) return tell(byEye, options);
   const found = lookUp(head, question, options);
+  const radius = options.radius === undefined ? null : millimetres(options.radius, "--radius");
   const more = [positionsAsked(found, head, options), coordinatesAsked(found, options)];
   tell(
     {
       data: Object.assign({}, found, ...more.map(({ data }) => data)),
-      lines: [...answerWords(found, head), ...more.flatMap(({ lines }) => lines), ...cautionLines(found)],
+      lines: [...answerWords(found, head, radius), ...more.flatMap(({ lines }) => lines), ...cautionLines(found)],
     },
     options,
   );

@@ -1,0 +1,43 @@
+import { refuse } from "./errors.ts";
+import type { Head } from "./head.ts";
+import { type Exact, fromExact, groupDigits, rational, toExact } from "./ratio.ts";
+import { mostPositions, readScaleAt } from "./readings.ts";
+import { checkDivisions } from "./target.ts";
+
+/** A position set to the nearest hole of a circle, by itself from the zero. */
+export interface HolePosition {
+  /** 1 to the count; tooth 1 is the zero. */
+  readonly tooth: number;
+  /** Where it should be, from the zero, in revolutions. */
+  readonly angle: Exact;
+  /** Whole turns of the crank from the zero. */
+  readonly turns: number;
+  /** The hole, numbered from 0 at the zero the way the crank goes. */
+  readonly hole: number;
+  /** Where that leaves the work, in arc-seconds; + is too far. */
+  readonly errorArcSeconds: number;
+}
+
+/**
+ * The nearest hole of a circle to every position of a count, each from one zero: no error adds to
+ * the next, and none is more than half a space of the circle divided by the worm ratio.
+ *
+ * @param circle - Holes of the circle, one of the head's own.
+ * @throws {@link InputError} when the count is not allowed or over 100,000, or the head has no such circle.
+ */
+export function nearestHoles(head: Head, divisions: number, circle: number): readonly HolePosition[] {
+  checkDivisions(divisions);
+  if (divisions > mostPositions) {
+    refuse("divisions", `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`);
+  }
+  if (!head.plates.some(({ faces }) => faces.some(({ circles }) => circles.includes(circle)))) {
+    refuse("circle", `this head has no circle of ${circle}; give one of its own`);
+  }
+  const holes = { marksPerTurn: circle, vernierLines: 1, figures: "marks" } as const;
+  const wormRatio = fromExact(head.wormRatio);
+  return Array.from({ length: divisions }, (_, index) => {
+    const angle = rational(index, divisions);
+    const { turns, mark, errorArcSeconds } = readScaleAt(angle, holes, wormRatio);
+    return { tooth: index + 1, angle: toExact(angle), turns, hole: mark, errorArcSeconds };
+  });
+}

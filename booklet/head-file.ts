@@ -26,7 +26,10 @@ function readHeadFile(path: string): Head {
   try {
     return defineHead(spec as Parameters<typeof defineHead>[0]);
   } catch (error) {
-    if (error instanceof InputError) throw new InputError(error.faults.map((each) => ({ ...each, place: [path, each.place].filter(Boolean).join(", ") })));
+    if (error instanceof InputError)
+      throw new InputError(
+        error.faults.map((each) => ({ ...each, place: [shown(path), each.place].filter(Boolean).join(", ") })),
+      );
     throw error;
   }
 }
@@ -35,11 +38,15 @@ function readText(path: string): string {
   if (path.trim() === "") throw fault("head", "no name or file was given; name a ready head or a JSON file");
   const about = statOf(path);
   if (about === null) {
-    throw fault(path, `there is no such ready head and no such file; the ready heads are ${readyHeads.map(({ id }) => id).join(", ")}`);
+    throw fault(
+      path,
+      `there is no such ready head and no such file; the ready heads are ${readyHeads.map(({ id }) => id).join(", ")}`,
+    );
   }
   if (about.isDirectory()) throw fault(path, "is a directory; name the JSON file in it");
   if (!about.isFile()) throw fault(path, "is not a plain file; name a JSON file");
-  if (about.size > largestFile) throw fault(path, `has ${about.size} bytes, too many for a head file; a head takes a few hundred`);
+  if (about.size > largestFile)
+    throw fault(path, `has ${about.size.toLocaleString("en-US")} bytes, too many for a head file; a head takes a few hundred`);
   try {
     return readFileSync(path, "utf8").replace(/^\uFEFF/, "");
   } catch {
@@ -55,6 +62,14 @@ function statOf(path: string) {
   }
 }
 
-function fault(place: string, problem: string): InputError {
-  return new InputError([{ place, problem }]);
+const longestPath = 120;
+
+/** A path as one line to print; of a very long one, the end. */
+function shown(path: string): string {
+  const line = path.replace(/\p{Cc}+/gu, " ");
+  return line.length > longestPath ? `…${line.slice(1 - longestPath)}` : line;
+}
+
+function fault(path: string, problem: string): InputError {
+  return new InputError([{ place: shown(path), problem }]);
 }

@@ -65,7 +65,8 @@ export function faultList(): FaultList {
       if (
         typeof value === "string" &&
         value.trim() !== "" &&
-        value.length <= longestName &&
+        value.length <= 2 * longestName &&
+        [...value].length <= longestName &&
         !/[\p{Cc}\p{Zl}\p{Zp}]/u.test(value)
       ) {
         return value.trim();

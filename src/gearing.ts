@@ -33,10 +33,13 @@ export function readGearing(value: unknown, place: string, faults: FaultList): G
   if (value === null) return null;
   const spec = faults.object(value, place, ["idlersWithCrank", "greatestPlateRatio"]);
   if (spec === null) return null;
-  const idlers = faults.object(spec.idlersWithCrank ?? {}, `${place}.idlersWithCrank`, ["onePair", "twoPairs"]);
-  const count = (key: "onePair" | "twoPairs") =>
-    faults.wholeNumber(idlers?.[key] ?? commonIdlers[key], `${place}.idlersWithCrank.${key}`, 0, mostIdlers);
-  const greatest = faults.positive(spec.greatestPlateRatio ?? commonGreatestRatio, `${place}.greatestPlateRatio`);
+  const { idlersWithCrank = {}, greatestPlateRatio = commonGreatestRatio } = spec;
+  const idlers = faults.object(idlersWithCrank, `${place}.idlersWithCrank`, ["onePair", "twoPairs"]);
+  const count = (key: "onePair" | "twoPairs") => {
+    const { [key]: given = commonIdlers[key] } = idlers ?? {};
+    return faults.wholeNumber(given, `${place}.idlersWithCrank.${key}`, 0, mostIdlers);
+  };
+  const greatest = faults.positive(greatestPlateRatio, `${place}.greatestPlateRatio`);
   if (greatest && (greatest.n > greatest.d * mostPlateTurns || greatest.d > mostPlateTurnParts)) {
     faults.add(
       `${place}.greatestPlateRatio`,

@@ -89,8 +89,10 @@ export function defineHead(spec: HeadSpec): Head {
   const fields = faults.object(spec, "", keys);
   if (fields === null) faults.throwIfAny();
   const given = fields ?? {};
+  // Left out is one thing, and null another: it stands where a head has none of what most have.
+  const { plates = [], directPlates = [], gears: teeth = [] } = given;
   const wormRatio = readWormRatio(given.wormRatio, faults);
-  const gears = readGears(given.gears ?? [], "gears", faults);
+  const gears = readGears(teeth, "gears", faults);
   const gearing =
     given.gearing === undefined && gears.length === 0
       ? null
@@ -99,8 +101,8 @@ export function defineHead(spec: HeadSpec): Head {
     id: readId(given.id, wormRatio, faults),
     name: given.name === undefined ? `${wormRatio}:1 head` : faults.name(given.name, "name"),
     wormRatio,
-    plates: readPlates(given.plates ?? [], "plates", faults),
-    directPlates: readDirectPlates(given.directPlates ?? [], "directPlates", faults),
+    plates: readPlates(plates, "plates", faults),
+    directPlates: readDirectPlates(directPlates, "directPlates", faults),
     rearPin: given.rearPin === undefined ? false : faults.flag(given.rearPin, "rearPin"),
     gears,
     gearing,

@@ -25,13 +25,13 @@ export function readScale(value: unknown, place: string, usualFigures: Scale["fi
   if (value === undefined || value === null) return null;
   const spec = faults.object(value, place, ["marksPerTurn", "vernierLines", "figures"]);
   if (spec === null) return null;
-  const figures = spec.figures ?? usualFigures;
+  const { figures = usualFigures, vernierLines = 1 } = spec;
   if (figures !== "marks" && figures !== "angle") {
     faults.add(`${place}.figures`, 'give "marks" where the figures count marks, or "angle" where they are degrees');
   }
   return Object.freeze({
     marksPerTurn: faults.wholeNumber(spec.marksPerTurn, `${place}.marksPerTurn`, 2, mostMarks),
-    vernierLines: faults.wholeNumber(spec.vernierLines ?? 1, `${place}.vernierLines`, 1, mostLines),
+    vernierLines: faults.wholeNumber(vernierLines, `${place}.vernierLines`, 1, mostLines),
     figures: figures === "angle" ? "angle" : "marks",
   });
 }

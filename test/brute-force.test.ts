@@ -20,6 +20,7 @@ function worthReturning(all: readonly Found[]): string[] {
     ...fewestTeeth(of("simple")),
     ...fewestTeeth(of("compound").filter(needsBoth)),
     ...of("differential"),
+    ...fewestTeeth(of("dial")),
   ].map(({ key }) => key);
 }
 

@@ -38,8 +38,8 @@ export interface Found {
 
 /**
  * Makes every move that a head can make, up to one turn of the work, and notes which count it gives:
- * every hole of every direct plate; every space of every circle with every train that the gears
- * make; every two parts of a compound move on every two circles of a face.
+ * every hole of every direct plate; every place of the dial; every space of every circle with every
+ * train that the gears make; every two parts of a compound move on every two circles of a face.
  */
 export function everyMove(head: Head, reach: Reach): ReadonlyMap<number, readonly Found[]> {
   const found = new Map<number, Map<string, Found>>();
@@ -53,6 +53,7 @@ export function everyMove(head: Head, reach: Reach): ReadonlyMap<number, readonl
     found.set(divisions, settings);
   };
   makeDirect(head, note);
+  makeByDial(head, note);
   makeCrankMoves(head, note);
   if (head.rearPin) makeCompound(head, note);
   return new Map([...found].map(([divisions, settings]) => [divisions, [...settings.values()]]));
@@ -66,6 +67,20 @@ function makeDirect(head: Head, note: Note): void {
       note({ n: spaces, d: holes }, { method: "direct", plate: name, face: null, circle: holes, turns: 0, spaces });
     }
   }
+}
+
+function makeByDial(head: Head, note: Note): void {
+  const worm = ratioOf(head.wormRatio);
+  const places = dialPlaces(head);
+  for (let all = 1; all * worm.d <= places * worm.n; all += 1) {
+    const move = { plate: null, face: null, circle: places, turns: Math.floor(all / places), spaces: all % places };
+    note({ n: all * worm.d, d: places * worm.n }, { method: "dial", ...move });
+  }
+}
+
+/** The places that a dial shows in a turn; 0 where there is no dial. */
+function dialPlaces({ dial }: Head): number {
+  return dial === null ? 0 : dial.marksPerTurn * dial.vernierLines;
 }
 
 function makeCrankMoves(head: Head, note: Note): void {
@@ -158,7 +173,8 @@ export function everyTrain(head: Head): readonly Train[] {
 
 /**
  * Every count to `divisionsTo` that a head of any size does, by trying for each count every number
- * of teeth per move, every circle, every two circles and every train until one comes out in whole spaces.
+ * of teeth per move, every circle, the dial, every two circles and every train until one comes out
+ * in whole spaces.
  */
 export function countsThatClose(head: Head, { divisionsTo, teethTo }: Reach): readonly number[] {
   const worm = ratioOf(head.wormRatio);
@@ -170,7 +186,7 @@ export function countsThatClose(head: Head, { divisionsTo, teethTo }: Reach): re
     for (let teeth = 1; teeth <= teethTo; teeth += 1) {
       if (teeth > 1 && (teeth >= divisions || greatestDivisor(teeth, divisions) > 1)) continue;
       const [n, d] = [worm.n * teeth, worm.d * divisions];
-      if (circles.some((circle) => (n * circle) % d === 0)) return true;
+      if ([...circles, dialPlaces(head)].some((places) => places > 0 && (n * places) % d === 0)) return true;
       if (twos.some(([first, second]) => partsClose(n, d, first, second))) return true;
       for (const { n: p, d: q } of plateRatios.values()) {
         const net = (worm.n * q - p * worm.d) * teeth;

@@ -9,6 +9,7 @@ import type { NearSetting } from "./near-setting.ts";
 import { nearestCounts } from "./nearest-counts.ts";
 import { kindOf } from "./preference.ts";
 import { type Exact, groupDigits } from "./ratio.ts";
+import { type Route, routesFor } from "./routes.ts";
 import type { Setting } from "./setting.ts";
 import { checkDivisions, type Target } from "./target.ts";
 
@@ -43,6 +44,8 @@ export interface Answer {
   readonly nearestCounts: readonly number[];
   /** Circles that would do it by simple indexing if they were drilled, where none that is owned does. */
   readonly circlesThatWouldDo: readonly number[];
+  /** The ways on where it is impossible, in order of effort. */
+  readonly routes: readonly Route[];
 }
 
 const usualLimit = 24;
@@ -80,17 +83,21 @@ function answer(head: Head, target: Target, options: AnswerOptions): Answer {
   const search = searchOn(head, options);
   const { settings, complete } = gather(search, target, options);
   const exact = settings.length > 0;
+  const found = {
+    near: exact && options.near !== true ? [] : nearOn(search)(target),
+    nearestCounts: exact || "angle" in target ? [] : nearestCounts(search, target.divisions),
+    circlesThatWouldDo: circlesThatWouldDo(search, target),
+  };
   return {
     head: { id: head.id, name: head.name, wormRatio: head.wormRatio },
     target,
     exact,
     settings,
     complete,
-    near: exact && options.near !== true ? [] : nearOn(search)(target),
     passedOver: settings[0] ? whyPassedOver(search, target, kindOf(settings[0])) : [],
     impossible: exact ? null : whyImpossible(search, target),
-    nearestCounts: exact || "angle" in target ? [] : nearestCounts(search, target.divisions),
-    circlesThatWouldDo: circlesThatWouldDo(search, target),
+    ...found,
+    routes: exact ? [] : routesFor(search, target, found),
   };
 }
 

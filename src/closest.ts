@@ -2,6 +2,8 @@
 export interface Closest<T> {
   /** Whether a candidate with this error would be kept: below the bar, and no further off than the nearest so far. */
   takes(error: number): boolean;
+  /** The greatest error that it takes now. */
+  most(): number;
   /** Gives it a candidate that it takes. */
   offer(error: number, candidate: T): void;
   readonly candidates: readonly T[];
@@ -20,6 +22,7 @@ export function closest<T>(bar: number): Closest<T> {
   let candidates: T[] = [];
   return {
     takes: (error) => error <= least * (1 + slack),
+    most: () => least * (1 + slack),
     offer(error, candidate) {
       if (error < least * (1 - slack)) candidates = [];
       if (candidates.length === 0) least = error;

@@ -21,6 +21,31 @@ export { type CircleLayout, type Coordinate, chord, coordinates } from "./coordi
 export { errorAtRadius, type Length } from "./error-at-radius.ts";
 export { type Fault, InputError } from "./errors.ts";
 export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
+export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/damaged-teeth.ts";
+export { type DepthRule, type DepthRuleName, depthRules } from "./gear/depth-rule.ts";
+export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/flank-displacement.ts";
+export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
+export type { Residual } from "./gear/gear-evidence.ts";
+export type { GearMeasures } from "./gear/gear-measures.ts";
+export type { TipExplanation, ToothForm } from "./gear/gear-trial.ts";
+export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify-gear.ts";
+export { type PinRange, pinRange } from "./gear/over-pins.ts";
+export { type SawCut, type SawOptions, slittingSaw } from "./gear/slitting-saw.ts";
+export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
+export { type SpurGear, spurGear } from "./gear/spur-gear.ts";
+export type { SpurGearSpec } from "./gear/spur-gear-spec.ts";
+export { type LookAlike, lookAlikes, type StandardPitch, standardPitches } from "./gear/standard-pitch.ts";
+export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/thickness-check.ts";
+export { countsFromMarks, type MarksMeet } from "./gear/tooth-count.ts";
+export { type RepairOptions, type SpanToCheck, type ToothRepair, toothRepair } from "./gear/tooth-repair.ts";
+export {
+  type Chord,
+  type CutTooth,
+  chordAt,
+  type InvoluteTooth,
+  spaceWidthAt,
+  toothThicknessAt,
+} from "./gear/tooth-thickness.ts";
 export { type GearBox, gearBox } from "./gear-box.ts";
 export { type GearTrain, shaftRoom } from "./gear-train.ts";
 export type { Gearing, GearingSpec } from "./gearing.ts";
@@ -29,6 +54,7 @@ export type { Impossible, Reason } from "./impossible.ts";
 export { type Proof, prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
 export { nearSettings } from "./near.ts";
 export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
+export { type HolePosition, nearestHoles } from "./nearest-holes.ts";
 export { checkOwned } from "./ownership.ts";
 export { finestGrade, type PitchedGear, singlePitchDeviation } from "./pitch-deviation.ts";
 export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
@@ -54,6 +80,7 @@ export {
 } from "./readings.ts";
 export { readyHeads } from "./ready-heads.ts";
 export { gearsForgotten, type MoveGives, whatMoveGives } from "./reverse.ts";
+export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./routes.ts";
 export type { Scale, ScaleSpec } from "./scale.ts";
 export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
 export type { Target } from "./target.ts";

@@ -7,6 +7,11 @@ import { movesFor, type Target } from "./target.ts";
 const largestDrilled = 200;
 const mostCirclesNamed = 6;
 
+/** Whether a circle is likely to fit a common plate. */
+export function fitsCommonPlate(holes: number): boolean {
+  return holes <= largestDrilled;
+}
+
 /**
  * The denominators of the crank's move in lowest terms: a circle serves when it is a multiple of
  * one of these, and no other circle does.

@@ -3,9 +3,10 @@ import type { Head } from "./head.ts";
 import type { Move } from "./move.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
-import { nearGearing, productsOf } from "./near-gearing.ts";
+import { nearGearing } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
 import type { NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
+import { productsOf } from "./quotients.ts";
 import type { Method, UnprovedSetting } from "./setting.ts";
 import { movesFor, type Target } from "./target.ts";
 
@@ -118,7 +119,8 @@ function eachFromZero({ bench, methods }: Search, target: Target, first: Move): 
   // For one angle the nearest hole is near simple indexing.
   const hole = methods.includes("simple") && !isAngle ? nearestHole(bench, wanted) : null;
   const halfStep = (648_000 * first.teeth) / first.divisions;
-  return [hole, byDial(bench, wanted), byRing(bench, wanted)].filter(
+  const dial = methods.includes("dial") ? byDial(bench, wanted) : null;
+  return [hole, dial, byRing(bench, wanted)].filter(
     (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
   );
 }

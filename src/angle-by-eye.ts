@@ -1,7 +1,7 @@
 import { checkAngle, checkAngleFromZero } from "./angle.ts";
 import { refuse } from "./errors.ts";
 import { type Exact, fromExact, rational } from "./ratio.ts";
-import { mostDivisions } from "./target.ts";
+import { checkDivisions, mostDivisions } from "./target.ts";
 
 /** A count that an angle read by eye could mean. */
 export interface PossibleCount {
@@ -16,28 +16,31 @@ export interface PossibleCount {
 const mostCounts = 10_000;
 
 /**
- * The counts that an angle per tooth read by eye could mean.
+ * The counts that an angle read by eye, over one tooth or several, could mean.
  *
- * A reading a ± e covers every count N with a − e ≤ 360°/N ≤ a + e. Over m teeth the wheel turns
- * m/N, read with the same ± e, so N and N + 1 are told apart once m/N − m/(N + 1) is more than 2e:
- * m > 2e·N·(N + 1), with e in revolutions. Common practice, no source: 2.9° read to ± 0.05° means
- * 123, 124, 125 or 126.
+ * A reading a ± e over k teeth covers every count N with a − e ≤ k·360°/N ≤ a + e. Over m teeth the
+ * wheel turns m/N, read with the same ± e, so N and N + 1 are told apart once m/N − m/(N + 1) is
+ * more than 2e: m > 2e·N·(N + 1), with e in revolutions. Common practice, no source: 2.9° read to
+ * ± 0.05° means 123, 124, 125 or 126.
  *
- * @param angle - The angle read for one tooth, in revolutions.
+ * @param angle - The angle read, in revolutions.
  * @param uncertainty - How far off the reading may be either way, in revolutions; 0 or more.
- * @throws {@link InputError} when the angle is not above the uncertainty, or over 10,000 counts fit.
+ * @param teeth - How many teeth the angle was read over.
+ * @throws {@link InputError} when `teeth` is not a whole number above 0, when the angle is not above
+ * the uncertainty, or over 10,000 counts fit.
  */
-export function countsFromAngle(angle: Exact, uncertainty: Exact): readonly PossibleCount[] {
+export function countsFromAngle(angle: Exact, uncertainty: Exact, teeth = 1): readonly PossibleCount[] {
   const read = fromExact(checkAngle(angle));
   const either = checkAngleFromZero(uncertainty, "uncertainty");
   if (either.compare(read) >= 0)
     refuse("uncertainty", "it is as large as the angle itself, so any count would fit; read the angle over more teeth");
-  const least = Number(read.add(either).inverse().ceil());
-  const most = Math.min(mostDivisions, Number(read.sub(either).inverse().floor()));
+  const over = checkDivisions(teeth, "teeth");
+  const least = Number(read.add(either).inverse().mul(over).ceil());
+  const most = Math.min(mostDivisions, Number(read.sub(either).inverse().mul(over).floor()));
   if (most - least >= mostCounts) refuse("uncertainty", "it lets over 10,000 counts fit; read the angle over more teeth");
   return Array.from({ length: Math.max(0, most - least + 1) }, (_, index) => {
     const divisions = least + index;
-    const teeth =
+    const toTell =
       Number(
         either
           .mul(2)
@@ -45,6 +48,6 @@ export function countsFromAngle(angle: Exact, uncertainty: Exact): readonly Poss
           .mul(rational(divisions + 1))
           .floor(),
       ) + 1;
-    return { divisions, teethToTellFromNext: divisions === most || teeth > divisions ? null : teeth };
+    return { divisions, teethToTellFromNext: divisions === most || toTell > divisions ? null : toTell };
   });
 }

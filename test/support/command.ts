@@ -1,0 +1,24 @@
+import { execFile } from "node:child_process";
+import { fileURLToPath } from "node:url";
+
+/** The command as it is installed. */
+export const command: string = fileURLToPath(new URL("../../dist/scripts/turns-and-holes.js", import.meta.url));
+
+/** What a run of the command ends with. */
+export interface Run {
+  readonly code: number;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Runs the command as a user does. */
+export function run(words: readonly string[], folder?: string): Promise<Run> {
+  return new Promise((resolve) => {
+    const child = execFile(
+      process.execPath,
+      [command, ...words],
+      { cwd: folder, encoding: "utf8", maxBuffer: 64 * 1024 * 1024 },
+      (_, stdout, stderr) => resolve({ code: child.exitCode ?? -1, stdout, stderr }),
+    );
+  });
+}

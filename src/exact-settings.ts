@@ -45,7 +45,7 @@ export function searchOn(head: Head, options: SearchOptions = {}): Search {
     if (!allMethods.includes(method))
       refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
   }
-  if (options.methods?.length === 0) refuse("methods", `names no method; the methods are ${allMethods.join(", ")}`);
+  if (options.methods?.length === 0) refuse("methods", `the list names none; the methods are ${allMethods.join(", ")}`);
   return {
     bench: bench(head, options.mounted),
     box: gearBox(head.gears),

@@ -2,7 +2,7 @@
 import { realpathSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { bookletPdf, loadHead, type PaperName, paperNames } from "../booklet/index.ts";
+import { bookletPdf, loadHead, type PaperName, type PartId, paperNames, partIds } from "../booklet/index.ts";
 import { InputError, readyHeads } from "../src/index.ts";
 import { fault, usualHead } from "./command-line.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
@@ -17,6 +17,9 @@ const help = `Print the book for a head: every count with its setting, ready for
   --head FILE-or-ID   a ready head or a JSON file that describes yours
   --paper PAPER       ${paperNames.join(", ")}
   --from N, --to N    the counts, 2 to 400 where not given
+  --parts LIST        only these, with commas: ${partIds.slice(0, 7).join(", ")},
+                      ${partIds.slice(7).join(", ")}
+  --degrees LIST      degree tables, every position by dial and ring: 7,11,127 or 30-36
   --out FILE          where to write; turns-and-holes-<head>.pdf where not given
   --force             write over a file that is not a book of this program
   --help              this text
@@ -29,6 +32,8 @@ const options = {
   paper: { type: "string", default: "a4" },
   from: { type: "string", default: "2" },
   to: { type: "string", default: "400" },
+  parts: { type: "string" },
+  degrees: { type: "string" },
   out: { type: "string" },
   force: { type: "boolean", default: false },
   help: { type: "boolean", short: "h", default: false },
@@ -51,7 +56,15 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
   checkPlace(out, asked.force);
   const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
   if (to < from) throw fault("--to", `${to} is below ${from}; give the smaller count first`);
-  const bytes = await bookletPdf(head, { paper: asked.paper as PaperName, from, to, ...created(), onProgress: progress() });
+  const bytes = await bookletPdf(head, {
+    paper: asked.paper as PaperName,
+    from,
+    to,
+    ...(asked.parts === undefined ? {} : { parts: asked.parts.split(",").map((part) => part.trim()) as PartId[] }),
+    ...(asked.degrees === undefined ? {} : { degreeTables: countsListed(asked.degrees) }),
+    ...created(),
+    onProgress: progress(),
+  });
   writeWhole(out, bytes);
   process.stdout.write(`${out}\n`);
   return 0;
@@ -75,6 +88,22 @@ const mostCounts = 5000;
 function count(text: string, place: string): number {
   if (/^\d{1,4}$/.test(text) && Number(text) >= 2 && Number(text) <= mostCounts) return Number(text);
   throw fault(place, `${JSON.stringify(text)} is not a count for a book; give a whole number from 2 to ${mostCounts}`);
+}
+
+const mostTables = 200;
+
+/** Reads `7,11,30-36`. */
+function countsListed(text: string): number[] {
+  const counts = text.split(",").flatMap((piece) => {
+    const [first = "", last = first] = piece.split("-").map((each) => each.trim());
+    const [from, to] = [count(first, "--degrees"), count(last, "--degrees")];
+    return Array.from({ length: Math.min(Math.max(0, to - from + 1), mostTables + 1) }, (_, index) => from + index);
+  });
+  if (counts.length > 0 && counts.length <= mostTables) return counts;
+  throw fault(
+    "--degrees",
+    `${JSON.stringify(text)} names ${counts.length === 0 ? "no counts" : "too many counts"}; give up to ${mostTables}, such as 7,11,30-36`,
+  );
 }
 
 /** The date in the file, where the one who builds it has set one. */

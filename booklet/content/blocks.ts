@@ -73,8 +73,53 @@ export interface ListBlock {
   readonly items: readonly { readonly term: string; readonly text: string; readonly link?: string }[];
 }
 
+/** Every count in its place, the look of each telling how it is done. */
+export interface GridBlock {
+  readonly kind: "grid";
+  readonly cells: readonly { readonly text: string; readonly look: Look; readonly link?: string }[];
+  readonly key: readonly { readonly look: Look; readonly text: string }[];
+  /** In words, for a reader that cannot see it. */
+  readonly summary: string;
+}
+
+/** Short entries side by side, each in parts that stand under each other. */
+export interface ColumnsBlock {
+  readonly kind: "columns";
+  readonly items: readonly { readonly parts: readonly string[]; readonly link?: string }[];
+}
+
+/** How a count stands in the grid; told apart without colour. */
+export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck";
+
+/** A drawing. */
+export interface FigureBlock {
+  readonly kind: "figure";
+  readonly figure: PlateFigure | TrainFigure;
+  /** The drawing in words. */
+  readonly alt: string;
+  readonly caption: string;
+  /** Of the height of the page, at most; left out, as high as it is wide. */
+  readonly share?: number;
+}
+
+/** A plate face with its circles, and where one is chosen the arms set on it. */
+export interface PlateFigure {
+  readonly type: "plate";
+  /** Holes in each circle, ascending. */
+  readonly circles: readonly number[];
+  readonly chosen: { readonly circle: number; readonly spaces: number } | null;
+}
+
+/** The change gears between spindle and worm shaft, seen from the side they are on. */
+export interface TrainFigure {
+  readonly type: "train";
+  readonly drivers: readonly number[];
+  readonly driven: readonly number[];
+  readonly idlers: number;
+}
+
 /** A piece of a part. */
-export type Block = TableBlock | HeadingBlock | ParagraphBlock | ListBlock;
+export type Block = TableBlock | HeadingBlock | ParagraphBlock | ListBlock | GridBlock | ColumnsBlock | FigureBlock;
 
 /** A part of the book; it begins a new page. */
 export interface Part {

@@ -1,42 +1,67 @@
 import type { Head } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Book, Part, Running } from "./blocks.ts";
+import { anglesPart } from "./angles-part.ts";
+import type { Book, Running } from "./blocks.ts";
+import { cautionsPart } from "./cautions-part.ts";
 import { compoundPart } from "./compound-part.ts";
+import { degreesPart } from "./degrees-part.ts";
+import { dialPart } from "./dial-part.ts";
 import { directPart } from "./direct-part.ts";
+import { drawingsPart } from "./drawings-part.ts";
 import { gearedPart } from "./geared-part.ts";
-import { type HeadCount, headCounts, type Section } from "./head-counts.ts";
+import { glossaryPart } from "./glossary-part.ts";
+import { headCounts } from "./head-counts.ts";
 import { impossiblePart } from "./impossible-part.ts";
+import { indexPart } from "./index-part.ts";
+import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
+import { reachPart } from "./reach-part.ts";
+import { readingPart } from "./reading-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
 import { counted, degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
 
-/** Which counts a book holds. */
-export interface Range {
+/** What a book is to hold. */
+export interface Contents {
   readonly from: number;
   readonly to: number;
+  readonly parts: readonly PartId[];
+  /** Counts with a degree table each. */
+  readonly degreeTables: readonly number[];
 }
 
+const writers: Readonly<Record<PartId, PartWriter>> = {
+  reading: readingPart,
+  reach: reachPart,
+  simple: simplePart,
+  direct: directPart,
+  dial: dialPart,
+  geared: gearedPart,
+  compound: compoundPart,
+  impossible: impossiblePart,
+  angles: anglesPart,
+  degrees: degreesPart,
+  drawings: drawingsPart,
+  index: indexPart,
+  cautions: cautionsPart,
+  glossary: glossaryPart,
+};
+
 /** Writes the book of a head as plain data: what it says, not how it looks. */
-export function bookOf(head: Head, edition: Edition, range: Range, onProgress?: (done: number) => void): Book {
-  const counts = headCounts(head, range.from, range.to, onProgress);
-  const inSection = (section: Section) => counts.filter((count) => count.section === section);
-  const unlessEmpty = (part: (counts: readonly HeadCount[]) => Part, section: Section) => {
-    const found = inSection(section);
-    return found.length === 0 ? [] : [part(found)];
+export function bookOf(head: Head, edition: Edition, contents: Contents, onProgress?: (done: number) => void): Book {
+  const { from, to } = contents;
+  const desk: Desk = {
+    head,
+    counts: headCounts(head, from, to, onProgress),
+    included: new Set(contents.parts),
+    degreeTables: contents.degreeTables,
   };
-  const parts = [
-    simplePart(head, counts),
-    ...unlessEmpty(directPart, "direct"),
-    ...unlessEmpty((found) => gearedPart(head, found), "geared"),
-    ...unlessEmpty((found) => compoundPart(head, found), "compound"),
-    ...unlessEmpty((found) => impossiblePart(head, found), "impossible"),
-  ];
+  const parts = partIds.filter((id) => desk.included.has(id)).flatMap((id) => writers[id](desk) ?? []);
   return {
     title: head.name,
-    subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${range.from} to ${range.to}`,
+    subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(head, edition),
-    parts: [titlePart(head, edition, range, parts), ...parts],
+    parts: [titlePart(head, edition, contents, parts), ...parts],
   };
 }
 
@@ -47,7 +72,7 @@ function runningOf(head: Head, { version, digest }: Edition): Running {
     ratio: `${ratioInWords(head.wormRatio)}   ${degreesPerTurn(head)} a turn`,
     plates: plates === "" ? "no plates" : `Plates ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
-    rule: `Crank turns of one division = ${ratioInWords(head.wormRatio).replace(" : 1", "").replace(" : ", "⁄")} ÷ count`,
+    rule: `Crank turns of one division = ${ratioInWords(head.wormRatio).replace(" : 1", "").replace(" : ", "/")} ÷ count`,
     edition: `Turns & Holes ${version} · ${digest}`,
   };
 }

@@ -2,11 +2,15 @@ import type { Head } from "../../src/index.ts";
 import type { Part, Row } from "./blocks.ts";
 import { sumOfTurns } from "./geared-part.ts";
 import type { HeadCount } from "./head-counts.ts";
+import { type Desk, inSection } from "./parts.ts";
 import { anyBlock, countColumns, crankCells, crankColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by compound indexing: two moves on two circles of one face for each division. */
-export function compoundPart(head: Head, counts: readonly HeadCount[]): Part {
+export function compoundPart(desk: Desk): Part | null {
+  const { head } = desk;
+  const counts = inSection(desk, "compound");
+  if (counts.length === 0) return null;
   const block = anyBlock(counts.flatMap(({ setting }) => setting ?? []));
   return {
     id: "compound",

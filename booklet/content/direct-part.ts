@@ -1,10 +1,13 @@
 import type { Part, Row } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
+import { type Desk, inSection } from "./parts.ts";
 import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by the plate on the spindle itself, worm out of mesh, with the holes to use. */
-export function directPart(counts: readonly HeadCount[]): Part {
+export function directPart(desk: Desk): Part | null {
+  const counts = inSection(desk, "direct");
+  if (counts.length === 0) return null;
   return {
     id: "direct",
     title: "Counts by direct indexing",

@@ -1,11 +1,15 @@
-import { type Exact, fromExact, type Head, kindOf, type Setting, type SettingGears } from "../../src/index.ts";
+import { fromExact, gearsForgotten, type Head, kindOf, type Setting, type SettingGears } from "../../src/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
+import { type Desk, inSection } from "./parts.ts";
 import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf, exact, mixed } from "./words.ts";
 
 /** Counts by differential indexing, in a part of their own so that none is read as simple. */
-export function gearedPart(head: Head, counts: readonly HeadCount[]): Part {
+export function gearedPart(desk: Desk): Part | null {
+  const { head } = desk;
+  const counts = inSection(desk, "geared");
+  if (counts.length === 0) return null;
   const one = counts.filter(({ setting }) => setting?.teethPerMove === 1);
   const several = counts.filter(({ setting }) => setting?.teethPerMove !== 1);
   return {
@@ -85,7 +89,7 @@ function gearedRow(head: Head, { divisions, setting }: HeadCount, several: boole
       { text: gears.direction },
       stepCell(divisions),
       { text: sumOfTurns(setting) },
-      { text: mixed(countWithoutGears(setting)) },
+      { text: withoutGears(setting) },
     ],
     ...(kindOf(setting) === "may-foul" ? { notes: [`may foul: ${gears.mayFoul}`] } : {}),
   };
@@ -104,9 +108,9 @@ export function sumOfTurns({ proof }: Setting): string {
   return `${mixed(pin)} ${sign} ${mixed(plate).replace("−", "")} = ${mixed(crank)}`;
 }
 
-/** What the crank move alone would divide into, were the gears forgotten: R·k over the move. */
-function countWithoutGears({ turns, spaces, circle, wormRatio, teethPerMove }: Setting): Exact {
-  const worm = fromExact(wormRatio);
-  const holes = BigInt(circle ?? 1);
-  return exact(worm.n * holes * BigInt(teethPerMove), worm.d * (BigInt(turns) * holes + BigInt(spaces)));
+/** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
+function withoutGears(setting: Setting): string {
+  const spindle = gearsForgotten(setting)?.spindlePerMove ?? "1";
+  const { n, d } = fromExact(spindle);
+  return mixed(exact(d * BigInt(setting.teethPerMove), n));
 }

@@ -1,7 +1,7 @@
 import { type Answer, type Head, indexDivisions, type Kind, kindOf, prove, type Setting } from "../../src/index.ts";
 
 /** Where a count stands in the book. */
-export type Section = "direct" | "simple" | "geared" | "compound" | "impossible";
+export type Section = "direct" | "simple" | "dial" | "geared" | "compound" | "impossible";
 
 /** All that the book knows of one count on a head. */
 export interface HeadCount {
@@ -49,6 +49,7 @@ const sectionOf: Readonly<Record<Kind, Section>> = {
   block: "geared",
   "may-foul": "geared",
   compound: "compound",
+  dial: "dial",
 };
 
 function walked(setting: Setting): void {

@@ -1,11 +1,15 @@
 import type { Head } from "../../src/index.ts";
 import type { Part, Row } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
+import { type Desk, inSection } from "./parts.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf, listed } from "./words.ts";
 
 /** Counts that cannot be done with what the head has: printed, with what would help. */
-export function impossiblePart(head: Head, counts: readonly HeadCount[]): Part {
+export function impossiblePart(desk: Desk): Part | null {
+  const { head } = desk;
+  const counts = inSection(desk, "impossible");
+  if (counts.length === 0) return null;
   return {
     id: "impossible",
     title: "Counts this head cannot do",

@@ -1,6 +1,7 @@
 import { type Head, ownedCircles, type Setting } from "../../src/index.ts";
 import type { Part, Row, TableBlock } from "./blocks.ts";
 import type { HeadCount, Section } from "./head-counts.ts";
+import type { Desk } from "./parts.ts";
 import {
   anyBlock,
   countColumns,
@@ -20,6 +21,7 @@ export const markOf: Readonly<Record<Section, string>> = {
   simple: "S",
   geared: "G",
   compound: "C",
+  dial: "H",
   impossible: "×",
 };
 
@@ -27,7 +29,7 @@ export const markOf: Readonly<Record<Section, string>> = {
  * The main table: each count in order. Those that simple indexing does have their setting; the
  * others stand in their place and point to the part that has them.
  */
-export function simplePart(head: Head, counts: readonly HeadCount[]): Part {
+export function simplePart({ head, counts, included }: Desk): Part {
   return {
     id: "simple",
     title: "Counts by simple indexing",
@@ -36,17 +38,17 @@ export function simplePart(head: Head, counts: readonly HeadCount[]): Part {
         kind: "paragraph",
         text: "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them. Counts marked G, C or × are not done this way: turn to the page named.",
       },
-      simpleTable(head, counts),
+      simpleTable(head, counts, included),
     ],
   };
 }
 
-function simpleTable(head: Head, counts: readonly HeadCount[]): TableBlock {
+function simpleTable(head: Head, counts: readonly HeadCount[], included: ReadonlySet<string>): TableBlock {
   const block = anyBlock(counts.flatMap(({ simple }) => simple[0] ?? []));
   const rows = runs(counts).map((run) => {
     const [first] = run;
     const best = first?.simple[0];
-    return first && best ? simpleRow(head, first, best, block) : pointerRow(run);
+    return first && best ? simpleRow(head, first, best, block) : pointerRow(run, included);
   });
   return {
     kind: "table",
@@ -110,19 +112,22 @@ function runs(counts: readonly HeadCount[]): readonly (readonly HeadCount[])[] {
 
 const pointers: Readonly<Record<Section, string>> = {
   direct: "by the direct plate",
+  dial: "by the dial",
   simple: "",
   geared: "needs gears",
   compound: "needs two circles",
   impossible: "cannot be done with what this head has",
 };
 
-function pointerRow(run: readonly HeadCount[]): Row {
+function pointerRow(run: readonly HeadCount[], included: ReadonlySet<string>): Row {
   const first = run[0]?.divisions ?? 0;
   const last = run.at(-1)?.divisions ?? first;
   const section = run[0]?.section ?? "impossible";
   const anchor = anchorOf(section, first);
   return {
     cells: [{ text: first === last ? String(first) : `${first}–${last}` }, { text: markOf[section], reversed: true }],
-    rest: { text: `${pointers[section]}: page {page:${anchor}}`, link: anchor },
+    rest: included.has(section)
+      ? { text: `${pointers[section]}: page {page:${anchor}}`, link: anchor }
+      : { text: `${pointers[section]}; not in this print` },
   };
 }

@@ -15,6 +15,7 @@ function drawMark(canvas: Canvas, mark: Mark): void {
   else if (mark.kind === "rule") canvas.rule(mark);
   else if (mark.kind === "band") canvas.band(mark);
   else if (mark.kind === "shape") canvas.shape(mark);
+  else if (mark.kind === "dots") canvas.dots(mark);
   else if (mark.kind === "anchor") canvas.anchor(mark.name, mark.y);
   else canvas.link(mark.x, mark.y, mark.width, mark.height, mark.to);
 }

@@ -1,4 +1,6 @@
-import type { Block, ListBlock, ParagraphBlock } from "../content/blocks.ts";
+import type { Block, ColumnsBlock, ListBlock, ParagraphBlock } from "../content/blocks.ts";
+import { figureGalley } from "./figures.ts";
+import { gridGalley } from "./grid.ts";
 import type { Mark, Role, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
@@ -18,6 +20,12 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
       ]);
     case "paragraph":
       return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5)]);
+    case "grid":
+      return gridGalley(block, width, paper, measure);
+    case "columns":
+      return galley([...columns(block, width, paper, measure), space(paper.text * 0.5)]);
+    case "figure":
+      return figureGalley(block, width, paper, measure);
     case "list":
       return galley([...list(block, width, paper, measure), space(paper.text * 0.5)]);
   }
@@ -44,7 +52,7 @@ function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper,
   return lines(text, styles[style ?? "regular"], "P", width, measure);
 }
 
-function lines(text: string, style: Style, role: Role, width: number, measure: Measure, keep = false): Slug[] {
+export function lines(text: string, style: Style, role: Role, width: number, measure: Measure, keep = false): Slug[] {
   const height = style.size * 1.35;
   return brokenIntoLines(measure, text, style, width).map((line, index, all) => ({
     height,
@@ -76,4 +84,42 @@ function list({ items }: ListBlock, width: number, paper: Paper, measure: Measur
       },
     }));
   });
+}
+
+/** Entries side by side, in as many columns as fit, read across. */
+function columns({ items }: ColumnsBlock, width: number, paper: Paper, measure: Measure): Slug[] {
+  const size = paper.note + 0.5;
+  const styles: readonly Style[] = [
+    { weight: "bold", size },
+    { weight: "regular", size },
+    { weight: "regular", size, grey: 0.25 },
+  ];
+  const widths = styles.map((style, part) => Math.max(0, ...items.map(({ parts }) => measure(parts[part] ?? "", style))));
+  const gap = size * 0.5;
+  const entry = widths.reduce((sum, each) => sum + each + gap, 0);
+  const perRow = Math.max(1, Math.floor((width + size) / (entry + size)));
+  const pitch = (width + size) / perRow;
+  const height = size * 1.45;
+  const rows: Slug[] = [];
+  for (let start = 0; start < items.length; start += perRow) {
+    const row = items.slice(start, start + perRow);
+    rows.push({
+      height,
+      marks(left, top) {
+        return row.flatMap(({ parts, link }, at): Mark[] => {
+          let right = left + at * pitch;
+          const set = styles.map((style, part) => {
+            right += (widths[part] ?? 0) + gap;
+            const centred = part === 1;
+            const x = centred ? right - gap - (widths[part] ?? 0) / 2 : right - gap;
+            return setText(measure, parts[part] ?? "", style, x, top + height * 0.74, centred ? "center" : "right");
+          });
+          const marks: Mark[] = [{ kind: "group", role: "P", marks: set }];
+          if (link !== undefined) marks.push({ kind: "link", x: left + at * pitch, y: top, width: entry, height, to: link });
+          return marks;
+        });
+      },
+    });
+  }
+  return rows;
 }

@@ -57,6 +57,14 @@ export interface ShapeMark {
   readonly box: readonly [number, number, number, number];
 }
 
+/** Round dots of one size, drawn together: a circle of holes. */
+export interface DotsMark {
+  readonly kind: "dots";
+  readonly at: readonly (readonly [number, number])[];
+  readonly diameter: number;
+  readonly grey: number;
+}
+
 /** A place to go to. */
 export interface AnchorMark {
   readonly kind: "anchor";
@@ -90,7 +98,7 @@ export interface GroupMark {
 }
 
 /** Anything on a page. */
-export type Mark = TextMark | RuleMark | BandMark | ShapeMark | AnchorMark | LinkMark | GroupMark;
+export type Mark = TextMark | RuleMark | BandMark | ShapeMark | DotsMark | AnchorMark | LinkMark | GroupMark;
 
 /** One page, ready to draw. */
 export interface Page {

@@ -1,4 +1,4 @@
-import type { Block, Book, Part, Row } from "../content/blocks.ts";
+import type { Book, Part } from "../content/blocks.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
 import type { Mark, Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
@@ -14,6 +14,8 @@ export interface SetBook {
 }
 
 const mostPasses = 6;
+/** Stands for a page until its number is known. */
+const unknownPage = 88;
 
 /**
  * Sets a book in pages. Page numbers named in the text move the text, so it is set again until
@@ -80,10 +82,13 @@ function runIntoPages(
   };
   turn();
   sheet.marks.push({ kind: "anchor", name: part.id, y: 0 });
-  for (const { role, head, slugs } of galleys) {
+  for (const { role, alt, head, slugs } of galleys) {
     let open: Mark[] = [];
     const close = () => {
-      if (open.length > 0) sheet.marks.push(...(role === undefined ? open : [{ kind: "group", role, marks: open } as const]));
+      if (open.length > 0)
+        sheet.marks.push(
+          ...(role === undefined ? open : [{ kind: "group", role, ...(alt === undefined ? {} : { alt }), marks: open } as const]),
+        );
       open = [];
     };
     const put = (slug: Slug) => {
@@ -123,13 +128,7 @@ function together(slugs: readonly Slug[], from: number): number {
 
 /** Puts in the numbers of pages that are named; before they are known, as wide a number. */
 function withPageNumbers(part: Part, known: ReadonlyMap<string, number>): Part {
-  const put = (text: string) => text.replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? 88));
-  const inRow = (row: Row): Row => (row.rest === undefined ? row : { ...row, rest: { ...row.rest, text: put(row.rest.text) } });
-  const inBlock = (block: Block): Block => {
-    if (block.kind === "table") return { ...block, rows: block.rows.map(inRow) };
-    if (block.kind === "list")
-      return { ...block, items: block.items.map((item) => ({ ...item, term: put(item.term), text: put(item.text) })) };
-    return { ...block, text: put(block.text) };
-  };
-  return { ...part, blocks: part.blocks.map(inBlock) };
+  return JSON.parse(
+    JSON.stringify(part).replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage)),
+  ) as Part;
 }

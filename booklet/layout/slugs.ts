@@ -16,6 +16,8 @@ export interface Slug {
 /** Strips that belong together, with a head that is repeated where they run on to a new page. */
 export interface Galley {
   readonly role?: Role;
+  /** What is drawn, in words. */
+  readonly alt?: string;
   readonly head: readonly Slug[];
   readonly slugs: readonly Slug[];
 }

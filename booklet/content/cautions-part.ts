@@ -1,0 +1,54 @@
+import type { Part } from "./blocks.ts";
+
+/** Where the work can hurt someone. */
+export function cautionsPart(): Part {
+  return {
+    id: "cautions",
+    title: "Cautions",
+    blocks: [
+      {
+        kind: "paragraph",
+        style: "caution",
+        text: "The manual of your machine, local rules and qualified practice come before anything printed here.",
+      },
+      {
+        kind: "list",
+        items: [
+          {
+            term: "Cutter",
+            text: "Stop the cutter before reaching near it to move the crank, the arms or the work. A cutter that coasts still cuts.",
+          },
+          {
+            term: "Spindle",
+            text: "Lock the spindle before each cut and unlock it before each move. A cut on an unlocked spindle takes up the slack of the worm: it can snatch the work and break the cutter.",
+          },
+          {
+            term: "Holding",
+            text: "See that work, centres and tailstock are tight, and that nothing that turns can reach table, knee or arbor through the whole round.",
+          },
+          {
+            term: "Gears",
+            text: "Stop the machine and keep hands and sleeves clear when the plate is geared: spindle, gears and plate turn together. Put the guard back before cutting.",
+          },
+          {
+            term: "Stop pin",
+            text: "Out for geared and compound settings, in for simple ones. Pulled or left by mistake it makes a wrong count, or jams the train.",
+          },
+          {
+            term: "Direct",
+            text: "With the worm out of mesh nothing but the plunger and the lock holds the spindle: lock it for every cut.",
+          },
+          {
+            term: "Not together",
+            text: "The gearing cannot be used with the spindle tilted out of line with it, nor while the same gears cut a helix.",
+          },
+          { term: "Eyes", text: "Wear eye protection; clear swarf with a brush, and only with the cutter stopped." },
+          {
+            term: "Repair",
+            text: "To build up worn teeth means heat and fumes. Old coatings can hold lead, cadmium or chromium: find out before heating, and ventilate. On cast iron the trade does not agree whether to preheat; ask somebody who is qualified for that iron and that work.",
+          },
+        ],
+      },
+    ],
+  };
+}

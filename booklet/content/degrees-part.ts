@@ -1,0 +1,81 @@
+import { type DialPosition, dialReadings, formatAngle, type Head, type Reading, type Scale } from "../../src/index.ts";
+import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import type { Desk } from "./parts.ts";
+import { shortAngle } from "./words.ts";
+
+/** Every position of chosen counts from one zero, by dial and ring. */
+export function degreesPart({ head, degreeTables }: Desk): Part | null {
+  if (degreeTables.length === 0 || (head.dial === null && head.ring === null)) return null;
+  return {
+    id: "degrees",
+    title: "Degree tables",
+    blocks: [
+      {
+        kind: "paragraph",
+        text: "Every position is from one zero: set dial and ring to 0 at position 1 and never set them back. Only the reading is rounded, so no error adds to the next; the last column says how far the reading leaves the work from its true place, + too far.",
+      },
+      ...degreeTables.flatMap((divisions) => degreeTable(head, divisions)),
+    ],
+  };
+}
+
+function degreeTable(head: Head, divisions: number): Block[] {
+  const table = dialReadings(head, divisions);
+  const worst = table.worstDial ?? table.worstRing;
+  const by = table.worstDial ? "dial" : "ring";
+  return [
+    { kind: "heading", text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}` },
+    {
+      kind: "table",
+      summary: `Positions of ${divisions} divisions`,
+      columns: [
+        { head: "position", align: "right", strong: true },
+        { head: "angle", align: "right" },
+        ...(head.dial ? dialColumns(head.dial) : []),
+        ...(head.ring ? [{ head: "ring", align: "right", strong: true } as const] : []),
+        { head: `error by\nthe ${by}`, align: "right" },
+      ],
+      rows: table.positions.map((position) => degreeRow(head, position)),
+    },
+  ];
+}
+
+function dialColumns({ figures, vernierLines }: Scale): readonly Column[] {
+  const columns: Column[] = [{ head: "turns", group: "DIAL", align: "right", strong: true }];
+  if (figures === "angle") return [...columns, { head: "reads", group: "DIAL", align: "right", strong: true }];
+  columns.push({ head: "mark", group: "DIAL", align: "right", strong: true });
+  return vernierLines > 1 ? [...columns, { head: "vernier", group: "DIAL", align: "right", strong: true }] : columns;
+}
+
+function degreeRow(head: Head, { tooth, angle, dial, ring }: DialPosition): Row {
+  return {
+    cells: [
+      { text: String(tooth) },
+      { text: formatAngle(angle) },
+      ...(dial && head.dial ? dialCells(dial, head.dial) : []),
+      ...(ring && head.ring ? [{ text: ringReads(ring, head.ring) }] : []),
+      { text: signed((dial ?? ring)?.errorArcSeconds ?? 0) },
+    ],
+  };
+}
+
+function dialCells({ turns, mark, line, figure }: Reading, { figures, vernierLines }: Scale): Cell[] {
+  const cells = [{ text: String(turns) }];
+  if (figures === "angle") return [...cells, { text: formatAngle(figure ?? "0") }];
+  cells.push({ text: String(mark) });
+  return vernierLines > 1 ? [...cells, { text: String(line) }] : cells;
+}
+
+function ringReads({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
+  if (figure !== null) return shortAngle(figure);
+  return vernierLines > 1 ? `${mark} + ${line}` : String(mark);
+}
+
+function signed(seconds: number): string {
+  if (seconds === 0) return "0″";
+  const sign = seconds > 0 ? "+" : "−";
+  const tenths = Math.round(Math.abs(seconds) * 10);
+  if (tenths < 600) return `${sign}${tenths / 10}″`;
+  const whole = Math.round(tenths / 10);
+  return `${sign}${Math.floor(whole / 60)}′ ${String(whole % 60).padStart(2, "0")}″`;
+}

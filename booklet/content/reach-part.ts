@@ -1,0 +1,65 @@
+import type { Block, GridBlock, Look, Part } from "./blocks.ts";
+import type { HeadCount, Section } from "./head-counts.ts";
+import type { Desk } from "./parts.ts";
+import { anchorOf, counted, listed } from "./words.ts";
+
+const lookOf: Readonly<Record<Section, Look>> = {
+  simple: "plain",
+  direct: "underlined",
+  dial: "underlined",
+  geared: "reversed",
+  compound: "framed",
+  impossible: "struck",
+};
+
+const sayOf: Readonly<Record<Section, string>> = {
+  simple: "by simple indexing: plate and crank alone",
+  direct: "by the direct plate",
+  dial: "by the marks of the dial",
+  geared: "with gears only",
+  compound: "with two moves on two circles only",
+  impossible: "cannot be done with what this head has",
+};
+
+/** What the head can do at a glance, and where it lets one down. */
+export function reachPart({ counts, included }: Desk): Part {
+  const sections = (Object.keys(lookOf) as Section[]).filter((section) => counts.some((count) => count.section === section));
+  const grid: GridBlock = {
+    kind: "grid",
+    summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions}, marked by how it is done`,
+    key: sections.map((section) => ({ look: lookOf[section], text: keyLine(counts, section) })),
+    cells: counts.map(({ divisions, section }) => ({
+      text: String(divisions),
+      look: lookOf[section],
+      ...(included.has(section) ? { link: anchorOf(section, divisions) } : {}),
+    })),
+  };
+  return { id: "reach", title: "What this head can do", blocks: [...traps(counts), grid] };
+}
+
+function keyLine(counts: readonly HeadCount[], section: Section): string {
+  const found = counts.filter((count) => count.section === section).length;
+  return `${counted(found, "count")} of ${counts.length} ${sayOf[section]}`;
+}
+
+/** How far even counts are looked at for one that is missing among those that are done. */
+const evenTo = 100;
+const mostTraps = 12;
+
+/** Where the run of counts ends, and the counts that one would think are done. */
+function traps(counts: readonly HeadCount[]): Block[] {
+  const missed = counts.filter(({ simple }) => simple.length === 0).map(({ divisions }) => divisions);
+  const [first] = missed;
+  if (first === undefined) return [{ kind: "paragraph", style: "strong", text: "Every count here is done by simple indexing." }];
+  const last = counts.at(-1)?.divisions ?? first;
+  const evens = missed.filter((count) => count % 2 === 0 && count <= Math.min(evenTo, last) && count > first);
+  const run =
+    first > 3
+      ? `Simple indexing does every count to ${first - 1}; the first it misses is ${first}.`
+      : `The first count that simple indexing misses is ${first}.`;
+  const even =
+    evens.length === 0 || evens.length > mostTraps
+      ? ""
+      : ` Of the even counts to ${Math.min(evenTo, last)} it misses ${listed(evens)}: look for the mark before you set up.`;
+  return [{ kind: "paragraph", style: "strong", text: `${run}${even}` }];
+}

@@ -1,0 +1,127 @@
+import { fromExact, type Head, indexDivisions, type Setting } from "../../src/index.ts";
+import type { Block, Part } from "./blocks.ts";
+import type { Desk } from "./parts.ts";
+import { counted, degreesPerTurn, exact, mixed, plateOf, ratioInWords } from "./words.ts";
+
+/** How to read the book, with one example worked on this head's own ratio. */
+export function readingPart({ head }: Desk): Part {
+  const example = exampleFor(head);
+  return {
+    id: "reading",
+    title: "How to read it",
+    blocks: [...(example ? worked(head, example) : withoutPlates(head)), ...habits(head)],
+  };
+}
+
+interface Example {
+  readonly divisions: number;
+  readonly setting: Setting;
+}
+
+/** A count with whole turns and a few spaces on it; where there is none, one with spaces alone. */
+function exampleFor(head: Head): Example | null {
+  let second: Example | null = null;
+  for (let divisions = 7; divisions <= 400; divisions += 1) {
+    const [setting] = indexDivisions(head, divisions, { methods: ["simple"], limit: 1 }).settings;
+    if (!setting || setting.spaces < 3 || setting.spaces > 12 || setting.teethPerMove > 1) continue;
+    if (setting.turns > 0 && setting.turns < 9) return { divisions, setting };
+    second ??= { divisions, setting };
+  }
+  return second;
+}
+
+function worked(head: Head, { divisions, setting }: Example): Block[] {
+  const worm = fromExact(head.wormRatio);
+  const move = mixed(exact(worm.n, worm.d * BigInt(divisions)));
+  const { turns, spaces, circle } = setting;
+  const plate = plateOf(head, setting);
+  return [
+    {
+      kind: "paragraph",
+      style: "strong",
+      text: `Example: ${divisions} divisions. ${ratioInWords(head.wormRatio).replace(" : 1", "")} ÷ ${divisions} = ${move} turns of the crank. On the ${circle} circle of plate ${plate} that is ${counted(turns, "turn")} and ${counted(spaces, "space")}; the arms enclose ${spaces + 1} holes.`,
+    },
+    {
+      kind: "figure",
+      share: 0.72,
+      figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle: circle ?? 1, spaces } },
+      alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
+      caption: `Plate ${plate}, ${circle} circle, ${counted(spaces, "space")}, ${spaces + 1} holes between the arms. The hole the pin stands in is 0 and is not counted; counting it is the commonest way to spoil a job.`,
+    },
+    {
+      kind: "list",
+      items: [
+        {
+          term: "1",
+          text: `Pin in hole 0, near arm against it. Set the far arm so that ${spaces + 1} holes lie between the arms, the pin’s own among them.`,
+        },
+        {
+          term: "2",
+          text: `Unlock the spindle. Draw the pin, turn ${counted(turns, "whole turn")}, then on to the hole at the far arm. Let the pin drop.`,
+        },
+        { term: "3", text: "Swing both arms round until the near arm touches the pin. Lock the spindle. Cut." },
+        { term: "4", text: "The same again for each division. 0 turns is printed as 0: move the spaces alone." },
+      ],
+    },
+  ];
+}
+
+function faceWith({ plates }: Head, { plate, face }: Setting): readonly number[] {
+  return plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
+}
+
+function withoutPlates(head: Head): Block[] {
+  return [
+    {
+      kind: "paragraph",
+      style: "strong",
+      text: `This head has no index plate: positions are set by dial and ring. One turn of the handwheel is ${degreesPerTurn(head)}. Take every position from one zero, as the tables print it; never add one rounded step to the last.`,
+    },
+  ];
+}
+
+/** What keeps a job right, whatever the count. */
+function habits(head: Head): Block[] {
+  return [
+    { kind: "heading", text: "Every time" },
+    {
+      kind: "list",
+      items: [
+        {
+          term: "One way",
+          text: "Turn the crank one way only, always forward. Past the hole? Go back at least half a turn, then come forward to it again: that takes up the slack.",
+        },
+        { term: "Lock", text: "Lock the spindle before every cut; unlock it before every move." },
+        {
+          term: "Mark first",
+          text: "Go round once with a light mark at each division before cutting. The last mark must fall on the first.",
+        },
+        {
+          term: "Check",
+          text: "Each row says after how many moves the pin is back in its own start hole, and what the ring then reads. Look there; put it right before the next cut.",
+        },
+        {
+          term: "Ratio",
+          text: `Not sure of the head? Turn the crank ${ratioInWords(head.wormRatio)
+            .replace(" : 1", "")
+            .replace(
+              /^(\d+) : (\d+)$/,
+              "$1 times for $2 spindle turns,",
+            )} turns: the spindle must be back exactly where it was. If not, this book is for another head.`,
+        },
+      ],
+    },
+    { kind: "heading", text: "The marks" },
+    {
+      kind: "list",
+      items: [
+        { term: "S", text: "simple (also called plain): crank over a plate held by its stop pin" },
+        { term: "D", text: "direct: the plate on the spindle itself, worm out of mesh" },
+        { term: "H", text: "handwheel: by the marks of the dial" },
+        { term: "G", text: "gears: differential indexing; stop pin out, change gears on" },
+        { term: "C", text: "compound: two moves on two circles for each division" },
+        { term: "×", text: "cannot be done exactly with what this head has" },
+      ],
+    },
+  ];
+}

@@ -1,0 +1,42 @@
+import type { FigureBlock } from "../content/blocks.ts";
+import type { Style } from "./marks.ts";
+import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+import { plateMarks } from "./plate-drawing.ts";
+import { type Galley, type Slug, space } from "./slugs.ts";
+import { trainHeight, trainMarks } from "./train-drawing.ts";
+
+/** Sets a drawing with its caption; both stay on one page. */
+export function figureGalley(block: FigureBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const style: Style = { weight: "regular", size: paper.note, grey: 0.25 };
+  const height = style.size * 1.3;
+  const caption = brokenIntoLines(measure, block.caption, style, width).map(
+    (line, index, all): Slug => ({
+      height,
+      keepWithNext: index < all.length - 1,
+      marks: (left, top) => [setText(measure, line, style, left, top + height * 0.74)],
+    }),
+  );
+  return {
+    role: "Figure",
+    alt: block.alt,
+    head: [],
+    slugs: [drawing(block, width, paper, measure), ...caption, space(paper.text * 0.6)],
+  };
+}
+
+function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper, measure: Measure): Slug {
+  if (figure.type === "train") {
+    return {
+      height: trainHeight(figure, width),
+      keepWithNext: true,
+      marks: (left, top) => trainMarks(figure, { left, top, width }, measure),
+    };
+  }
+  const side = Math.min(width, paper.height * share * 0.62);
+  return {
+    height: side,
+    keepWithNext: true,
+    marks: (left, top) => plateMarks(figure, { left: left + (width - side) / 2, top, side }, measure),
+  };
+}

@@ -1,0 +1,71 @@
+import type { GridBlock, Look } from "../content/blocks.ts";
+import type { Mark, Style } from "./marks.ts";
+import { type Measure, setText } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+import { type Galley, galley, type Slug, space } from "./slugs.ts";
+
+const wide = 20;
+const narrow = 10;
+
+/** Sets a grid of counts: twenty in a row where they fit, else ten. */
+export function gridGalley({ cells, key, summary }: GridBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const size = paper.table * 0.9;
+  const widest = Math.max(...cells.map(({ text }) => measure(text, { weight: "bold", size })));
+  const perRow = (widest + size * 0.5) * wide <= width ? wide : narrow;
+  const box = { width: width / perRow, height: size * 1.75, size };
+  const rows: Slug[] = [];
+  for (let start = 0; start < cells.length; start += perRow) {
+    const row = cells.slice(start, start + perRow);
+    rows.push({
+      height: box.height,
+      marks: (left, top) => row.flatMap((cell, at) => cellMarks(cell, left + at * box.width, top, box, measure)),
+    });
+  }
+  return { ...galley([...keyLines(key, size, measure), ...rows, space(size)]), role: "Figure", alt: summary };
+}
+
+interface Box {
+  readonly width: number;
+  readonly height: number;
+  readonly size: number;
+}
+
+function cellMarks(cell: GridBlock["cells"][number], left: number, top: number, box: Box, measure: Measure): Mark[] {
+  const marks = counted(cell.text, cell.look, left, top, box, measure);
+  if (cell.link !== undefined) marks.push({ kind: "link", x: left, y: top, width: box.width, height: box.height, to: cell.link });
+  return marks;
+}
+
+/** A count in the look that tells how it is done. */
+function counted(text: string, look: Look, left: number, top: number, { width, height, size }: Box, measure: Measure): Mark[] {
+  const style: Style = {
+    weight: look === "struck" ? "regular" : "bold",
+    size,
+    grey: look === "reversed" ? 1 : look === "struck" ? 0.35 : 0,
+  };
+  const label = setText(measure, text, style, left + width / 2, top + height / 2 + size * 0.35, "center");
+  const inset = { x: left + 0.8, y: top + 1, width: width - 1.6, height: height - 2 };
+  const [right, bottom] = [inset.x + inset.width, inset.y + inset.height];
+  const around = `M${inset.x} ${inset.y}H${right}V${bottom}H${inset.x}Z`;
+  const behind: Record<Look, Mark[]> = {
+    plain: [],
+    underlined: [{ kind: "rule", from: [label.x, label.y + 2], to: [label.x + label.width, label.y + 2], width: 1 }],
+    reversed: [{ kind: "band", ...inset, grey: 0 }],
+    framed: [{ kind: "shape", path: around, stroke: { width: 0.9, grey: 0 }, box: [inset.x, inset.y, right, bottom] }],
+    struck: [{ kind: "rule", from: [inset.x + 1, bottom - 1], to: [right - 1, inset.y + 1], width: 0.7, grey: 0.35 }],
+  };
+  return [...behind[look], label];
+}
+
+function keyLines(key: GridBlock["key"], size: number, measure: Measure): Slug[] {
+  const box = { width: size * 2.4, height: size * 1.75, size };
+  const style: Style = { weight: "regular", size };
+  return key.map(({ look, text }) => ({
+    height: box.height + 1.5,
+    keepWithNext: true,
+    marks: (left, top) => [
+      ...counted("123", look, left, top, box, measure),
+      setText(measure, text, style, left + box.width + size * 0.6, top + box.height / 2 + size * 0.35),
+    ],
+  }));
+}

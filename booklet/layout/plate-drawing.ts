@@ -1,0 +1,177 @@
+import type { PlateFigure } from "../content/blocks.ts";
+import type { Mark, Style } from "./marks.ts";
+import { type Measure, setText } from "./measure.ts";
+
+/** Radii in parts of the rim's. */
+const hub = 0.16;
+const innermost = 0.42;
+const outermost = 0.92;
+const leastNumber = 4;
+
+interface Drawing {
+  readonly x: number;
+  readonly y: number;
+  readonly rim: number;
+  readonly measure: Measure;
+}
+
+type Point = readonly [number, number];
+
+/**
+ * Draws a plate face as seen from the crank, hole 0 at the top and the way forward clockwise. The
+ * circles stand at even distances, the smallest innermost; a plate of one's own may place them otherwise.
+ *
+ * @param box - Left, top, and side of the square that holds it.
+ */
+export function plateMarks(
+  { circles, chosen }: PlateFigure,
+  box: { left: number; top: number; side: number },
+  measure: Measure,
+): Mark[] {
+  const rim = (box.side / 2) * 0.86;
+  const drawing: Drawing = { x: box.left + box.side / 2, y: box.top + box.side / 2, rim, measure };
+  const radii = circles.map((_, index) => radiusOf(index, circles.length) * rim);
+  const pitch = circles.length > 1 ? ((outermost - innermost) * rim) / (circles.length - 1) : rim * 0.2;
+  const at = circles.indexOf(chosen?.circle ?? -1);
+  const marks: Mark[] = [];
+  if (chosen && at >= 0) marks.push(...sector(chosen, drawing), ring(drawing, radii[at] ?? 0, Math.min(pitch * 0.8, 11), 0.82));
+  for (const [index, holes] of circles.entries()) {
+    const radius = radii[index] ?? 0;
+    const dot = Math.min(5.2, pitch * 0.42, ((2 * Math.PI * radius) / holes) * 0.5);
+    if (index === at && chosen) marks.push(...chosenHoles(chosen, radius, dot, drawing));
+    else marks.push(...openHoles(allHoles(holes, radius, drawing), dot, 0.45));
+    marks.push(...circleNumber(holes, radius, dot, pitch, index === at, drawing));
+  }
+  marks.push(ring(drawing, rim, 1.4, 0), ring(drawing, hub * rim, 1.2, 0));
+  if (chosen && at >= 0) {
+    marks.push(...arms(chosen, radii[at] ?? 0, drawing), ...ticks(chosen, drawing));
+  }
+  return marks;
+}
+
+function radiusOf(index: number, circles: number): number {
+  return circles === 1 ? outermost * 0.9 : innermost + ((outermost - innermost) * index) / (circles - 1);
+}
+
+/** A point at so many turns clockwise from the top. */
+function pointAt({ x, y }: Drawing, radius: number, turns: number): Point {
+  const angle = 2 * Math.PI * turns;
+  return [x + radius * Math.sin(angle), y - radius * Math.cos(angle)];
+}
+
+function allHoles(holes: number, radius: number, drawing: Drawing): Point[] {
+  return Array.from({ length: holes }, (_, hole) => pointAt(drawing, radius, hole / holes));
+}
+
+function openHoles(at: readonly Point[], diameter: number, grey: number): Mark[] {
+  return [
+    { kind: "dots", at, diameter, grey },
+    { kind: "dots", at, diameter: diameter * 0.72, grey: 1 },
+  ];
+}
+
+/** Holes that are counted are filled; the pin's own, first and last, are ringed. */
+function chosenHoles(
+  { circle, spaces }: { circle: number; spaces: number },
+  radius: number,
+  dot: number,
+  drawing: Drawing,
+): Mark[] {
+  const all = allHoles(circle, radius, drawing);
+  const ends = [all[0], all[spaces % circle]].filter((point) => point !== undefined);
+  return [
+    ...openHoles(all.slice(spaces + 1), dot, 0),
+    { kind: "dots", at: ends, diameter: dot * 2, grey: 0 },
+    { kind: "dots", at: ends, diameter: dot * 1.6, grey: 1 },
+    { kind: "dots", at: all.slice(0, spaces + 1), diameter: dot, grey: 0 },
+  ];
+}
+
+function ring({ x, y }: Drawing, radius: number, width: number, grey: number): Mark {
+  const out = radius + width / 2;
+  return {
+    kind: "shape",
+    path: `M${d(x - radius)} ${d(y)}A${d(radius)} ${d(radius)} 0 1 1 ${d(x + radius)} ${d(y)}A${d(radius)} ${d(radius)} 0 1 1 ${d(x - radius)} ${d(y)}Z`,
+    stroke: { width, grey },
+    box: [x - out, y - out, x + out, y + out],
+  };
+}
+
+function sector({ circle, spaces }: { circle: number; spaces: number }, drawing: Drawing): Mark[] {
+  const { x, y, rim } = drawing;
+  const turns = Math.min(spaces / circle, 0.9999);
+  const [x1, y1] = pointAt(drawing, rim, 0);
+  const [x2, y2] = pointAt(drawing, rim, turns);
+  const large = turns > 0.5 ? 1 : 0;
+  return [
+    {
+      kind: "shape",
+      path: `M${d(x)} ${d(y)}L${d(x1)} ${d(y1)}A${d(rim)} ${d(rim)} 0 ${large} 1 ${d(x2)} ${d(y2)}Z`,
+      fill: 0.93,
+      box: [x - rim, y - rim, x + rim, y + rim],
+    },
+  ];
+}
+
+/** The number of a circle, in the gap between two holes nearest the foot of the plate. */
+function circleNumber(holes: number, radius: number, dot: number, pitch: number, isChosen: boolean, drawing: Drawing): Mark[] {
+  const { measure } = drawing;
+  const gap = (2 * Math.PI * radius) / holes - dot;
+  const unit: Style = { weight: isChosen ? "bold" : "semibold", size: 1 };
+  const size = Math.min(8, pitch * 0.9, (gap * 0.94) / measure(String(holes), unit));
+  if (size < leastNumber) return [];
+  const [x, y] = pointAt(drawing, radius, (Math.floor((holes - 1) / 2) + 0.5) / holes);
+  const style: Style = { ...unit, size, grey: isChosen ? 1 : 0 };
+  const label = setText(measure, String(holes), style, x, y + size * 0.35, "center");
+  const behind: Mark = { kind: "band", x: label.x - 1, y: y - size * 0.5, width: label.width + 2, height: size, grey: 0 };
+  return isChosen ? [behind, label] : [label];
+}
+
+/** Two tapered bars: the near one touches the hole the pin is in, the far one the hole it goes to. */
+function arms({ circle, spaces }: { circle: number; spaces: number }, radius: number, drawing: Drawing): Mark[] {
+  const edge = 3.2;
+  return [arm(drawing, 0, -1, radius, edge), arm(drawing, spaces / circle, 1, radius, edge)];
+}
+
+function arm(drawing: Drawing, turns: number, side: 1 | -1, radius: number, offset: number): Mark {
+  const { x, y, rim } = drawing;
+  const angle = 2 * Math.PI * turns;
+  const out: Point = [Math.sin(angle), -Math.cos(angle)];
+  const across: Point = [side * Math.cos(angle), side * Math.sin(angle)];
+  const place = (along: number, sideways: number): string =>
+    `${d(x + out[0] * along + across[0] * sideways)} ${d(y + out[1] * along + across[1] * sideways)}`;
+  const [start, tip] = [hub * rim, radius + 5];
+  const thick = rim * 0.075;
+  return {
+    kind: "shape",
+    path: `M${place(start, offset)}L${place(tip, offset)}L${place(tip + 3, offset + 3)}L${place(radius * 0.62, offset + thick)}L${place(start, offset + thick)}Z`,
+    fill: 1,
+    stroke: { width: 0.9, grey: 0 },
+    box: [x - rim, y - rim, x + rim, y + rim],
+  };
+}
+
+/** Counts the spaces outside the rim, from 0 at the pin. */
+function ticks({ circle, spaces }: { circle: number; spaces: number }, drawing: Drawing): Mark[] {
+  const { rim, measure } = drawing;
+  const every = spaces <= 12 ? 1 : spaces <= 40 ? 5 : spaces <= 100 ? 10 : 50;
+  const marks: Mark[] = [];
+  const tooClose = (rim * 0.09) / (rim * 2 * Math.PI) / (1 / circle);
+  for (let space = 0; space <= spaces; space += 1) {
+    const named = space === spaces || (space % every === 0 && spaces - space > Math.min(tooClose, every));
+    if (!named && spaces > 60) continue;
+    const [from, to] = [pointAt(drawing, rim + 3, space / circle), pointAt(drawing, rim + (named ? 8 : 5.5), space / circle)];
+    marks.push({ kind: "rule", from, to, width: named ? 1.1 : 0.7 });
+    if (!named) continue;
+    const end = space === 0 || space === spaces;
+    const style: Style = { weight: end ? "bold" : "regular", size: end ? 11 : 9 };
+    const [x, y] = pointAt(drawing, rim + 15, space / circle);
+    marks.push(setText(measure, String(space), style, x, y + style.size * 0.35, "center"));
+  }
+  return marks;
+}
+
+/** Three decimals of a point, as in the file. */
+function d(value: number): string {
+  return String(Math.round(value * 1000) / 1000);
+}

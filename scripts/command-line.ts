@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { allMethods, InputError, readyHeads } from "../src/index.ts";
+import { allMethods, type Exact, InputError, parseAngle, readyHeads } from "../src/index.ts";
 
 const options = {
   head: { type: "string" },
@@ -27,13 +27,18 @@ const options = {
   version: { type: "boolean" },
 } as const;
 
+/** The options that were given, still in words. */
+export type Options = {
+  readonly [Name in keyof typeof options]?: (typeof options)[Name]["type"] extends "boolean" ? boolean : string;
+};
+
 /** What the command was asked, still in words; an option that was not given is undefined. */
 export interface Asked {
   /** What to look up, or the name of another job. */
   readonly question: string | undefined;
   /** Words after the question. */
   readonly rest: readonly string[];
-  readonly options: ReturnType<typeof parse>["values"];
+  readonly options: Options;
 }
 
 /** The head that is taken when none is named. */
@@ -48,7 +53,7 @@ export function readCommandLine(words: readonly string[]): Asked {
   return { question, rest, options: values };
 }
 
-function parse(words: readonly string[]) {
+function parse(words: readonly string[]): { readonly values: Options; readonly positionals: readonly string[] } {
   try {
     return parseArgs({ args: [...words], options, allowPositionals: true });
   } catch (error) {
@@ -61,6 +66,17 @@ function parse(words: readonly string[]) {
 export function wholeNumber(text: string, place: string): number {
   if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
   throw fault(place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
+}
+
+/** Reads an angle from a zero that an option was given: 0 or more. */
+export function angleFromZero(text: string, place: string): Exact {
+  if (/^\s*0+(?:\.0+)?\s*°?\s*$/.test(text)) return "0";
+  try {
+    return parseAngle(text);
+  } catch (error) {
+    if (error instanceof InputError) throw new InputError(error.faults.map((each) => ({ ...each, place })));
+    throw error;
+  }
 }
 
 /** Reads a length that an option was given: plain millimetres, or inches with `in`. */

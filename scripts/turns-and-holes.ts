@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { readFileSync } from "node:fs";
 import { loadHead } from "../booklet/head-file.ts";
-import { InputError, readyHeads } from "../src/index.ts";
+import { readyHeads } from "../src/index.ts";
 import { answerWords, cautionLines } from "./answer-words.ts";
 import { countsByEye, moveGives } from "./asked-backwards.ts";
 import { type Asked, fault, help, millimetres, readCommandLine, usualHead } from "./command-line.ts";
@@ -72,7 +72,9 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 try {
   process.exitCode = await run(process.argv.slice(2));
 } catch (error) {
-  if (!(error instanceof InputError)) throw error;
-  process.stderr.write(`turns-and-holes: ${error.message}\n`);
+  // By name: the booklet is loaded apart from this file and has the class a second time.
+  if (!(error instanceof Error && error.name === "InputError")) throw error;
+  // What was typed may hold a line break, but what is said of it is one line.
+  process.stderr.write(`turns-and-holes: ${error.message.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, " ")}\n`);
   process.exitCode = 2;
 }

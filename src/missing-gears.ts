@@ -40,8 +40,9 @@ type Proposer = (wanted: CrankMove, search: Search) => Iterable<readonly number[
 
 function firstFew(moves: readonly Move[], proposers: readonly Proposer[], search: Search, target: Target): GearsToAdd[] {
   const found: GearsToAdd[] = [];
-  const tried = new Set<string>();
   for (const move of moves) {
+    // What fails with fewer teeth per move may do with more.
+    const tried = new Set(found.map(({ teeth }) => teeth.join()));
     for (const propose of proposers) {
       for (const teeth of proposed(move, propose, search)) {
         if (tried.has(teeth.join())) continue;

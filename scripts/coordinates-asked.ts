@@ -1,5 +1,5 @@
-import { type Answer, chord, coordinates, parseAngle } from "../src/index.ts";
-import { type Asked, fault, millimetres } from "./command-line.ts";
+import { type Answer, chord, coordinates } from "../src/index.ts";
+import { type Asked, angleFromZero, fault, millimetres } from "./command-line.ts";
 import { type More, nothingMore } from "./more.ts";
 import { table } from "./table.ts";
 import { count, line, paragraph } from "./words.ts";
@@ -14,8 +14,7 @@ export function coordinatesAsked({ target }: Answer, options: Asked["options"]):
     radius,
     sense: options.clockwise === true ? "clockwise" : "counter-clockwise",
     origin: options.tangents === true ? "tangents" : "centre",
-    ...(options["start-angle"] !== undefined &&
-      options["start-angle"] !== "0" && { startAngle: parseAngle(options["start-angle"]) }),
+    ...(options["start-angle"] !== undefined && { startAngle: angleFromZero(options["start-angle"], "--start-angle") }),
   });
   const across = Math.floor(target.divisions / 2);
   const chords =

@@ -8,6 +8,7 @@ import {
   type MoveBetween,
   type Position,
   type PositionOptions,
+  positions,
   type Reading,
   type Scale,
   type Setting,
@@ -16,14 +17,16 @@ import { type Column, table } from "./table.ts";
 import { arc, count, degrees, paragraph } from "./words.ts";
 
 /** The positions of a setting as a table, one line a tooth. */
-export function positionLines(setting: Setting, list: readonly Position[], head: Head): string[] {
+export function positionLines(setting: Setting, list: readonly Position[], head: Head, startHole = 0): string[] {
   const columns: Column[] = [
     { head: "tooth", cells: list.map(({ tooth }) => String(tooth)) },
     ...(setting.method === "dial" ? [] : [{ head: "go on by", cells: list.map(({ from }) => moveWords(from, setting)) }]),
     ...(setting.circle === null || setting.method === "dial"
       ? []
       : [
-          { head: "turns", cells: list.map(({ turns }) => String(turns)) },
+          ...(setting.method === "direct"
+            ? []
+            : [{ head: "turns", cells: list.map(({ turns }) => String(turns).replace("-", "−")) }]),
           { head: "hole", cells: list.map(({ hole }) => String(hole)) },
         ]),
     ...(setting.second ? [{ head: "rear hole", cells: list.map(({ rearHole }) => String(rearHole)) }] : []),
@@ -31,11 +34,39 @@ export function positionLines(setting: Setting, list: readonly Position[], head:
     { head: "angle", cells: list.map(({ angle }) => degrees(angle)) },
   ];
   return [
-    paragraph(
-      `Positions from tooth 1${setting.circle === null || setting.method === "dial" ? "" : "; holes are numbered from 0, where the pin starts, the way the crank goes"}.`,
-    ),
+    paragraph(`Positions from tooth 1. ${legend(setting, startHole)}`.trim()),
     "",
     ...table(columns),
+    ...backLines(setting, list),
+    ...secondRoundLines(setting, startHole),
+  ];
+}
+
+/** What the columns mean. */
+function legend({ method, circle }: Setting, startHole: number): string {
+  if (circle === null || method === "dial") return "";
+  const numbered = `Holes are numbered ${startHole === 0 ? "from 0, where the pin starts, " : ""}the way the ${method === "direct" ? "work" : "crank"} goes`;
+  const start = startHole === 0 ? "" : `; the pin starts in hole ${startHole}`;
+  if (method === "direct") return `${numbered}${start}.`;
+  return `"Go on by" is turns + spaces from the line before; "turns" and "hole" are where the pin then stands, counted from the start. ${numbered}${start}.`;
+}
+
+/** Play is taken up one way, also where the list goes back. */
+function backLines({ method }: Setting, list: readonly Position[]): string[] {
+  if (method === "direct" || list.every(({ from }) => from.direction === "forward")) return [];
+  return ["", paragraph("BACK: go half a turn or more past the hole, and come up to it onward.")];
+}
+
+/** Where the pin is not in its first hole when the work is back at its start. */
+function secondRoundLines({ method, circle, proof, ...setting }: Setting, startHole: number): string[] {
+  if (circle === null || method === "dial" || proof.pinTurns === null || !proof.pinTurns.includes("/")) return [];
+  const [, again] = positions({ ...setting, method, circle, proof }, { startHole, teeth: [proof.moves, 1] });
+  const rear = again?.rearHole === undefined ? "" : `, the rear pin from hole ${again.rearHole}`;
+  return [
+    "",
+    paragraph(
+      `A second time round the holes are others, as the pin then starts from hole ${again?.hole}${rear}; the angles stay.`,
+    ),
   ];
 }
 
@@ -114,19 +145,21 @@ function errorWords(reading: Pick<Reading, "errorArcSeconds"> | null): string {
 function moveWords({ direction, moves, turns, spaces, second }: MoveBetween, { method, circle }: Setting): string {
   if (moves === 0) return "stay";
   const on = circle === null ? "" : `/${circle}`;
-  const first = method === "direct" ? `${turns > 0 ? `${turns} + ` : ""}${spaces}${on}` : `${turns} + ${spaces}${on}`;
-  const then = second
-    ? ` ${second.direction === "with" ? "+" : "−"} ${second.turns > 0 ? `${second.turns} + ` : ""}${second.spaces}/${second.circle}`
-    : "";
-  return `${first}${then}${direction === "back" ? " BACK" : ""}`;
+  const first = `${turns > 0 || method !== "direct" ? `${turns} + ` : ""}${spaces}${on}`;
+  if (!second) return `${direction === "back" ? "BACK " : ""}${first}`;
+  const goesOn = (second.direction === "with") === (direction === "forward");
+  const then = `${second.turns > 0 ? `${second.turns} + ` : ""}${second.spaces}/${second.circle}`;
+  return `${direction === "back" ? "BACK " : ""}${first}, ${goesOn ? "on" : "back"} ${then}`;
 }
 
-/** Where to check the work on the way. */
-export function checkLines(setting: Setting, options: PositionOptions): string[] {
-  const { teeth: _, ...rest } = options;
-  const at = checkPositions(setting, rest).map(
-    ({ move, tooth, hole, angle }) =>
-      `after ${count(move, "move")} at tooth ${tooth}${hole === null || setting.method === "dial" ? "" : `, hole ${hole}`}, ${degrees(angle)}`,
-  );
+/** Where to check the work on the way through a list. */
+export function checkLines(setting: Setting, list: readonly Position[], options: Omit<PositionOptions, "teeth">): string[] {
+  const first = list[0]?.move ?? 0;
+  const at = checkPositions(setting, options)
+    .filter(({ move }) => move >= first)
+    .map(
+      ({ move, tooth, hole, angle }) =>
+        `after ${count(move, "move")} in all at tooth ${tooth}${hole === null || setting.method === "dial" ? "" : `, hole ${hole}`}, ${degrees(angle)}`,
+    );
   return at.length === 0 ? [] : ["", paragraph(`On the way: ${at.join("; ")}.`)];
 }

@@ -1,18 +1,18 @@
 import {
   type Answer,
   dialReadings,
+  type Exact,
   formatAngle,
   type Head,
   nearestHoles,
   type Position,
   type PositionOptions,
-  parseAngle,
   positions,
   positionsAfter,
   type Setting,
   toothAt,
 } from "../src/index.ts";
-import { type Asked, fault, wholeNumber } from "./command-line.ts";
+import { type Asked, angleFromZero, fault, wholeNumber } from "./command-line.ts";
 import { type More, nothingMore } from "./more.ts";
 import { checkLines, type FromZero, fromZeroLines, positionLines } from "./position-words.ts";
 import { line, paragraph } from "./words.ts";
@@ -22,12 +22,13 @@ export function positionsAsked(answer: Answer, head: Head, options: Asked["optio
   const { teeth, after, ring } = options;
   const [best] = answer.settings;
   if (teeth === undefined && after === undefined && ring === undefined) return nothingMore;
-  if (best === undefined) return fromZeroAsked(answer, head, options);
   const how = positionOptions(head, options);
-  if (ring !== undefined) return standingAt(best, ring, how);
+  if (ring !== undefined) return standingAt(answer, ring, how);
+  if (best === undefined) return fromZeroAsked(answer, head, options);
   const list = after === undefined ? listed(best, teeth ?? "all", how) : positionsAfter(best, wholeNumber(after, "--after"), how);
   if (list.length === 0) return { data: { positions: [] }, lines: ["", paragraph("That was the last: nothing is left to do.")] };
-  return { data: { positions: list }, lines: ["", ...positionLines(best, list, head), ...checkLines(best, how)] };
+  const checks = after === undefined && teeth !== "all" ? [] : checkLines(best, list, how);
+  return { data: { positions: list }, lines: ["", ...positionLines(best, list, head, how.startHole), ...checks] };
 }
 
 function positionOptions(head: Head, options: Asked["options"]): Omit<PositionOptions, "teeth"> {
@@ -37,7 +38,7 @@ function positionOptions(head: Head, options: Asked["options"]): Omit<PositionOp
     side: minus ? "minus" : "plus",
     direction: nearer ? "nearer" : "forward",
     ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),
-    ...(angle !== undefined && angle !== "0" && { startAngle: parseAngle(angle) }),
+    ...(angle !== undefined && { startAngle: angleFromZero(angle, "--start-angle") }),
   };
 }
 
@@ -55,7 +56,7 @@ function fromZeroAsked(
   if (!("divisions" in target)) return nothingMore;
   const circle = near.find(({ kind }) => kind === "nearest-hole")?.circle ?? null;
   const holes = circle === null ? null : nearestHoles(head, target.divisions, circle);
-  const start = angle === undefined || angle === "0" ? {} : { startAngle: parseAngle(angle) };
+  const start = angle === undefined ? {} : { startAngle: angleFromZero(angle, "--start-angle") };
   const all =
     head.dial === null && head.ring === null
       ? []
@@ -79,24 +80,33 @@ function teethAfter(tooth: number, divisions: number): readonly number[] {
   return Array.from({ length: Math.max(0, divisions - tooth) }, (_, index) => tooth + 1 + index);
 }
 
-function standingAt(setting: Setting, ring: string, how: Omit<PositionOptions, "teeth">): More {
-  const at = toothAt(setting, /^\s*0+(?:\.0+)?\s*°?\s*$/.test(ring) ? "0" : parseAngle(ring), how);
-  const off =
-    at.past === "0"
-      ? "exactly"
-      : at.past.startsWith("-")
-        ? `${formatAngle(at.past.slice(1), 1)} short of it`
-        : `${formatAngle(at.past, 1)} past it`;
-  const [here] = positions(setting, { ...how, teeth: [at.tooth] });
+/** The tooth that a reading of the ring stands for; where nothing closes, of the count alone. */
+function standingAt({ target, settings: [best] }: Answer, ring: string, how: Omit<PositionOptions, "teeth">): More {
+  const step = best ?? ("divisions" in target ? { spindlePerMove: `1/${target.divisions}`, teethPerMove: 1 } : null);
+  if (step === null) return nothingMore;
+  const at = toothAt(step, angleFromZero(ring, "--ring"), how);
+  const [here] = best === undefined ? [] : positions(best, { ...how, teeth: [at.tooth] });
+  const hole =
+    here === undefined || here.hole === null || best?.method === "dial" ? "" : `; the pin should be in hole ${here.hole}`;
   return {
     data: { standingAt: at },
     lines: [
       "",
-      line(
-        "The ring says",
-        `tooth ${at.tooth}, ${off}${here?.hole === null || here === undefined ? "" : `; the pin should be in hole ${here.hole}`}`,
-      ),
-      line("What is left", `--after ${at.tooth}`),
+      line("The ring says", `tooth ${at.tooth}, ${pastWords(at.past)}${hole}`),
+      ...(at.sure
+        ? []
+        : [
+            line(
+              "NOT SURE",
+              "that is over a quarter of a tooth off: check the zero of the ring, its side, and the count; or the ring is too coarse for this count",
+            ),
+          ]),
+      line("What is left", `ask again with --after ${at.tooth}`),
     ],
   };
+}
+
+function pastWords(past: Exact): string {
+  if (past === "0") return "exactly";
+  return past.startsWith("-") ? `${formatAngle(past.slice(1), 1)} short of it` : `${formatAngle(past, 1)} past it`;
 }

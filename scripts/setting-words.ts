@@ -2,6 +2,7 @@ import {
   gearsForgotten,
   type Head,
   kindOf,
+  positions,
   type Setting,
   type SettingGears,
   shaftRoom,
@@ -44,6 +45,7 @@ function moveLines(setting: Setting, head: Head): string[] {
       line("Worm", "out of mesh; the spindle is moved by hand"),
       line("Direct plate", `${setting.plate}, ${circle} holes`),
       line("Move", count(spaces, "space")),
+      line("Holes used", holesUsed(setting)),
     ];
   }
   if (setting.method === "dial") {
@@ -83,6 +85,16 @@ function moveLines(setting: Setting, head: Head): string[] {
   ];
 }
 
+const mostHolesNamed = 60;
+
+/** The holes of a direct plate by number: the wrong hole is the usual mistake. */
+function holesUsed(setting: Setting): string {
+  if (setting.proof.moves > mostHolesNamed) return "--teeth all lists them";
+  return `${positions(setting)
+    .map(({ hole }) => hole)
+    .join(", ")}; 0 is the hole that the pin starts in`;
+}
+
 function gearLines({ drivers, driven, idlers, direction, platePerSpindle, mayFoul }: SettingGears): string[] {
   const [spindle, studDriver] = drivers;
   const idlerWords = idlers === 0 ? "no idler" : count(idlers, "idler");
@@ -120,7 +132,12 @@ function proofLine({ method, proof, circle, second, gears }: Setting): string {
   if (gears) {
     return `${back}: the pin goes ${turnsOf(proof.pinTurns)} over the plate, the plate ${turnsOf(proof.plateTurns)} ${gears.direction} the crank; ${crank} in all, and the work is back at its start`;
   }
-  if (second) return `${back}: ${crank} in all bring you back to the start holes`;
+  if (second) {
+    const place = proof.pinTurns?.includes("/")
+      ? "the work back to its start, the pins to other holes"
+      : "you back to the start holes";
+    return `${back}: ${crank} in all bring ${place}`;
+  }
   if (method === "dial") return `${back}: ${crank} bring you back to the start mark`;
   const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
   return `${back}: ${crank} bring you back to ${hole}`;

@@ -36,7 +36,7 @@ interface Allowed {
   readonly below: number;
   readonly above: number;
 }
-const tip: Allowed = { below: 0.1, above: 0.05 };
+const tip: Allowed = { below: 0.1, above: 0.08 };
 const depth: Allowed = { below: 0.15, above: 0.1 };
 const centres: Allowed = { below: 0.1, above: 0.1 };
 const mateTip: Allowed = { below: 0.25, above: 0.1 };
@@ -45,9 +45,10 @@ const basePitch: Allowed = { below: 0.02, above: 0.02 };
 /** What a caliper may be off besides, in mm. */
 const caliper = 0.02;
 
-/** Whole depths in modules: of full-depth teeth and of stub teeth. */
+/** Whole depths in modules of full-depth teeth. */
 const fullDepths = [2.157, 2.25, 2.4];
-const stubDepths = [1.8];
+/** Whole depth in modules of stub teeth. */
+export const stubDepth = 1.8;
 
 function evidence(measure: string, measured: number, expected: number, { below, above }: Allowed, module: number): Evidence {
   const difference = measured - expected;
@@ -73,7 +74,7 @@ export function otherEvidence(measures: GearMeasures, supposed: Supposition): re
   const found = [...mateEvidence(measures, supposed), ...spanEvidence(measures, supposed)];
   if (measures.wholeDepth !== undefined) {
     const { wholeDepth } = measures;
-    const rules = (supposed.addendum < 1 ? stubDepths : fullDepths).map((rule) => rule * module);
+    const rules = (supposed.addendum < 1 ? [stubDepth] : fullDepths).map((rule) => rule * module);
     const nearest = rules.reduce((best, rule) => (Math.abs(rule - wholeDepth) < Math.abs(best - wholeDepth) ? rule : best));
     found.unshift(evidence("whole depth", wholeDepth, nearest, depth, module));
   }

@@ -1,34 +1,41 @@
-import { thinningShown } from "./gear-evidence.ts";
+import { stubDepth, thinningShown } from "./gear-evidence.ts";
 import type { GearMeasures } from "./gear-measures.ts";
 import type { Trial } from "./gear-trial.ts";
 import { shown } from "./measured.ts";
 
 /** What to tell the person of one candidate, in plain sentences. */
-export function findingsOf(measures: GearMeasures, { tip, supposed, evidence }: Trial): string[] {
-  const findings: string[] = [];
-  const difference = evidence[0]?.difference ?? 0;
-  if (tip === "worn tip") {
-    findings.push(`The tip reads ${shown(-difference)} mm small: worn or turned down, if it is this pitch.`);
-  }
-  if (tip === "enlarged") {
-    findings.push(
-      `The tip reads ${shown(difference)} mm large: an enlarged pinion with a profile shift of about ${shown(supposed.profileShift, 2)}, if it is this pitch.`,
+export function findingsOf(measures: GearMeasures, trial: Trial): string[] {
+  const { tip, form, supposed, evidence, level } = trial;
+  const findings = evidence
+    .slice(tip === "as drawn" ? 0 : 1)
+    .filter(({ misfit }) => misfit > 1)
+    .map(
+      ({ measure, difference }) =>
+        `The ${measure} does not fit: it is ${shown(Math.abs(difference))} mm too ${difference < 0 ? "small" : "large"}.`,
     );
-  }
-  if (tip === "reduced") {
-    findings.push(
-      `The tip reads ${shown(-difference)} mm small: reduced by a profile shift of about ${shown(supposed.profileShift, 2)}, as the mate of an enlarged pinion is, if it is this pitch.`,
-    );
-  }
-  for (const { measure, difference: off, misfit } of evidence.slice(1)) {
-    if (misfit > 1)
-      findings.push(`The ${measure} does not fit: it is ${shown(Math.abs(off))} mm too ${off < 0 ? "small" : "large"}.`);
+  if (tip !== "as drawn") findings.unshift(tipFinding(trial));
+  if (form === "stub" && measures.wholeDepth === undefined) {
+    findings.push(`Stub teeth, if they are ${shown(stubDepth * supposed.module)} mm deep: measure the depth.`);
   }
   const thin = thinningShown(measures, supposed);
-  if (thin !== null && thin > 0) {
+  if (level < 2 && thin !== null && thin > 0) {
     findings.push(`The spans show teeth ${shown(thin)} mm thinner than drawn, along the reference circle: backlash and wear.`);
   }
   return findings;
+}
+
+/** Below this shift a large tip is more likely a careless measure; our own choice. */
+const leastLikelyShift = 0.1;
+
+function tipFinding({ tip, supposed, evidence }: Trial): string {
+  const difference = evidence[0]?.difference ?? 0;
+  const reads = `The tip reads ${shown(Math.abs(difference))} mm ${difference < 0 ? "small" : "large"}`;
+  const shift = `a profile shift of about ${shown(supposed.profileShift, 2)}`;
+  if (tip === "worn tip") return `${reads}: worn or turned down, if it is this pitch.`;
+  if (tip === "reduced") return `${reads}: reduced by ${shift}, as the mate of an enlarged pinion is, if it is this pitch.`;
+  return supposed.profileShift < leastLikelyShift
+    ? `${reads}: measure it again; if it is this pitch, it has ${shift}.`
+    : `${reads}: an enlarged pinion with ${shift}, if it is this pitch.`;
 }
 
 /** What to tell the person of the measures as a whole, in plain sentences. */

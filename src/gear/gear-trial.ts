@@ -35,11 +35,17 @@ const stubSteps = 2;
 const angleSteps = 1;
 
 /**
- * Every pitch and form with the account that suits it best, the likeliest first: what fits before
- * what is explained before what is poor, then preference, then misfit.
+ * Every pitch with the account that suits it best, the likeliest first: what fits before what is
+ * explained before what is poor, then preference, then misfit. A pitch is there as a stub tooth as
+ * well where that fits the measures better. What is poor is left out where anything fits.
  */
 export function rankedTrials(measures: GearMeasures): readonly Trial[] {
-  return standardPitches.flatMap((pitch) => forms.flatMap((form) => bestOf(trialsOf(measures, pitch, form)))).sort(byRank);
+  const trials = standardPitches.flatMap((pitch) => {
+    const [best, other] = forms.flatMap((form) => bestOf(trialsOf(measures, pitch, form))).sort(byRank);
+    return best && other && other.misfit < best.misfit ? [best, other] : best ? [best] : [];
+  });
+  const fitting = trials.filter(({ level }) => level < 2);
+  return (fitting.length > 0 ? fitting : trials).sort(byRank);
 }
 
 /** A pitch and form under each pressure angle and each account of its tip. */
@@ -58,7 +64,7 @@ function trialsOf(measures: GearMeasures, pitch: StandardPitch, { form, addendum
         tip: explanation,
         supposed,
         evidence: [tip, ...others],
-        level: levelOf(explanation, tip, others),
+        level: levelOf(explanation, tip, others, form === "stub" && measures.wholeDepth === undefined),
         preference:
           pitch.preference +
           (form === "stub" ? stubSteps : 0) +
@@ -69,10 +75,12 @@ function trialsOf(measures: GearMeasures, pitch: StandardPitch, { form, addendum
   );
 }
 
-function levelOf(explanation: TipExplanation, tip: Evidence, others: readonly Evidence[]): Trial["level"] {
+/** A stub tooth is no more than an account of a small tip until its depth has been measured. */
+function levelOf(explanation: TipExplanation, tip: Evidence, others: readonly Evidence[], depthUnknown: boolean): Trial["level"] {
   if (others.some(({ misfit }) => misfit > 1)) return 2;
   if (explanation !== "as drawn") return 1;
-  return tip.misfit <= 1 ? 0 : 2;
+  if (tip.misfit > 1) return 2;
+  return depthUnknown ? 1 : 0;
 }
 
 /** Pressure angles that the spans can tell apart: one span only the common ones. */

@@ -20,7 +20,7 @@ function spaceConstant(tooth: InvoluteTooth): number {
 }
 
 /** The diameter of the circle on which the centre of a pin lies that rests in a space. */
-function pinCircle(tooth: InvoluteTooth, pinDiameter: number): number {
+export function pinCircle(tooth: InvoluteTooth, pinDiameter: number): number {
   const angle = angleOfInvolute(spaceConstant(tooth) + pinDiameter / tooth.baseDiameter);
   return tooth.baseDiameter / Math.cos(angle);
 }
@@ -73,11 +73,15 @@ export function overPins(gear: CutTooth, pinDiameter: number): number {
       `a pin of ${quoted(pinDiameter)} mm cannot be used on this gear; give one from ${shown(range.least)} to ${shown(range.greatest)} mm`,
     );
   }
-  return pinsMeasure(gear, pinDiameter);
+  const circle = pinCircle(gear, pinDiameter);
+  return overPinCircles(gear.teeth, circle, circle, pinDiameter);
 }
 
-/** As {@link overPins}, for a pin that is known to be right. */
-export function pinsMeasure(tooth: InvoluteTooth, pinDiameter: number): number {
-  const across = tooth.teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * tooth.teeth));
-  return pinCircle(tooth, pinDiameter) * across + pinDiameter;
+/**
+ * Over two pins whose centres lie on the circles of two diameters, in spaces as nearly opposite as
+ * there are: 180° apart, or 180°/z less. On like circles it is d_k, or d_k cos(90°/z).
+ */
+export function overPinCircles(teeth: number, first: number, second: number, pinDiameter: number): number {
+  const fromOpposite = teeth % 2 === 0 ? 0 : Math.PI / teeth;
+  return Math.sqrt(first ** 2 + second ** 2 + 2 * first * second * Math.cos(fromOpposite)) / 2 + pinDiameter;
 }

@@ -26,7 +26,7 @@ const modulesSecond = [
 /** Diametral pitches usual in the inch trade (common practice, no source). */
 const diametralFirst = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 32, 48, 64, 80, 96];
 /** Diametral pitches met less often (common practice, no source). */
-const diametralSecond = [1.75, 2.25, 2.75, 3.5, 7, 9, 11, 13, 15, 22, 26, 28, 30, 36, 40, 44, 50, 56, 60, 72, 120];
+const diametralSecond = [1.75, 2.25, 2.75, 3.5, 7, 9, 11, 22, 26, 28, 30, 36, 40, 60, 72, 120];
 /** Circular pitches in sixteenths of an inch, customary on older and cast gears (common practice, no source). */
 const circularSixteenths = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 18, 20, 22, 24, 28, 32];
 

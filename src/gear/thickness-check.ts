@@ -1,7 +1,7 @@
 import { refuse } from "../errors.ts";
 import { faultList } from "../fault-list.ts";
 import { readIfGiven, readMeasured, shown } from "./measured.ts";
-import { pinRange, pinsMeasure } from "./over-pins.ts";
+import { overPinCircles, pinCircle, pinRange } from "./over-pins.ts";
 import { spanLength } from "./span.ts";
 import type { SpurGear } from "./spur-gear.ts";
 import { type CutTooth, chordOf } from "./tooth-thickness.ts";
@@ -22,7 +22,7 @@ export interface ToothMeasures {
   readonly chordalAddendum: number;
   /** Over the teeth that {@link SpurGear} names; null where no span rests on the flanks. */
   readonly span: { readonly teeth: number; readonly length: number } | null;
-  /** Over the usual pins, one of them in the recut space; null where that pin cannot be used. */
+  /** Over the usual pins, one in a sound space of full width and one in the recut space; null where that pin cannot be used. */
   readonly overPins: { readonly pinDiameter: number; readonly length: number } | null;
 }
 
@@ -76,12 +76,15 @@ function measuresOf(gear: SpurGear, toothThickness: number): ToothMeasures {
     chordalThickness: chord.thickness,
     chordalAddendum: chord.addendum,
     span: gear.span === null ? null : { teeth: gear.span.teeth, length: spanLength(tooth, gear.span.teeth) },
-    overPins: overUsualPins(tooth, gear.usualPinDiameter),
+    overPins: overUsualPins(gear, tooth),
   };
 }
 
-function overUsualPins(tooth: CutTooth, pinDiameter: number): ToothMeasures["overPins"] {
-  const range = pinRange(tooth);
-  if (range === null || pinDiameter < range.least || pinDiameter > range.greatest) return null;
-  return { pinDiameter, length: pinsMeasure(tooth, pinDiameter) };
+/** One pin in a sound space, the other in a space as wide as the tooth's thinning makes it. */
+function overUsualPins({ usualPinDiameter: pin, ...sound }: SpurGear, tooth: CutTooth): ToothMeasures["overPins"] {
+  const full = { ...sound, toothThickness: sound.toothThickness + sound.thinning };
+  const canUse = [full, tooth].map(pinRange).every((range) => range !== null && pin >= range.least && pin <= range.greatest);
+  return canUse
+    ? { pinDiameter: pin, length: overPinCircles(sound.teeth, pinCircle(full, pin), pinCircle(tooth, pin), pin) }
+    : null;
 }

@@ -51,6 +51,8 @@ export interface ToothRepair {
   readonly warnings: readonly string[];
 }
 
+/** In mm: what adding and taking off again may leave. */
+const roundingError = 1e-9;
 const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "settingError"];
 
 /**
@@ -115,7 +117,7 @@ function repairWarnings(
       `The errors of setting can take ${shown(together)} mm off one side of a tooth, more than the ${shown(check.mayLose)} mm it may lose: set closer, or leave the last of the metal for the file.`,
     );
   }
-  if (together > leftOnFlank.atBottom && together > 0) {
+  if (together - leftOnFlank.atBottom > roundingError) {
     warnings.push(
       `The errors of setting, ${shown(together)} mm, are more than the saw leaves on a flank, ${shown(leftOnFlank.atBottom)} mm: take a thinner saw.`,
     );

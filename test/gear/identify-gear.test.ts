@@ -52,13 +52,45 @@ describe("the pitch from the outside diameter and the count", () => {
     );
   });
 
-  it("ranks by level of fit, then series, then misfit, as many as asked", () => {
-    const { candidates } = identifyGear({ teeth: 30, tipDiameter: 63.9 }, { limit: 100 });
+  it("ranks by level of fit, then by misfit within the series, as many as asked", () => {
+    const { candidates } = identifyGear({ teeth: 13, tipDiameter: 33.9 }, { limit: 100 });
     const level = { close: 0, explained: 1, poor: 2 };
     const ranks = candidates.map(({ fit }) => level[fit]);
     expect(ranks).toEqual([...ranks].sort());
-    expect(candidates).toHaveLength(100);
-    expect(identifyGear({ teeth: 30, tipDiameter: 63.9 }).candidates).toEqual(candidates.slice(0, 8));
+    expect(candidates.length).toBeGreaterThan(3);
+    expect(identifyGear({ teeth: 13, tipDiameter: 33.9 }, { limit: 2 }).candidates).toEqual(candidates.slice(0, 2));
+    expect(candidates.slice(0, 2)).toMatchObject([
+      { name: "2.25 module", fit: "close", preference: 2 },
+      { name: "12 DP", fit: "explained", tip: "enlarged", preference: 1 },
+    ]);
+  });
+
+  it("lists what does not fit only where nothing does, and says what is wrong with it", () => {
+    expect(identifyGear({ teeth: 86, tipDiameter: 175.8 }, { limit: 100 }).candidates.every(({ fit }) => fit !== "poor")).toBe(
+      true,
+    );
+    const { candidates, warnings } = identifyGear({ teeth: 86, tipDiameter: 9000 }, { limit: 100 });
+    expect(candidates.every(({ fit }) => fit === "poor")).toBe(true);
+    expect(candidates[0]?.findings).toEqual([
+      expect.stringMatching(/^The tip diameter does not fit: it is [\d.]+ mm too large\.$/),
+    ]);
+    expect(warnings).toEqual(["No standard pitch fits all the measures: count the teeth again, and measure again."]);
+  });
+
+  it("lists a stub tooth beside a full one where it fits the tip better", () => {
+    const { candidates } = identifyGear({ teeth: 40, tipDiameter: 52.6 });
+    expect(candidates.map(({ name, form, tip }) => `${name}, ${form}, ${tip}`)).toEqual([
+      "1.25 module, full depth, as drawn",
+      "20 DP, full depth, reduced",
+      "20 DP, stub, worn tip",
+    ]);
+  });
+
+  it("doubts a tip that is a little large before it speaks of a shift", () => {
+    const { findings } = first({ teeth: 86, tipDiameter: 176.28 });
+    expect(findings).toEqual([
+      "The tip reads 0.28 mm large: measure it again; if it is this pitch, it has a profile shift of about 0.07.",
+    ]);
   });
 
   it("shows module, diametral and circular pitch side by side", () => {
@@ -170,7 +202,7 @@ describe("other measures", () => {
   });
 
   it("a whole depth that does not fit is said to be so", () => {
-    const { candidates, warnings } = identifyGear({ teeth: 40, tipDiameter: 84, wholeDepth: 6 });
+    const { candidates, warnings } = identifyGear({ teeth: 40, tipDiameter: 84, wholeDepth: 6 }, { limit: 100 });
     expect(candidates[0]?.fit).toBe("poor");
     expect(candidates.find(({ name, form }) => name === "2 module" && form === "full depth")?.findings).toEqual([
       "The whole depth does not fit: it is 1.2 mm too large.",

@@ -1,0 +1,92 @@
+import { refuse } from "../errors.ts";
+import type { Head } from "../head.ts";
+import { type HolePosition, nearestHoles } from "../nearest-holes.ts";
+import { type Position, type PositionOptions, positions } from "../positions.ts";
+import { fromExact } from "../ratio.ts";
+import type { Setting } from "../setting.ts";
+import type { RecutPlan } from "./damaged-teeth.ts";
+
+/** What is done at a space of the gear. */
+export type RecutPurpose = "set the cutter" | "recut" | "prove the count";
+
+/** One place to go to, the crank's zero being at the sound start space. */
+export interface RecutMove {
+  readonly toothSpace: number;
+  readonly purpose: RecutPurpose;
+  /** Its `tooth` counts from the start space, which is tooth 1; its `from` is the move from the place before. */
+  readonly position: Position;
+}
+
+/** One place to go to by the nearest hole, with where that leaves it. */
+export interface RecutHole {
+  readonly toothSpace: number;
+  readonly purpose: RecutPurpose;
+  /** Its `tooth` counts from the start space, which is tooth 1. */
+  readonly position: HolePosition;
+}
+
+/**
+ * The moves of a repair with an exact setting: the start space, each space to be recut in the order
+ * in which the setting reaches them, and the sound space that proves the count.
+ *
+ * @throws {@link InputError} when the setting is for another count than the gear's.
+ */
+export function recutMoves(
+  setting: Setting,
+  plan: RecutPlan,
+  options: Omit<PositionOptions, "teeth"> = {},
+): readonly RecutMove[] {
+  const perMove = fromExact(setting.spindlePerMove);
+  if (Number(perMove.d) !== plan.teeth) {
+    refuse(
+      "setting",
+      `it divides the work into ${perMove.d} and the gear has ${plan.teeth} teeth; give a setting for ${plan.teeth}`,
+    );
+  }
+  const [start, ...rest] = places(plan);
+  const movesTo = ({ tooth }: Place) => positions(setting, { teeth: [tooth] })[0]?.move ?? 0;
+  const cuts = rest
+    .filter(({ purpose }) => purpose === "recut")
+    .map((place) => ({ place, moves: movesTo(place) }))
+    .sort((a, b) => a.moves - b.moves)
+    .map(({ place }) => place);
+  const visited = [start, ...cuts, rest.at(-1)].filter((place) => place !== undefined);
+  return positions(setting, { ...options, teeth: visited.map(({ tooth }) => tooth) }).flatMap((position, index) => {
+    const place = visited[index];
+    return place ? [{ toothSpace: place.toothSpace, purpose: place.purpose, position }] : [];
+  });
+}
+
+/**
+ * The same places by the nearest holes of a circle, each from the start space and not from the cut
+ * before, where no exact setting is to be had.
+ *
+ * @throws {@link InputError} as {@link nearestHoles} does.
+ */
+export function recutHoles(head: Head, plan: RecutPlan, circle: number): readonly RecutHole[] {
+  const holes = nearestHoles(head, plan.teeth, circle);
+  return places(plan).flatMap(({ toothSpace, purpose, tooth }) => {
+    const position = holes[tooth - 1];
+    return position ? [{ toothSpace, purpose, position }] : [];
+  });
+}
+
+interface Place {
+  readonly toothSpace: number;
+  readonly purpose: RecutPurpose;
+  /** In a list of positions whose first is the start space. */
+  readonly tooth: number;
+}
+
+function places({ teeth, startSpace, spaces, proofSpace }: RecutPlan): Place[] {
+  const at = (toothSpace: number, teethFromStart: number, purpose: RecutPurpose) => ({
+    toothSpace,
+    purpose,
+    tooth: (teethFromStart % teeth) + 1,
+  });
+  return [
+    at(startSpace, 0, "set the cutter"),
+    ...spaces.map(({ toothSpace, teethFromStart }) => at(toothSpace, teethFromStart, "recut")),
+    at(proofSpace.toothSpace, proofSpace.teethFromStart, "prove the count"),
+  ];
+}

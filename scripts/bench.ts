@@ -1,0 +1,38 @@
+#!/usr/bin/env node
+import { writeFileSync } from "node:fs";
+import { exhaustiveInC, projectFile } from "./bench/child.ts";
+import { lookUpFigures, nearFigures } from "./bench/command-figures.ts";
+import { type Figure, figureLine } from "./bench/figure.ts";
+import { gearSetFigures, lazyFigures, tableFigures } from "./bench/table-figures.ts";
+
+const help = `Benchmarks: each figure is a ratio against a baseline of the same minute.
+
+  npm run bench                      all figures; writes docs/benchmarks.json
+  npm run bench -- table near        some of: table, lazy, gears, look-up, near
+`;
+
+/** Runs the figures asked for, prints each as it comes and keeps them as JSON. */
+function bench(asked: readonly string[]): void {
+  const inC = exhaustiveInC();
+  if (inC === null) process.stderr.write("no C compiler: what is measured against the obvious way in C is left out\n");
+  const groups: Readonly<Record<string, () => Figure[]>> = {
+    ...(inC && { table: () => tableFigures(inC.run), near: () => nearFigures(inC.run) }),
+    lazy: lazyFigures,
+    gears: gearSetFigures,
+    "look-up": lookUpFigures,
+  };
+  const figures: Figure[] = [];
+  for (const [name, measure] of Object.entries(groups)) {
+    if (asked.length > 0 && !asked.includes(name)) continue;
+    for (const each of measure()) {
+      figures.push(each);
+      process.stdout.write(`${figureLine(each)}\n`);
+    }
+  }
+  inC?.remove();
+  if (asked.length === 0) writeFileSync(projectFile("docs/benchmarks.json"), `${JSON.stringify(figures, null, 2)}\n`);
+}
+
+const words = process.argv.slice(2);
+if (words.includes("--help")) process.stdout.write(help);
+else bench(words);

@@ -1,0 +1,38 @@
+import { exactSettings, nearSettings, readyHeads } from "../../src/index.ts";
+import { nodeTime, projectFile } from "./child.ts";
+import { type Figure, figure } from "./figure.ts";
+import { inTurn, timeOf } from "./stopwatch.ts";
+
+/** A look-up by the command against Node doing nothing. */
+export function lookUpFigures(): Figure[] {
+  const command = projectFile("dist/scripts/turns-and-holes.js");
+  const nothing = () => nodeTime(["-e", "0"]);
+  return ["127", "787"].map((count) =>
+    figure(
+      `look-up of ${count} by the command`,
+      inTurn(15, () => nodeTime([command, count]), nothing),
+      "node -e 0",
+      1.6,
+    ),
+  );
+}
+
+/** Near settings of every count from 2 to 1000 that does not close without gears, against the obvious exact search. */
+export function nearFigures(inC: () => number): Figure[] {
+  const head = readyHeads.find(({ id }) => id === "ratio-40-plates-15-49-ungeared");
+  if (!head) return [];
+  const counts = Array.from({ length: 999 }, (_, index) => index + 2).filter(
+    (divisions) => exactSettings(head, { divisions }).next().done === true,
+  );
+  const all = () => timeOf(() => counts.map((divisions) => nearSettings(head, { divisions })));
+  all();
+  return [
+    figure(
+      `near settings of the ${counts.length} counts to 1000 that three plates cannot do`,
+      inTurn(9, all, inC),
+      "the exact search in C",
+      7,
+      "7 times is about 150 ms where that takes 21",
+    ),
+  ];
+}

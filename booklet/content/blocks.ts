@@ -51,6 +51,8 @@ export interface TableBlock {
   readonly rows: readonly Row[];
   /** In a word or two, for a reader that cannot see it. */
   readonly summary: string;
+  /** Whether its first and last row on a page are named at the head of the page. */
+  readonly headwords?: boolean;
 }
 
 /** A heading within a part. */

@@ -28,6 +28,7 @@ export function compoundPart(desk: Desk): Part | null {
       },
       {
         kind: "table",
+        headwords: true,
         summary: "Counts by compound indexing",
         columns: [
           ...countColumns,

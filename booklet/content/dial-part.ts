@@ -20,6 +20,7 @@ export function dialPart(desk: Desk): Part | null {
       },
       {
         kind: "table",
+        headwords: true,
         summary: "Counts by the dial",
         columns: [
           ...countColumns,

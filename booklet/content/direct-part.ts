@@ -19,6 +19,7 @@ export function directPart(desk: Desk): Part | null {
       },
       {
         kind: "table",
+        headwords: true,
         summary: "Counts by direct indexing",
         columns: [
           ...countColumns,

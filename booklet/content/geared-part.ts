@@ -20,7 +20,7 @@ export function gearedPart(desk: Desk): Part | null {
       {
         kind: "paragraph",
         style: "strong",
-        text: "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same crank move gives the count in the last column.",
+        text: "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same crank move gives another count: it is printed in each row.",
       },
       {
         kind: "paragraph",
@@ -47,6 +47,7 @@ function severalTeeth(head: Head, counts: readonly HeadCount[]): readonly Block[
 function gearedTable(head: Head, counts: readonly HeadCount[], several: boolean): Block {
   return {
     kind: "table",
+    headwords: true,
     summary: several ? "Counts by differential indexing, several teeth a move" : "Counts by differential indexing",
     columns: gearedColumns(several),
     rows: counts.map((count) => gearedRow(head, count, several)),

@@ -23,6 +23,7 @@ export function impossiblePart(desk: Desk): Part | null {
       { kind: "paragraph", text: routes(head) },
       {
         kind: "table",
+        headwords: true,
         summary: "Counts that cannot be done",
         columns: [
           ...countColumns,

@@ -1,15 +1,18 @@
 import { fromExact, type Head, indexDivisions, type Setting } from "../../src/index.ts";
 import type { Block, Part } from "./blocks.ts";
+import type { Section } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
+import { markOf } from "./simple-part.ts";
 import { counted, degreesPerTurn, exact, mixed, plateOf, ratioInWords } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
-export function readingPart({ head }: Desk): Part {
+export function readingPart(desk: Desk): Part {
+  const { head } = desk;
   const example = exampleFor(head);
   return {
     id: "reading",
     title: "How to read it",
-    blocks: [...(example ? worked(head, example) : withoutPlates(head)), ...habits(head)],
+    blocks: [...(example ? worked(head, example) : withoutPlates(head)), ...habits(head), ...marksUsed(desk)],
   };
 }
 
@@ -43,7 +46,7 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
     },
     {
       kind: "figure",
-      share: 0.72,
+      share: 0.55,
       figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle: circle ?? 1, spaces } },
       alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
       caption: `Plate ${plate}, ${circle} circle, ${counted(spaces, "space")}, ${spaces + 1} holes between the arms. The hole the pin stands in is 0 and is not counted; counting it is the commonest way to spoil a job.`,
@@ -111,17 +114,23 @@ function habits(head: Head): Block[] {
         },
       ],
     },
+  ];
+}
+
+const marks: Readonly<Record<Section, string>> = {
+  simple: "simple (also called plain): crank over a plate held by its stop pin",
+  direct: "direct: the plate on the spindle itself, worm out of mesh",
+  dial: "handwheel: by the marks of the dial",
+  geared: "gears: differential indexing; stop pin out, change gears on",
+  compound: "compound: two moves on two circles for each division",
+  impossible: "cannot be done exactly with what this head has",
+};
+
+/** The marks that stand in this book. */
+function marksUsed({ counts }: Desk): Block[] {
+  const used = (Object.keys(marks) as Section[]).filter((section) => counts.some((count) => count.section === section));
+  return [
     { kind: "heading", text: "The marks" },
-    {
-      kind: "list",
-      items: [
-        { term: "S", text: "simple (also called plain): crank over a plate held by its stop pin" },
-        { term: "D", text: "direct: the plate on the spindle itself, worm out of mesh" },
-        { term: "H", text: "handwheel: by the marks of the dial" },
-        { term: "G", text: "gears: differential indexing; stop pin out, change gears on" },
-        { term: "C", text: "compound: two moves on two circles for each division" },
-        { term: "×", text: "cannot be done exactly with what this head has" },
-      ],
-    },
+    { kind: "list", items: used.map((section) => ({ term: markOf[section], text: marks[section] })) },
   ];
 }

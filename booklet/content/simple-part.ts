@@ -52,6 +52,7 @@ function simpleTable(head: Head, counts: readonly HeadCount[], included: Readonl
   });
   return {
     kind: "table",
+    headwords: true,
     summary: "Counts by simple indexing",
     columns: [
       ...countColumns,

@@ -9,16 +9,19 @@ const narrow = 10;
 
 /** Sets a grid of counts: twenty in a row where they fit, else ten. */
 export function gridGalley({ cells, key, summary }: GridBlock, width: number, paper: Paper, measure: Measure): Galley {
-  const size = paper.table * 0.9;
+  const size = paper.table;
   const widest = Math.max(...cells.map(({ text }) => measure(text, { weight: "bold", size })));
   const perRow = (widest + size * 0.5) * wide <= width ? wide : narrow;
-  const box = { width: width / perRow, height: size * 1.75, size };
+  const box = { width: width / perRow, height: size * 2.05, size };
   const rows: Slug[] = [];
-  for (let start = 0; start < cells.length; start += perRow) {
-    const row = cells.slice(start, start + perRow);
+  // Rows end on whole tens, so that a count is found by its last figure.
+  const lead = (Number(cells[0]?.text ?? 1) - 1) % perRow;
+  for (let start = -lead; start < cells.length; start += perRow) {
+    const row = cells.slice(Math.max(0, start), start + perRow);
+    const indent = Math.max(0, -start);
     rows.push({
       height: box.height,
-      marks: (left, top) => row.flatMap((cell, at) => cellMarks(cell, left + at * box.width, top, box, measure)),
+      marks: (left, top) => row.flatMap((cell, at) => cellMarks(cell, left + (indent + at) * box.width, top, box, measure)),
     });
   }
   return { ...galley([...keyLines(key, size, measure), ...rows, space(size)]), role: "Figure", alt: summary };

@@ -35,6 +35,7 @@ export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook 
 interface Sheet {
   readonly part: Part;
   readonly marks: Mark[];
+  readonly headwords: string[];
 }
 
 function setOnce(book: Book, paper: Paper, measure: Measure, known: ReadonlyMap<string, number>): SetBook {
@@ -50,17 +51,40 @@ function setOnce(book: Book, paper: Paper, measure: Measure, known: ReadonlyMap<
     anchors.set(part.id, sheets.length + 1);
     runIntoPages(galleys, part, sheets, anchors, (number) => insideFurniture(frameOf(paper, number), paper));
   }
-  const pages = sheets.map(({ part, marks }, index): Page => {
+  const pages = sheets.map(({ part, marks, headwords }, index): Page => {
     const number = index + 1;
     const folio = `page ${number} of ${sheets.length}`;
     return {
       width: paper.width,
       height: paper.height,
       label: String(number),
-      marks: [...furniture(book.running, part, book.title, folio, frameOf(paper, number), paper, measure), ...marks],
+      marks: [
+        ...furniture(
+          book.running,
+          { part, title: book.title, headwords: span(headwords) },
+          folio,
+          frameOf(paper, number),
+          paper,
+          measure,
+        ),
+        ...marks,
+      ],
     };
   });
   return { pages, anchors };
+}
+
+/** From the first word to the last: `51–96`. */
+function span(words: readonly string[]): string {
+  const first = words[0]?.split("–")[0] ?? "";
+  const last = words.at(-1)?.split("–").at(-1) ?? "";
+  return first === last ? first : `${first}–${last}`;
+}
+
+interface Strip {
+  readonly galley: Galley;
+  readonly slug: Slug;
+  readonly first: boolean;
 }
 
 /** Fills page after page with strips; a part begins a new page. */
@@ -71,57 +95,83 @@ function runIntoPages(
   anchors: Map<string, number>,
   frameFor: (page: number) => Frame,
 ): void {
-  let sheet: Sheet = { part, marks: [] };
-  let frame: Frame = frameFor(sheets.length + 1);
+  const strips = galleys.flatMap((galley) => galley.slugs.map((slug, index): Strip => ({ galley, slug, first: index === 0 })));
+  const page = emptyPage(part, sheets, anchors, frameFor);
+  page.turn();
+  page.name(part.id);
+  for (const [index, { galley, slug, first }] of strips.entries()) {
+    const before = above(galley, slug, first);
+    if (page.full(heightOf(before) + together(strips, index))) {
+      page.close();
+      page.turn();
+      for (const each of galley.head) page.put(each);
+    } else {
+      for (const each of before) page.put(each);
+    }
+    page.put(slug);
+    if (strips[index + 1]?.first !== false) page.close(galley);
+    else page.of(galley);
+  }
+}
+
+/** The page being filled. */
+function emptyPage(part: Part, sheets: Sheet[], anchors: Map<string, number>, frameFor: (page: number) => Frame) {
+  let sheet: Sheet = { part, marks: [], headwords: [] };
+  let frame = frameFor(sheets.length + 1);
   let y = 0;
-  const turn = () => {
-    sheet = { part, marks: [] };
-    sheets.push(sheet);
-    frame = frameFor(sheets.length);
-    y = frame.top;
-  };
-  turn();
-  sheet.marks.push({ kind: "anchor", name: part.id, y: 0 });
-  for (const { role, alt, head, slugs } of galleys) {
-    let open: Mark[] = [];
-    const close = () => {
-      if (open.length > 0)
-        sheet.marks.push(
-          ...(role === undefined ? open : [{ kind: "group", role, ...(alt === undefined ? {} : { alt }), marks: open } as const]),
-        );
-      open = [];
-    };
-    const put = (slug: Slug) => {
+  let open: Mark[] = [];
+  let current: Galley | null = null;
+  return {
+    turn() {
+      sheet = { part, marks: [], headwords: [] };
+      sheets.push(sheet);
+      frame = frameFor(sheets.length);
+      y = frame.top;
+    },
+    name: (anchor: string) => void sheet.marks.push({ kind: "anchor", name: anchor, y: 0 }),
+    full: (height: number) => y + height > frame.bottom && y > frame.top,
+    of(galley: Galley) {
+      current = galley;
+    },
+    put(slug: Slug) {
       if (slug.anchor !== undefined) {
         anchors.set(slug.anchor, sheets.length);
         sheet.marks.push({ kind: "anchor", name: slug.anchor, y });
       }
+      if (slug.headword !== undefined) sheet.headwords.push(slug.headword);
       open.push(...slug.marks(frame.left, y));
       y += slug.height;
-    };
-    for (const [index, slug] of slugs.entries()) {
-      const before = index === 0 ? head : slug.between ? [slug.between] : [];
-      const needed = before.reduce((sum, { height }) => sum + height, 0) + together(slugs, index);
-      if (y + needed > frame.bottom && y > frame.top) {
-        close();
-        turn();
-        head.forEach(put);
-      } else {
-        before.forEach(put);
-      }
-      put(slug);
-    }
-    close();
-  }
+    },
+    /** Ends a galley on this page: its marks are one thing for a reader. */
+    close(galley: Galley | null = current) {
+      const { role, alt } = galley ?? {};
+      if (open.length > 0 && role !== undefined)
+        sheet.marks.push({ kind: "group", role, ...(alt === undefined ? {} : { alt }), marks: open });
+      else sheet.marks.push(...open);
+      open = [];
+      current = null;
+    },
+  };
+}
+
+/** What goes above a strip: the head of its galley, or what parts it from the strip before. */
+function above(galley: Galley, slug: Slug, first: boolean): readonly Slug[] {
+  if (first) return galley.head;
+  return slug.between ? [slug.between] : [];
+}
+
+function heightOf(slugs: readonly Slug[]): number {
+  return slugs.reduce((sum, { height }) => sum + height, 0);
 }
 
 /** The height of a strip with those that must stay with it. */
-function together(slugs: readonly Slug[], from: number): number {
+function together(strips: readonly Strip[], from: number): number {
   let height = 0;
-  for (let index = from; index < slugs.length; index += 1) {
-    const slug = slugs[index];
-    height += slug?.height ?? 0;
-    if (!slug?.keepWithNext) break;
+  for (let index = from; index < strips.length; index += 1) {
+    const strip = strips[index];
+    if (!strip) break;
+    height += strip.slug.height + (index > from ? heightOf(above(strip.galley, strip.slug, strip.first)) : 0);
+    if (!strip.slug.keepWithNext) break;
   }
   return height;
 }

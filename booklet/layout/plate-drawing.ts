@@ -1,5 +1,5 @@
 import type { PlateFigure } from "../content/blocks.ts";
-import type { Mark, Style } from "./marks.ts";
+import type { Mark, ShapeMark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 
 /** Radii in parts of the rim's. */
@@ -7,6 +7,9 @@ const hub = 0.16;
 const innermost = 0.42;
 const outermost = 0.92;
 const leastNumber = 4;
+/** Room outside the rim for the figures that count spaces, and between two of them; points. */
+const roomForFigures = 30;
+const figuresApart = 15;
 
 interface Drawing {
   readonly x: number;
@@ -28,7 +31,7 @@ export function plateMarks(
   box: { left: number; top: number; side: number },
   measure: Measure,
 ): Mark[] {
-  const rim = (box.side / 2) * 0.86;
+  const rim = box.side / 2 - roomForFigures;
   const drawing: Drawing = { x: box.left + box.side / 2, y: box.top + box.side / 2, rim, measure };
   const radii = circles.map((_, index) => radiusOf(index, circles.length) * rim);
   const pitch = circles.length > 1 ? ((outermost - innermost) * rim) / (circles.length - 1) : rim * 0.2;
@@ -40,9 +43,9 @@ export function plateMarks(
     const dot = Math.min(5.2, pitch * 0.42, ((2 * Math.PI * radius) / holes) * 0.5);
     if (index === at && chosen) marks.push(...chosenHoles(chosen, radius, dot, drawing));
     else marks.push(...openHoles(allHoles(holes, radius, drawing), dot, 0.45));
-    marks.push(...circleNumber(holes, radius, dot, pitch, index === at, drawing));
+    marks.push(...circleNumber(holes, { radius, dot, pitch, isChosen: index === at, near: numbersAt(chosen) }, drawing));
   }
-  marks.push(ring(drawing, rim, 1.4, 0), ring(drawing, hub * rim, 1.2, 0));
+  marks.push(ring(drawing, rim, 1.4, 0), { ...ring(drawing, hub * rim, 1.2, 0), fill: 1 });
   if (chosen && at >= 0) {
     marks.push(...arms(chosen, radii[at] ?? 0, drawing), ...ticks(chosen, drawing));
   }
@@ -87,7 +90,7 @@ function chosenHoles(
   ];
 }
 
-function ring({ x, y }: Drawing, radius: number, width: number, grey: number): Mark {
+function ring({ x, y }: Drawing, radius: number, width: number, grey: number): ShapeMark {
   const out = radius + width / 2;
   return {
     kind: "shape",
@@ -113,14 +116,31 @@ function sector({ circle, spaces }: { circle: number; spaces: number }, drawing:
   ];
 }
 
-/** The number of a circle, in the gap between two holes nearest the foot of the plate. */
-function circleNumber(holes: number, radius: number, dot: number, pitch: number, isChosen: boolean, drawing: Drawing): Mark[] {
+interface NumberPlace {
+  readonly radius: number;
+  readonly dot: number;
+  readonly pitch: number;
+  readonly isChosen: boolean;
+  /** Where round the plate, in turns from the top. */
+  readonly near: number;
+}
+
+/** At the foot of the plate, or to the left where the far arm would lie over them. */
+function numbersAt(chosen: PlateFigure["chosen"]): number {
+  const arm = chosen === null ? 0 : chosen.spaces / chosen.circle;
+  return arm > 0.36 && arm < 0.56 ? 0.75 : 0.5;
+}
+
+/** The number of a circle, in the gap between two of its holes. */
+function circleNumber(holes: number, { radius, dot, pitch, isChosen, near }: NumberPlace, drawing: Drawing): Mark[] {
   const { measure } = drawing;
   const gap = (2 * Math.PI * radius) / holes - dot;
   const unit: Style = { weight: isChosen ? "bold" : "semibold", size: 1 };
-  const size = Math.min(8, pitch * 0.9, (gap * 0.94) / measure(String(holes), unit));
+  const width = measure(String(holes), unit);
+  const [along, across] = near === 0.5 ? [width, 1] : [0.8, width * 1.15];
+  const size = Math.min(8, (pitch * 0.9) / across, (gap * 0.94) / along);
   if (size < leastNumber) return [];
-  const [x, y] = pointAt(drawing, radius, (Math.floor((holes - 1) / 2) + 0.5) / holes);
+  const [x, y] = pointAt(drawing, radius, (Math.floor(holes * near - 0.5) + 0.5) / holes);
   const style: Style = { ...unit, size, grey: isChosen ? 1 : 0 };
   const label = setText(measure, String(holes), style, x, y + size * 0.35, "center");
   const behind: Mark = { kind: "band", x: label.x - 1, y: y - size * 0.5, width: label.width + 2, height: size, grey: 0 };
@@ -151,21 +171,24 @@ function arm(drawing: Drawing, turns: number, side: 1 | -1, radius: number, offs
   };
 }
 
-/** Counts the spaces outside the rim, from 0 at the pin. */
+/** Counts the spaces outside the rim, from 0 at the pin; figures that would crowd are left out, never the last. */
 function ticks({ circle, spaces }: { circle: number; spaces: number }, drawing: Drawing): Mark[] {
   const { rim, measure } = drawing;
-  const every = spaces <= 12 ? 1 : spaces <= 40 ? 5 : spaces <= 100 ? 10 : 50;
+  const apart = (2 * Math.PI * (rim + 15)) / circle;
+  const every = [1, 2, 5, 10, 20, 50, 100, 200].find((step) => step * apart >= figuresApart) ?? 500;
+  const lastMeetsFirst = (circle - spaces) * apart < figuresApart;
   const marks: Mark[] = [];
-  const tooClose = (rim * 0.09) / (rim * 2 * Math.PI) / (1 / circle);
   for (let space = 0; space <= spaces; space += 1) {
-    const named = space === spaces || (space % every === 0 && spaces - space > Math.min(tooClose, every));
-    if (!named && spaces > 60) continue;
+    const end = space === 0 || space === spaces;
+    const named =
+      end || (space % every === 0 && (spaces - space) * apart >= figuresApart && (circle - space) * apart >= figuresApart);
+    if (!named && apart < 3) continue;
     const [from, to] = [pointAt(drawing, rim + 3, space / circle), pointAt(drawing, rim + (named ? 8 : 5.5), space / circle)];
     marks.push({ kind: "rule", from, to, width: named ? 1.1 : 0.7 });
     if (!named) continue;
-    const end = space === 0 || space === spaces;
     const style: Style = { weight: end ? "bold" : "regular", size: end ? 11 : 9 };
-    const [x, y] = pointAt(drawing, rim + 15, space / circle);
+    const out = space === spaces && lastMeetsFirst ? 25 : 15;
+    const [x, y] = pointAt(drawing, rim + out, space / circle);
     marks.push(setText(measure, String(space), style, x, y + style.size * 0.35, "center"));
   }
   return marks;

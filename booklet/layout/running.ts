@@ -16,27 +16,28 @@ export function insideFurniture(frame: Frame, paper: Paper): Frame {
   return { ...frame, top: frame.top + paper.text * 1.9 + 8, bottom: frame.bottom - paper.note * 2.7 - 6 };
 }
 
+/** What the head of a page says of this page. */
+export interface SheetHead {
+  readonly part: Pick<Part, "title" | "mark">;
+  /** The owner's name for the head. */
+  readonly title: string;
+  /** First and last row of the page, or nothing. */
+  readonly headwords: string;
+}
+
 /** Sets head and foot of a page. */
 export function furniture(
   running: Running,
-  part: Pick<Part, "title" | "mark">,
-  title: string,
+  sheet: SheetHead,
   page: string,
   frame: Frame,
   paper: Paper,
   measure: Measure,
 ): Mark[] {
-  return [...headOf(running, part, title, frame, paper, measure), ...footOf(running, page, frame, paper, measure)];
+  return [...headOf(running, sheet, frame, paper, measure), ...footOf(running, page, frame, paper, measure)];
 }
 
-function headOf(
-  running: Running,
-  part: Pick<Part, "title" | "mark">,
-  title: string,
-  frame: Frame,
-  paper: Paper,
-  measure: Measure,
-): Mark[] {
+function headOf(running: Running, { part, title, headwords }: SheetHead, frame: Frame, paper: Paper, measure: Measure): Mark[] {
   const large: Style = { weight: "bold", size: paper.text * 1.35 };
   const small: Style = { weight: "regular", size: paper.note, grey: quiet };
   const base = frame.top + large.size;
@@ -44,12 +45,17 @@ function headOf(
   const marks: Mark[] = [ratio];
   let right = frame.right;
   if (part.mark !== undefined) {
-    const mark = setText(measure, part.mark, { ...large, grey: 1 }, frame.right - 5, base, "right");
+    const mark = setText(measure, part.mark, { ...large, grey: 1 }, right - 5, base, "right");
     marks.push(
       { kind: "band", x: mark.x - 5, y: base - large.size * 0.95, width: mark.width + 10, height: large.size * 1.3, grey: 0 },
       mark,
     );
-    right = mark.x - 12;
+    right = mark.x - 14;
+  }
+  if (headwords !== "") {
+    const words = setText(measure, headwords, large, right, base, "right");
+    marks.push(words);
+    right = words.x - 14;
   }
   const name = shortened(measure, title, small, right - ratio.x - ratio.width - 14);
   marks.push(setText(measure, name, small, right, base, "right"));
@@ -79,6 +85,8 @@ function footOf(running: Running, page: string, frame: Frame, paper: Paper, meas
 /** Cuts a line to the width given, with a mark that it was cut. */
 function shortened(measure: Measure, text: string, style: Style, width: number): string {
   if (measure(text, style) <= width) return text;
-  const [line = ""] = brokenIntoLines(measure, text, style, Math.max(20, width - measure("…", style)));
+  const room = width - measure("…", style);
+  if (room < style.size * 2) return "";
+  const [line = ""] = brokenIntoLines(measure, text, style, room);
   return `${line}…`;
 }

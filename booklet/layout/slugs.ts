@@ -9,6 +9,8 @@ export interface Slug {
   readonly keepWithNext?: boolean;
   /** Goes above it, unless it stands first under a head. */
   readonly between?: Slug;
+  /** What the head of the page says of its first and last strip: `51`, or `106–107`. */
+  readonly headword?: string;
   /** The name that leads here. */
   readonly anchor?: string;
 }

@@ -31,7 +31,7 @@ export function tableGalley(block: TableBlock, width: number, paper: Paper, meas
   return {
     role: "Table",
     head: [headSlug(fitted, measure)],
-    slugs: rows.map((row, index) => rowSlug(row, index, fitted, paper, measure)),
+    slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
   };
 }
 
@@ -88,7 +88,7 @@ function fitAt(size: number, { columns, rows }: TableBlock, width: number, measu
     left += here.width;
     return here;
   });
-  return { columns: placed, size, width };
+  return { columns: placed, size, width: Math.min(width, left + edge * size + 0.01) };
 }
 
 function gapBefore(previous: Column | undefined, column: Column): number {
@@ -185,7 +185,7 @@ function headEdge({ align, left, width }: Fitted["columns"][number]): number {
   return align === "left" ? left : align === "right" ? left + width : left + width / 2;
 }
 
-function rowSlug(row: Row, index: number, fitted: Fitted, paper: Paper, measure: Measure): Slug {
+function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
   const { size } = fitted;
   const line = size * leading;
   const lines = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
@@ -199,6 +199,7 @@ function rowSlug(row: Row, index: number, fitted: Fitted, paper: Paper, measure:
   return {
     height: body,
     ...(inBlock === 0 ? { between: blockRule(fitted.width) } : {}),
+    ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
     ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
     marks(left, top) {
       const marks: Mark[] = [];

@@ -23,7 +23,7 @@ interface Placed extends Shaft {
 export function trainHeight(figure: TrainFigure, width: number): number {
   const scale = scaleFor(figure, width);
   const largest = Math.max(...figure.drivers, ...figure.driven);
-  return largest * scale + 44;
+  return largest * scale + 62;
 }
 
 function scaleFor(figure: TrainFigure, width: number): number {
@@ -49,9 +49,11 @@ export function trainMarks(figure: TrainFigure, box: { left: number; top: number
   const y = box.top + (largest * scale) / 2 + 6;
   const used = ((shafts.at(-1)?.at ?? 0) + largestOf(shafts.at(-1)) / 2 + largestOf(shafts[0]) / 2) * scale;
   const start = box.left + (box.width - used) / 2 + (largestOf(shafts[0]) / 2) * scale;
-  return shafts.flatMap((shaft) =>
-    shaftMarks(shaft, start + shaft.at * scale, y, scale, box.top + largest * scale + 12, measure),
-  );
+  // Names stand lower under every second shaft, so that those of close shafts do not touch.
+  return shafts.flatMap((shaft, index) => {
+    const labelTop = box.top + largest * scale + 10 + (index % 2) * 22;
+    return shaftMarks(shaft, start + shaft.at * scale, y, scale, labelTop, measure);
+  });
 }
 
 function placed({ drivers, driven, idlers }: TrainFigure): readonly Placed[] {

@@ -1,0 +1,156 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bookOf } from "../../booklet/content/book.ts";
+import { partIds } from "../../booklet/content/parts.ts";
+import { openPrintShop } from "../../booklet/draw/canvas.ts";
+import { flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
+import { setInPages } from "../../booklet/layout/pages.ts";
+import { frameOf, paperNamed, paperNames } from "../../booklet/layout/paper.ts";
+import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
+
+const { measure } = await openPrintShop();
+
+function pagesOf(
+  head: Head,
+  paper: string,
+  contents: { from: number; to: number; degreeTables?: readonly number[] },
+): readonly Page[] {
+  const book = bookOf(head, { version: "1.0.0", digest: "0123456789ab" }, { parts: partIds, degreeTables: [], ...contents });
+  return setInPages(book, paperNamed(paper), measure).pages;
+}
+
+const slack = 0.7;
+
+/** Marks that reach beyond the margins of their page. */
+function beyondMargins(page: Page, number: number, paper: string): Mark[] {
+  const { left, right, top, bottom } = frameOf(paperNamed(paper), number);
+  return [...flattened(page.marks)].filter((mark) => {
+    const box = boxOf(mark);
+    return box !== null && (box[0] < left - slack || box[1] < top - slack || box[2] > right + slack || box[3] > bottom + slack);
+  });
+}
+
+type Box = readonly [left: number, top: number, right: number, bottom: number];
+
+function boxOf(mark: Exclude<Mark, { kind: "group" }>): Box | null {
+  switch (mark.kind) {
+    case "text":
+      return [mark.x, mark.y - mark.size * 0.7, mark.x + mark.width, mark.y + mark.size * 0.2];
+    case "rule":
+      return [
+        Math.min(mark.from[0], mark.to[0]),
+        Math.min(mark.from[1], mark.to[1]),
+        Math.max(mark.from[0], mark.to[0]),
+        Math.max(mark.from[1], mark.to[1]),
+      ];
+    case "band":
+      return [mark.x, mark.y, mark.x + mark.width, mark.y + mark.height];
+    case "shape":
+      return mark.box;
+    case "dots": {
+      const [xs, ys] = [mark.at.map(([x]) => x), mark.at.map(([, y]) => y)];
+      return mark.at.length === 0 ? null : [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
+    }
+    default:
+      return null;
+  }
+}
+
+/** Pieces of text that lie over each other. */
+function overlapping(page: Page): [string, string][] {
+  const texts = [...flattened(page.marks)]
+    .filter((mark): mark is TextMark => mark.kind === "text" && mark.text !== "")
+    .sort((a, b) => a.y - b.y);
+  const found: [string, string][] = [];
+  for (const [index, one] of texts.entries()) {
+    for (const other of texts.slice(index + 1)) {
+      if (other.y - one.y > 40) break;
+      const [a, b] = [boxOf(one), boxOf(other)];
+      if (a && b && Math.min(a[2], b[2]) - Math.max(a[0], b[0]) > 0.3 && Math.min(a[3], b[3]) - Math.max(a[1], b[1]) > 0.5)
+        found.push([one.text, other.text]);
+    }
+  }
+  return found;
+}
+
+/** Pages that end on a heading, which belongs with what follows. */
+function endsOnHeading({ marks }: Page): boolean {
+  const last = marks.findLast((mark) => mark.kind === "group");
+  return last?.kind === "group" && (last.role === "H1" || last.role === "H2");
+}
+
+function faultsIn(pages: readonly Page[], paper: string) {
+  return pages.flatMap((page, index) => [
+    ...beyondMargins(page, index + 1, paper).map((mark) => ({ page: index + 1, beyond: mark })),
+    ...overlapping(page).map((pair) => ({ page: index + 1, over: pair })),
+    ...(endsOnHeading(page) ? [{ page: index + 1, endsOnHeading: true }] : []),
+  ]);
+}
+
+const name = fc
+  .string({ unit: fc.constantFrom(..."ABCXYZabcxyz0123456789 -&<>()/°′"), minLength: 1, maxLength: 60 })
+  .filter((text) => text.trim() !== "");
+const circles = fc.uniqueArray(fc.integer({ min: 2, max: 400 }), { minLength: 1, maxLength: 40 });
+const plate = fc.oneof(
+  fc.record({ circles }),
+  fc.tuple(circles, circles).map(([front, back]) => ({
+    faces: [
+      { name: "front", circles: front },
+      { name: "back", circles: back },
+    ],
+  })),
+);
+const scale = fc.record({
+  marksPerTurn: fc.integer({ min: 2, max: 400 }),
+  vernierLines: fc.integer({ min: 1, max: 12 }),
+  figures: fc.constantFrom("marks" as const, "angle" as const),
+});
+const headSpec = fc.record({
+  name,
+  wormRatio: fc.oneof(
+    fc.integer({ min: 1, max: 4000 }),
+    fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 2, max: 9 })).map(([n, d]) => `${n}/${d}`),
+  ),
+  plates: fc
+    .uniqueArray(fc.tuple(name, plate), { selector: ([text]) => text.trim(), minLength: 1, maxLength: 5 })
+    .map((plates) => plates.map(([text, rest]) => ({ name: text, ...rest }))),
+  directPlates: fc.uniqueArray(fc.record({ name, holes: fc.integer({ min: 2, max: 60 }) }), {
+    selector: (each) => each.name.trim(),
+    maxLength: 2,
+  }),
+  rearPin: fc.boolean(),
+  gears: fc.array(fc.integer({ min: 16, max: 120 }), { maxLength: 60 }),
+  ring: fc.option(scale),
+  dial: fc.option(scale),
+});
+
+describe("laws of the page", () => {
+  it.each(readyHeads.map((head, index) => [head.id, head, paperNames[index % paperNames.length] ?? "a4"] as const))(
+    "%s: nothing lies outside the margins or over anything else",
+    (_, head, paper) => {
+      expect(faultsIn(pagesOf(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);
+    },
+  );
+
+  it("holds for any head on any paper", () => {
+    fc.assert(
+      fc.property(headSpec, fc.constantFrom(...paperNames), (spec, paper) => {
+        const head = defineHead(spec as HeadSpec);
+        expect(faultsIn(pagesOf(head, paper, { from: 2, to: 24, degreeTables: [7] }), paper)).toEqual([]);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it.each(paperNames)("prints no figure in a table under the size for %s", (paper) => {
+    const least = paper.startsWith("half") || paper === "a5" ? 8 : 8.5;
+    const texts = pagesOf(readyHeads[0] as Head, paper, { from: 2, to: 400 }).flatMap(({ marks }) => tableTexts(marks));
+    expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(least - 1.6);
+  });
+});
+
+function tableTexts(marks: readonly Mark[]): readonly TextMark[] {
+  return marks
+    .flatMap((mark) => (mark.kind === "group" && mark.role === "Table" ? [...flattened(mark.marks)] : []))
+    .filter((mark): mark is TextMark => mark.kind === "text");
+}

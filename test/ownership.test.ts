@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { checkOwned, defineHead, exactSettings, type UnprovedSetting } from "../src/index.ts";
 import { counts, heads, teethPerMove } from "./support/arbitraries.ts";
 import { handWorked } from "./support/hand-worked.ts";
-import { twoFaces } from "./support/ready.ts";
+import { ready, twoFaces } from "./support/ready.ts";
 import { refusalLines } from "./support/refusal.ts";
 
 const head = defineHead({
@@ -14,7 +14,7 @@ const head = defineHead({
   gears: [24, 24, 40, 48, 56, 64, 72],
 });
 const owned = (setting: UnprovedSetting, on = head) => refusalLines(() => checkOwned(setting, on));
-const { simple, wholeTurns, fractional, direct, compoundWith, compoundAgainst, onePairAgainst, twoPairsWith } = handWorked;
+const { simple, wholeTurns, fractional, direct, dial, compoundWith, compoundAgainst, onePairAgainst, twoPairsWith } = handWorked;
 
 describe("checkOwned", () => {
   it.each(Object.values(handWorked).filter(({ setting }) => setting.wormRatio === "40"))("lets $name pass", ({ setting }) => {
@@ -44,6 +44,15 @@ describe("checkOwned", () => {
     expect(owned({ ...direct.setting, circle: 36 })).toEqual(['setting: needs a direct plate "1" of 36 holes']);
     expect(owned({ ...direct.setting, plate: "nose" })).toEqual(['setting: needs a direct plate "nose" of 24 holes']);
     expect(owned(wholeTurns.setting, twoFaces)).toEqual([]);
+  });
+
+  it("names a dial that the head has not, by its places in a turn", () => {
+    const table = ready("ratio-90-dial");
+    expect(owned(dial.setting, table)).toEqual([]);
+    expect(owned({ ...dial.setting, circle: 240 }, table)).toEqual(["setting: needs a dial with 240 places in a turn"]);
+    expect(owned(dial.setting, defineHead({ ...head, wormRatio: 90 }))).toEqual([
+      "setting: needs a dial with 1440 places in a turn",
+    ]);
   });
 
   it("names the second circle and the rear pin of compound indexing", () => {

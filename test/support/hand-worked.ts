@@ -76,6 +76,26 @@ export const handWorked = {
     pinTurns: null,
     plateTurns: null,
   },
+  dial: {
+    // 90/64 = 1 + 13/32, and 13/32 of the 240 · 6 places of the dial is 585.
+    name: "dial: 64 on 90:1 = 1 turn + 585/1440",
+    setting: {
+      ...words,
+      method: "dial",
+      wormRatio: "90",
+      plate: null,
+      plateStopPin: null,
+      spindlePerMove: "1/64",
+      turns: 1,
+      spaces: 585,
+      circle: 1440,
+    },
+    moves: 64,
+    rounds: 1,
+    crankTurns: "90",
+    pinTurns: "90",
+    plateTurns: "0",
+  },
   compoundWith: {
     // 10/15 + 2/17 = 40/51: the plate goes on 51 · 2/17 = 6 turns, the pin over it 34.
     name: "compound with: 51 = 10/15 + 2/17",

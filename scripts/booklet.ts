@@ -2,7 +2,7 @@
 import { realpathSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { bookletPdf, loadHead, type PaperName, type PartId, paperNames, partIds } from "../booklet/index.ts";
+import { bookletPdf, loadHead, type PaperName, type PartId, paperNames, partIds, wallPaperNames } from "../booklet/index.ts";
 import { InputError, readyHeads } from "../src/index.ts";
 import { fault, usualHead } from "./command-line.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
@@ -12,10 +12,13 @@ const help = `Print the book for a head: every count with its setting, ready for
   npm run booklet                                      the first ready head, on A4
   npm run booklet -- --head ratio-40-faces-24-66       another ready head
   npm run booklet -- --head my-head.json --paper a5    your own head, as an A5 booklet
-  npm run booklet -- --to 200 --out ~/wall.pdf         fewer counts, to a file of your choice
+  npm run booklet -- --as booklet --paper a5           the same on A4, to print on both sides, fold and stitch
+  npm run booklet -- --as wall --to 100                sheets in large type for the wall
+  npm run booklet -- --to 200 --out ~/mine.pdf         fewer counts, to a file of your choice
 
   --head FILE-or-ID   a ready head or a JSON file that describes yours
-  --paper PAPER       ${paperNames.join(", ")}
+  --as FORM           pages (the default), booklet (half sheets to fold) or wall (large type)
+  --paper PAPER       ${paperNames.join(", ")}; for the wall ${wallPaperNames.join(", ")}
   --from N, --to N    the counts, 2 to 400 where not given
   --parts LIST        only these, with commas: ${partIds.slice(0, 7).join(", ")},
                       ${partIds.slice(7).join(", ")}
@@ -29,7 +32,8 @@ Ready heads: ${readyHeads.map(({ id }) => id).join(", ")}
 
 const options = {
   head: { type: "string" },
-  paper: { type: "string", default: "a4" },
+  as: { type: "string", default: "pages" },
+  paper: { type: "string" },
   from: { type: "string", default: "2" },
   to: { type: "string", default: "400" },
   parts: { type: "string" },
@@ -52,12 +56,13 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
     return 0;
   }
   const head = loadHead(asked.head ?? usualHead);
-  const out = asked.out ?? `turns-and-holes-${head.id}.pdf`;
+  const out = asked.out ?? `turns-and-holes-${head.id}${asked.as === "pages" ? "" : `-${asked.as}`}.pdf`;
   checkPlace(out, asked.force);
   const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
   if (to < from) throw fault("--to", `${to} is below ${from}; give the smaller count first`);
   const bytes = await bookletPdf(head, {
-    paper: asked.paper as PaperName,
+    as: form(asked.as),
+    ...(asked.paper === undefined ? {} : { paper: asked.paper as PaperName }),
     from,
     to,
     ...(asked.parts === undefined ? {} : { parts: asked.parts.split(",").map((part) => part.trim()) as PartId[] }),
@@ -81,6 +86,11 @@ function read(words: readonly string[]) {
     const message = error instanceof Error ? error.message.split(/[.\n]/)[0] : "cannot be read";
     throw fault("", `${message}; ask for --help`);
   }
+}
+
+function form(text: string): "pages" | "booklet" | "wall" {
+  if (text === "pages" || text === "booklet" || text === "wall") return text;
+  throw fault("--as", `there is no form ${JSON.stringify(text)}; the forms are pages, booklet and wall`);
 }
 
 const mostCounts = 5000;

@@ -97,6 +97,7 @@ export const help: string = `Turns & Holes: exact dividing-head indexing.
 
   turns-and-holes COUNT|ANGLE [options]   look up one count or one angle
   turns-and-holes gives MOVE [options]    the reverse: what a move really gives
+  turns-and-holes spacing ANGLES          unequal spaces, as of a reamer
   turns-and-holes heads                   list the ready heads
   turns-and-holes booklet [options]       print the booklet of a head (PDF)
 
@@ -111,6 +112,7 @@ Examples
   turns-and-holes 97 --near --radius 50        how far off, and in millimetres
   turns-and-holes 12 --coordinates --radius 40
   turns-and-holes "2.9° ± 0.05°"               which counts that could mean
+  turns-and-holes spacing "58°,62°,59°,61°,60°,60°"
   turns-and-holes gives "0 + 22/33"            60
   turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against
 

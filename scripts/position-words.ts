@@ -101,7 +101,7 @@ export function fromZeroLines(rows: readonly FromZero[], circle: number | null, 
 }
 
 /** The columns of a head's own scales. */
-function scaleColumns(
+export function scaleColumns(
   list: readonly Pick<Position, "dial" | "ring">[],
   { dial, ring, wormRatio }: Pick<Head, "dial" | "ring" | "wormRatio">,
 ): Column[] {
@@ -136,7 +136,8 @@ function figureWords(figure: Exact, finest: number): string {
   return finest % 1 === 0 ? words.replace(/\.0″$/, "″") : words;
 }
 
-function errorWords(reading: Pick<Reading, "errorArcSeconds"> | null): string {
+/** How far a reading or a hole is off, with its sign. */
+export function errorWords(reading: Pick<Reading, "errorArcSeconds"> | null): string {
   if (reading === null) return "";
   const { errorArcSeconds } = reading;
   return errorArcSeconds === 0 ? "0" : `${errorArcSeconds > 0 ? "+" : "−"}${arc(errorArcSeconds)}`;

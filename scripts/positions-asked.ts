@@ -26,7 +26,7 @@ export function positionsAsked(answer: Answer, head: Head, options: Asked["optio
   if (ring !== undefined) return standingAt(answer, ring, how);
   if (best === undefined) return fromZeroAsked(answer, head, options);
   const list = after === undefined ? listed(best, teeth ?? "all", how) : positionsAfter(best, wholeNumber(after, "--after"), how);
-  if (list.length === 0) return { data: { positions: [] }, lines: ["", paragraph("That was the last: nothing is left to do.")] };
+  if (list.length === 0) return nothingLeft("positions");
   const checks = after === undefined && teeth !== "all" ? [] : checkLines(best, list, how);
   return { data: { positions: list }, lines: ["", ...positionLines(best, list, head, how.startHole), ...checks] };
 }
@@ -61,23 +61,33 @@ function fromZeroAsked(
     head.dial === null && head.ring === null
       ? []
       : dialReadings(head, target.divisions, { side: minus ? "minus" : "plus", ...start }).positions;
-  const wanted =
-    after !== undefined ? teethAfter(wholeNumber(after, "--after"), target.divisions) : wantedTeeth(teeth, target.divisions);
+  const wanted = after === undefined ? wantedTeeth(teeth, target.divisions) : teethAfter(after, target.divisions);
+  if (wanted.length === 0) return nothingLeft("fromZero");
   const rows = wanted.map((tooth): FromZero => ({ tooth, hole: holes?.[tooth - 1] ?? null, scales: all[tooth - 1] ?? null }));
   return { data: { fromZero: rows }, lines: ["", ...fromZeroLines(rows, circle, head)] };
 }
 
 function wantedTeeth(teeth: string, divisions: number): readonly number[] {
-  if (teeth.trim() === "all") return teethAfter(0, divisions);
-  return teeth.split(",").map((text) => {
-    const tooth = wholeNumber(text, "--teeth");
-    if (tooth < 1 || tooth > divisions) throw fault("--teeth", `${tooth} is not a tooth of ${divisions}; give 1 to ${divisions}`);
-    return tooth;
-  });
+  if (teeth.trim() === "all") return onward(0, divisions);
+  return teeth.split(",").map((text) => toothOf(divisions, text, "--teeth"));
 }
 
-function teethAfter(tooth: number, divisions: number): readonly number[] {
-  return Array.from({ length: Math.max(0, divisions - tooth) }, (_, index) => tooth + 1 + index);
+function teethAfter(tooth: string, divisions: number): readonly number[] {
+  return onward(toothOf(divisions, tooth, "--after"), divisions);
+}
+
+function onward(tooth: number, divisions: number): readonly number[] {
+  return Array.from({ length: divisions - tooth }, (_, index) => tooth + 1 + index);
+}
+
+function toothOf(divisions: number, text: string, place: string): number {
+  const tooth = wholeNumber(text, place);
+  if (tooth >= 1 && tooth <= divisions) return tooth;
+  throw fault(place, `${tooth} is not a tooth of ${divisions}; give 1 to ${divisions}`);
+}
+
+function nothingLeft(key: "positions" | "fromZero"): More {
+  return { data: { [key]: [] }, lines: ["", paragraph("That was the last: nothing is left to do.")] };
 }
 
 /** The tooth that a reading of the ring stands for; where nothing closes, of the count alone. */

@@ -9,6 +9,7 @@ import { coordinatesAsked } from "./coordinates-asked.ts";
 import { lookUp } from "./look-up.ts";
 import type { More } from "./more.ts";
 import { positionsAsked } from "./positions-asked.ts";
+import { spacingAsked } from "./spacing-asked.ts";
 
 /** Exit 0: answered; 1: no exact setting; 2: the question could not be read. */
 async function run(words: readonly string[]): Promise<number> {
@@ -26,6 +27,7 @@ function answer({ question, rest, options }: Asked): number {
   if (question === undefined) throw fault("", "nothing was asked; give a count such as 127, an angle such as 2°54', or --help");
   if (question === "heads") return say(`${readyHeads.map(({ id, name }) => `${id.padEnd(34)}${name}`).join("\n")}\n`);
   const head = loadHead(options.head ?? usualHead);
+  if (question === "spacing") return tell(spacingAsked(rest.join(" "), head, options), options);
   if (question === "gives") return tell(moveGives(rest.join(" "), head, options), options);
   if (rest.length > 0) {
     throw fault("", `one count or angle at a time, but ${rest.length + 1} were given; put an angle with spaces in quotes`);

@@ -86,3 +86,4 @@ export type { Scale, ScaleSpec } from "./scale.ts";
 export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
 export type { Target } from "./target.ts";
 export { type NearestTooth, toothAt } from "./tooth-at.ts";
+export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./unequal-spacing.ts";

@@ -1,6 +1,7 @@
 import { quoted, refuse } from "../errors.ts";
 import { faultList } from "../fault-list.ts";
 import { type Exact, floorMod, groupDigits, rational, toExact } from "../ratio.ts";
+import { readTeeth } from "./spur-gear-spec.ts";
 
 /** One flank of a space: the tooth it belongs to, and whether it is cut or must not be touched. */
 export interface Flank {
@@ -49,6 +50,7 @@ export interface DamageOptions {
  * Plans the spaces to recut for damaged teeth: every one that has a built-up flank, so both flanks
  * of each built-up tooth, counted from one sound space.
  *
+ * @param teeth - The count of the gear, 4 to 10,000.
  * @throws {@link InputError} when a number is no tooth of the gear or is given twice, when no sound
  * space (a sound tooth on either side) is left to start from, or the one named is not sound.
  */
@@ -80,34 +82,31 @@ export function recutPlan(teeth: number, { damaged, startSpace }: DamageOptions)
   };
 }
 
-function readDamaged(teeth: number, damaged: unknown): ReadonlySet<number> {
+function readDamaged(teeth: unknown, damaged: unknown): ReadonlySet<number> {
   const faults = faultList();
-  const numbers = faults.list(damaged, "damaged", teeth);
-  const built = new Set<number>();
-  for (const [index, number] of numbers.entries()) {
-    const tooth = faults.wholeNumber(number, `damaged[${index}]`, 1, teeth);
-    if (built.has(tooth)) faults.add(`damaged[${index}]`, `tooth ${tooth} is named twice; name each damaged tooth once`);
-    built.add(tooth);
-  }
-  if (Array.isArray(damaged) && damaged.length === 0) {
-    faults.add("damaged", "no tooth is named; give the damaged teeth by number, such as 7, 8");
+  const count = readTeeth(teeth, "teeth", faults);
+  const most = Number.isNaN(count) ? 0 : count;
+  const numbers = faults.list(damaged, "damaged", most, "no tooth is named; give the damaged teeth by number, such as 7, 8");
+  for (const [index, tooth] of numbers.entries()) {
+    faults.wholeNumber(tooth, `damaged[${index}]`, 1, most);
+    if (numbers.indexOf(tooth) < index)
+      faults.add(`damaged[${index}]`, `tooth ${tooth} is named twice; name each damaged tooth once`);
   }
   faults.throwIfAny();
-  return built;
+  return new Set(numbers as readonly number[]);
 }
 
-/** The sound space just before the damage, at the end of the longest sound stretch: the shortest way round all the cuts. */
+/**
+ * The sound space just before the damage, at the end of the longest sound stretch: from there all
+ * the cuts are reached in the fewest teeth.
+ */
 function soundSpaceBefore(teeth: number, toRecut: ReadonlySet<number>): number {
   const ascending = [...toRecut].sort((a, b) => a - b);
-  const soundBefore = (space: number, index: number) => floorMod(space - (ascending.at(index - 1) ?? 0) - 1, teeth);
-  const longest = ascending.reduce(
-    (best, space, index) => {
-      const sound = ascending.length === 1 ? teeth - 1 : soundBefore(space, index);
-      return sound > best.sound ? { space, sound } : best;
-    },
-    { space: 1, sound: -1 },
-  );
-  return floorMod(longest.space - 2, teeth) + 1;
+  const stretches = ascending.map((space, index) => {
+    const before = ascending.at(index - 1) ?? space;
+    return { before: floorMod(space - 2, teeth) + 1, sound: floorMod(space - before - 1, teeth) };
+  });
+  return stretches.reduce((longest, stretch) => (stretch.sound > longest.sound ? stretch : longest)).before;
 }
 
 function checkStart(startSpace: unknown, teeth: number, toRecut: ReadonlySet<number>): number {

@@ -67,8 +67,7 @@ export function depthRule(name: DepthRuleName): DepthRule {
 
 /** The rule in the user's system: `"2.25 m"`, `"2.157/DP"`, `"2.2/DP + 0.002 in"`, `"1.8/DP, stub"`. */
 export function depthRuleInWords(name: DepthRuleName, system: "module" | "diametral pitch"): string {
-  const [, factor = "", rest = ""] = /^([\d.]+)(.*)$/.exec(name) ?? [];
-  const depth = system === "module" ? `${factor} m` : `${factor}/DP`;
-  if (rest === "-stub") return `${depth}, stub`;
-  return rest === "" ? depth : `${depth} + 0.002 in`;
+  const unit = system === "module" ? " m" : "/DP";
+  if (name === "1.8-stub") return `1.8${unit}, stub`;
+  return name === "2.2+0.002in" ? `2.2${unit} + 0.002 in` : `${name}${unit}`;
 }

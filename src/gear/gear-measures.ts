@@ -1,4 +1,3 @@
-import { quoted } from "../errors.ts";
 import { type FaultList, faultList } from "../fault-list.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "./measured.ts";
 import type { Span } from "./span.ts";
@@ -60,8 +59,8 @@ function readSpans(value: unknown, faults: FaultList): readonly Span[] {
     };
   });
   for (const [index, { teeth }] of spans.entries()) {
-    if (spans.findIndex((other) => other.teeth === teeth) < index) {
-      faults.add(`spans[${index}].teeth`, `a span over ${quoted(teeth)} teeth is given twice; give each number of teeth once`);
+    if (spans.slice(0, index).some((other) => other.teeth === teeth)) {
+      faults.add(`spans[${index}].teeth`, `a span over ${teeth} teeth is given twice; give each number of teeth once`);
     }
   }
   return [...spans].sort((a, b) => a.teeth - b.teeth);

@@ -43,18 +43,16 @@ export function recutMoves(
       `it divides the work into ${perMove.d} and the gear has ${plan.teeth} teeth; give a setting for ${plan.teeth}`,
     );
   }
-  const [start, ...rest] = places(plan);
-  const movesTo = ({ tooth }: Place) => positions(setting, { teeth: [tooth] })[0]?.move ?? 0;
-  const cuts = rest
-    .filter(({ purpose }) => purpose === "recut")
-    .map((place) => ({ place, moves: movesTo(place) }))
-    .sort((a, b) => a.moves - b.moves)
+  const { start, cuts, proof } = places(plan);
+  const inOrder = cuts
+    .flatMap((place) => positions(setting, { teeth: [place.tooth] }).map(({ move }) => ({ place, move })))
+    .sort((a, b) => a.move - b.move)
     .map(({ place }) => place);
-  const visited = [start, ...cuts, rest.at(-1)].filter((place) => place !== undefined);
-  return positions(setting, { ...options, teeth: visited.map(({ tooth }) => tooth) }).flatMap((position, index) => {
-    const place = visited[index];
-    return place ? [{ toothSpace: place.toothSpace, purpose: place.purpose, position }] : [];
-  });
+  const visited = [start, ...inOrder, proof];
+  const there = positions(setting, { ...options, teeth: visited.map(({ tooth }) => tooth) });
+  return visited.flatMap(({ toothSpace, purpose }, index) =>
+    there.slice(index, index + 1).map((position) => ({ toothSpace, purpose, position })),
+  );
 }
 
 /**
@@ -65,10 +63,10 @@ export function recutMoves(
  */
 export function recutHoles(head: Head, plan: RecutPlan, circle: number): readonly RecutHole[] {
   const holes = nearestHoles(head, plan.teeth, circle);
-  return places(plan).flatMap(({ toothSpace, purpose, tooth }) => {
-    const position = holes[tooth - 1];
-    return position ? [{ toothSpace, purpose, position }] : [];
-  });
+  const { start, cuts, proof } = places(plan);
+  return [start, ...cuts, proof].flatMap(({ toothSpace, purpose, tooth }) =>
+    holes.slice(tooth - 1, tooth).map((position) => ({ toothSpace, purpose, position })),
+  );
 }
 
 interface Place {
@@ -78,15 +76,15 @@ interface Place {
   readonly tooth: number;
 }
 
-function places({ teeth, startSpace, spaces, proofSpace }: RecutPlan): Place[] {
-  const at = (toothSpace: number, teethFromStart: number, purpose: RecutPurpose) => ({
+function places({ teeth, startSpace, spaces, proofSpace }: RecutPlan) {
+  const at = (toothSpace: number, teethFromStart: number, purpose: RecutPurpose): Place => ({
     toothSpace,
     purpose,
     tooth: (teethFromStart % teeth) + 1,
   });
-  return [
-    at(startSpace, 0, "set the cutter"),
-    ...spaces.map(({ toothSpace, teethFromStart }) => at(toothSpace, teethFromStart, "recut")),
-    at(proofSpace.toothSpace, proofSpace.teethFromStart, "prove the count"),
-  ];
+  return {
+    start: at(startSpace, 0, "set the cutter"),
+    cuts: spaces.map(({ toothSpace, teethFromStart }) => at(toothSpace, teethFromStart, "recut")),
+    proof: at(proofSpace.toothSpace, proofSpace.teethFromStart, "prove the count"),
+  };
 }

@@ -54,11 +54,12 @@ export function thicknessCheck(gear: SpurGear, options: BacklashOptions): Thickn
   const backlash = readMeasured(spec.backlash, "backlash", { what: "a backlash", ...bounds }, faults);
   const given = readIfGiven(spec.mateThinning, "mateThinning", { what: "a thinning of the mate's teeth", ...bounds }, faults);
   faults.throwIfAny();
-  const mayLose = backlash - (given ?? backlash / 2);
+  const mateThinning = given ?? backlash / 2;
+  const mayLose = backlash - mateThinning;
   if (mayLose < 0) {
     refuse(
       "mateThinning",
-      `the mate's teeth alone give ${shown(given ?? 0)} mm of backlash, over the ${shown(backlash)} mm allowed; give a larger backlash`,
+      `the mate's teeth alone give ${shown(mateThinning)} mm of backlash, over the ${shown(backlash)} mm allowed; give a larger backlash`,
     );
   }
   const full = gear.toothThickness + gear.thinning;

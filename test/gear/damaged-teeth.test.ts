@@ -102,6 +102,11 @@ describe("laws", () => {
   });
 });
 
+it("names each wrong number once, and a wrong count with them", () => {
+  expect(() => recutPlan(20, { damaged: [0, 21] })).toThrow(/^damaged\[0\]: [^;]*; damaged\[1\]: [^;]*$/);
+  expect(() => recutPlan(0, { damaged: [1] })).toThrow(/^teeth: 0 is not a whole number from 4 to 10,000/);
+});
+
 describe("refusals", () => {
   it.each([
     [{ damaged: [] }, /no tooth is named/],

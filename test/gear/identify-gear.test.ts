@@ -273,6 +273,13 @@ describe("refusals", () => {
     expect(() => identifyGear(measures as unknown as GearMeasures)).toThrow(sentence);
   });
 
+  it("a span over no count of teeth, once", () => {
+    const spans = [{ teeth: 2.5, length: 15 }];
+    expect(() => identifyGear({ teeth: 20, tipDiameter: 44, spans })).toThrow(
+      /^spans\[0\]\.teeth: 2\.5 is not a whole number[^;]*$/,
+    );
+  });
+
   it("a limit that is none", () => {
     expect(() => identifyGear({ teeth: 20, tipDiameter: 44 }, { limit: 0 })).toThrow(/limit: 0 is not a number of candidates/);
   });

@@ -192,6 +192,15 @@ describe("refusals", () => {
     expect(() => thinningFromSpan(gear, { teeth: 3, length: Number.NaN })).toThrow(/NaN is not a span/);
   });
 
+  it("a gear on which no span or no pin can be used says so", () => {
+    const spanless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" });
+    expect(spanless.span).toBeNull();
+    expect(spanless.warnings).toContain("No span over whole teeth rests on the flanks of 4 teeth of this form.");
+    expect(() => spanOver(spanless, 2)).toThrow(/no count does on this gear/);
+    const pinless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: 0.1 });
+    expect(() => pinless.overPins(2)).toThrow(/no pin both rests on the flanks of this gear and stands above its tips/);
+  });
+
   it("a pin that cannot be used", () => {
     const gear = spurGear({ teeth: 20, module: 1 });
     expect(() => gear.overPins(1)).toThrow(/a pin of 1 mm cannot be used on this gear; give one from [\d.]+ to [\d.]+ mm/);

@@ -168,6 +168,13 @@ describe("thickness to check", () => {
   });
 });
 
+it("each part refuses options that are none", () => {
+  const gear = spurGear({ teeth: 40, module: 2 });
+  for (const part of [slittingSaw, flankDisplacement, thicknessCheck]) {
+    expect(() => part(gear, null as never)).toThrow(/null is not an object/);
+  }
+});
+
 describe("the whole repair", () => {
   const gear = spurGear({ teeth: 86, module: 2 });
 
@@ -212,6 +219,14 @@ describe("the whole repair", () => {
     expect(toothRepair(gear, { damaged: [31], ...options }).warnings.join(" ")).toMatch(sentence);
   });
 
+  it("leaves out the spans that this gear does not have", () => {
+    const spanless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" });
+    const { spansToCheck, check, saw } = toothRepair(spanless, { damaged: [1], backlash: 0.1 });
+    expect(spansToCheck).toEqual([]);
+    expect([check?.full.span, check?.least.span]).toEqual([null, null]);
+    expect(saw.depth).toBeLessThanOrEqual(spanless.wholeDepth);
+  });
+
   it("says so where no form cutter fits", () => {
     const small = toothRepair(spurGear({ teeth: 10, module: 2, profileShift: 0.4 }), { damaged: [3] });
     expect(small.cutters).toBeNull();
@@ -221,6 +236,8 @@ describe("the whole repair", () => {
   });
 
   it.each([
+    [{ damaged: [31], backlash: 0.1, mateThinning: 0.2 }, /the mate's teeth alone/],
+    [{ damaged: [31], startSpace: 31 }, /space 31 is beside a damaged tooth/],
     [{ damaged: [31], mateThinning: 0.05 }, /mateThinning: is of no use without the backlash/],
     [{ damaged: [31], sawWidth: 2 }, /no key "sawWidth"/],
     [{}, /no tooth is named/],

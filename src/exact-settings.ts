@@ -13,7 +13,7 @@ import { byHandling, type Kind, preferenceFrom } from "./preference.ts";
 import { gcd } from "./ratio.ts";
 import type { Method, Setting, UnprovedSetting } from "./setting.ts";
 import { simple } from "./simple.ts";
-import { checkTeethPerMove, movesFor, type Target, usualTeethPerMove } from "./target.ts";
+import { checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "./target.ts";
 
 /** All methods, in the order of preference. */
 export const allMethods: readonly Method[] = Object.freeze(["direct", "simple", "differential", "compound", "dial"]);
@@ -71,54 +71,67 @@ export function* exactSettings(head: Head, target: Target, options: SearchOption
 
 /** {@link exactSettings} on a search made ready before. */
 export function* settingsOf(search: Search, target: Target): Generator<Setting> {
-  const moves = movesFor(target, search.teethPerMove);
-  if ("angle" in target) for (const move of moves) checkTerms(search.bench, move);
-  const geared = gearedMovesOnce(search);
+  const trial = trialOf(search, target);
+  if ("angle" in target) checkTerms(search.bench, trial.first);
   for (const kind of search.order) {
-    for (const unproved of ofKind(kind, search, moves, geared)) yield proved(unproved, search.bench.head, target);
+    for (const unproved of ofKind(kind, search, trial)) yield proved(unproved, search.bench.head, target);
   }
 }
 
-function* ofKind(
-  kind: Kind,
-  { bench, methods }: Search,
-  moves: readonly Move[],
-  geared: GearedMoves,
-): Generator<UnprovedSetting> {
-  const [first, ...blocks] = moves;
-  invariant(first !== undefined, () => "a target has a move");
+/** The moves that are tried for one target, worked out when first asked for: most targets need only the first. */
+interface Trial {
+  readonly first: Move;
+  moves(): readonly Move[];
+  /** The geared moves of a move with so many pairs, in order of handling. */
+  geared(move: Move, pairs: 1 | 2): readonly GearedMove[];
+}
+
+function trialOf({ bench, box, teethPerMove }: Search, target: Target): Trial {
+  const first = firstMove(target);
+  let moves: readonly Move[] | undefined;
+  const known = new Map<number, readonly GearedMove[]>();
+  const isGeared = bench.head.gearing !== null && bench.head.gears.length > 1;
+  return {
+    first,
+    moves() {
+      moves ??= movesFor(target, teethPerMove);
+      return moves;
+    },
+    geared(move, pairs) {
+      if (!isGeared) return [];
+      const key = 2 * move.teeth + pairs;
+      let found = known.get(key);
+      if (found === undefined) {
+        found = gearedMoves(bench, move, box, pairs).sort(byHandling(bench.mounted));
+        known.set(key, found);
+      }
+      return found;
+    },
+  };
+}
+
+function* ofKind(kind: Kind, { bench, methods }: Search, { first, moves, geared }: Trial): Generator<UnprovedSetting> {
   if (kind === "direct") {
     if (methods.includes("direct")) yield* direct(bench, first);
   } else if (kind === "simple" || kind === "compound" || kind === "dial") {
-    if (methods.includes(kind)) yield* firstThatServes(ungeared[kind], bench, moves);
+    // The denominator of R·k/N changes with k only where k cancels against that of R.
+    const tried = bench.worm.d === 1 ? [first] : moves();
+    if (methods.includes(kind)) yield* firstThatServes(ungeared[kind], bench, tried);
   } else if (methods.includes("differential")) {
-    for (const move of kind === "block" ? blocks : kind === "may-foul" ? moves : [first]) {
-      if (kind === "one-pair" || kind === "block") yield* differential(bench, move, geared(move, 1), true);
-      if (kind === "two-pair" || kind === "block") yield* differential(bench, move, geared(move, 2), true);
-      if (kind === "may-foul") yield* differential(bench, move, geared(move, 2), false);
+    if (kind === "one-pair") yield* differential(bench, first, geared(first, 1), true);
+    else if (kind === "two-pair") yield* differential(bench, first, geared(first, 2), true);
+    else if (kind === "may-foul") for (const move of moves()) yield* differential(bench, move, geared(move, 2), false);
+    else {
+      for (const move of moves().slice(1)) {
+        yield* differential(bench, move, geared(move, 1), true);
+        yield* differential(bench, move, geared(move, 2), true);
+      }
     }
   }
-}
-
-type GearedMoves = (move: Move, pairs: 1 | 2) => readonly GearedMove[];
-
-/** The geared moves in order of handling, found when first asked for and kept for the other kinds. */
-function gearedMovesOnce({ bench, box }: Search): GearedMoves {
-  const known = { 1: new Map<Move, readonly GearedMove[]>(), 2: new Map<Move, readonly GearedMove[]>() };
-  const isGeared = bench.head.gearing !== null && bench.head.gears.length > 1;
-  return (move, pairs) => {
-    let found = known[pairs].get(move);
-    if (found === undefined) {
-      found = isGeared ? gearedMoves(bench, move, box, pairs).sort(byHandling(bench.mounted)) : [];
-      known[pairs].set(move, found);
-    }
-    return found;
-  };
 }
 
 const ungeared = { simple, compound, dial: byDial } as const;
 
-/** The denominator of R·k/N changes with k only where k cancels against that of R. */
 function firstThatServes(
   solve: (bench: Bench, move: Move) => UnprovedSetting[],
   bench: Bench,

@@ -1,5 +1,5 @@
 import { arrange, type GearTrain } from "./gear-train.ts";
-import { divisors, withoutFactorsOf } from "./ratio.ts";
+import { countOf, divisors, withoutFactorsOf } from "./ratio.ts";
 
 /** The change gears of a head, ready to be asked which trains give a ratio. */
 export interface GearBox {
@@ -88,7 +88,8 @@ function onePairs(box: Contents): Pairs {
     for (const driver of box.sizes) {
       if (driver % numerator !== 0) continue;
       const driven = (driver / numerator) * denominator;
-      if (areOwned([driver, driven], box)) trains.push({ drivers: [driver], driven: [driven], mayFoul: null });
+      if (box.owned.has(driven) && areOwned([driver], [driven], box))
+        trains.push({ drivers: [driver], driven: [driven], mayFoul: null });
     }
     return trains;
   };
@@ -114,7 +115,7 @@ function twoPairs(box: Contents): Pairs {
       if (allDriven === undefined) continue;
       for (const driven of allDriven) {
         for (const drivers of pairsOf.get(product) ?? []) {
-          if (areOwned([...drivers, ...driven], box)) trains.push(arrange(drivers, driven));
+          if (areOwned(drivers, driven, box)) trains.push(arrange(drivers, driven));
         }
       }
     }
@@ -136,6 +137,11 @@ function pairProducts({ sizes, owned }: Contents): ReadonlyMap<number, readonly 
   return pairsOf;
 }
 
-function areOwned(gears: readonly number[], { owned }: Contents): boolean {
-  return gears.every((teeth) => gears.filter((other) => other === teeth).length <= (owned.get(teeth) ?? 0));
+/** Whether drivers and driven gears, each owned by themselves, are owned together: they may want the same one. */
+function areOwned(drivers: readonly number[], driven: readonly number[], { owned }: Contents): boolean {
+  for (const teeth of drivers) {
+    if (!driven.includes(teeth)) continue;
+    if (countOf(teeth, drivers) + countOf(teeth, driven) > (owned.get(teeth) ?? 0)) return false;
+  }
+  return true;
 }

@@ -1,6 +1,6 @@
 import { quoted, refuse } from "./errors.ts";
 import type { Head } from "./head.ts";
-import { rational, toExact } from "./ratio.ts";
+import { countOf, rational, toExact } from "./ratio.ts";
 import type { SettingGears, UnprovedSetting } from "./setting.ts";
 
 /**
@@ -32,9 +32,8 @@ export function checkOwned(setting: UnprovedSetting, head: Head): void {
 
 function checkGears(gears: SettingGears, head: Head): void {
   const used = [...gears.drivers, ...gears.driven];
-  const count = (list: readonly number[], teeth: number) => list.filter((each) => each === teeth).length;
   need(
-    used.every((teeth) => count(used, teeth) <= count(head.gears, teeth)),
+    used.every((teeth) => countOf(teeth, used) <= countOf(teeth, head.gears)),
     () => `needs the gears ${used.join(", ")}`,
   );
   if (head.gearing === null) refuse("setting", "needs a plate that can be geared");

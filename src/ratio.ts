@@ -120,6 +120,13 @@ export function inverseModulo(value: number, modulus: number): number {
   return floorMod(coefficient, modulus);
 }
 
+/** How often a number is in a list. */
+export function countOf(value: number, list: readonly number[]): number {
+  let count = 0;
+  for (const each of list) if (each === value) count += 1;
+  return count;
+}
+
 /** All positive divisors of a positive safe integer, ascending. */
 export function divisors(value: number): number[] {
   const small: number[] = [];

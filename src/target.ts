@@ -32,6 +32,13 @@ export function checkTeethPerMove(most: unknown): number {
   );
 }
 
+/** The move that serves a target with the fewest teeth: one tooth of a count, or the angle itself. */
+export function firstMove(target: Target): Move {
+  if ("divisions" in target) return { divisions: checkDivisions(target.divisions), teeth: 1 };
+  const { n, d } = fromExact(checkAngle(target.angle));
+  return { divisions: Number(d), teeth: Number(n) };
+}
+
 /**
  * The moves that serve a target, the fewest teeth first.
  *
@@ -40,12 +47,10 @@ export function checkTeethPerMove(most: unknown): number {
  * angle p/q of a turn there is one move, which is p of q divisions.
  */
 export function movesFor(target: Target, most: number): readonly Move[] {
-  if ("angle" in target) {
-    const { n, d } = fromExact(checkAngle(target.angle));
-    return [{ divisions: Number(d), teeth: Number(n) }];
-  }
-  const divisions = checkDivisions(target.divisions);
-  const moves: Move[] = [{ divisions, teeth: 1 }];
+  const first = firstMove(target);
+  if ("angle" in target) return [first];
+  const { divisions } = first;
+  const moves: Move[] = [first];
   for (let teeth = 2; teeth <= Math.min(most, divisions - 1); teeth += 1) {
     if (gcd(teeth, divisions) === 1) moves.push({ divisions, teeth });
   }

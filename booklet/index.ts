@@ -6,19 +6,26 @@
 import { type Head, InputError } from "../src/index.ts";
 import { bookOf, type Contents } from "./content/book.ts";
 import { type PartId, partIds } from "./content/parts.ts";
+import { forWall, wallParts } from "./content/wall.ts";
 import { openPrintShop } from "./draw/canvas.ts";
 import { drawPages } from "./draw/draw.ts";
+import { drawImposed } from "./draw/impose.ts";
 import { editionOf } from "./edition.ts";
 import { setInPages } from "./layout/pages.ts";
-import { type PaperName, paperNamed } from "./layout/paper.ts";
+import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout/paper.ts";
 
 export { type PartId, partIds } from "./content/parts.ts";
 export { loadHead } from "./head-file.ts";
-export { type PaperName, paperNames } from "./layout/paper.ts";
+export { type PaperName, paperNames, wallPaperNames } from "./layout/paper.ts";
 
-/** What book to make. */
+/** What to print. */
 export interface BookletOptions {
-  /** Left out: `a4`. */
+  /**
+   * A book in pages, the default; a `booklet` of half sheets laid out on full ones, to be printed
+   * on both sides, folded and stitched; or sheets in large type for the `wall`.
+   */
+  readonly as?: "pages" | "booklet" | "wall";
+  /** Left out: `a4`, or `a5` for a booklet. */
   readonly paper?: PaperName;
   /** The first count; left out, 2. */
   readonly from?: number;
@@ -34,13 +41,13 @@ export interface BookletOptions {
   readonly onProgress?: (doing: string) => void;
 }
 
-/** Named in the file, and by this a file is known to be a book of ours. */
+/** Named in the file, and by this a file is known to be of our making. */
 export const creator = "Turns & Holes";
 
 const usualDate = new Date(Date.UTC(2000, 0, 1));
 
 /**
- * Makes the book of a head as a PDF.
+ * Prints the book of a head, or its wall sheets, as a PDF.
  *
  * The same head and options give the same bytes. Every setting in it has been turned through all
  * its moves on the model of the mechanism.
@@ -48,30 +55,46 @@ const usualDate = new Date(Date.UTC(2000, 0, 1));
  * @throws {@link InputError} when an option is not allowed, or a name holds a letter that the type lacks.
  */
 export async function bookletPdf(head: Head, options: BookletOptions = {}): Promise<Uint8Array> {
-  const { paper: paperName = "a4", created = usualDate, onProgress = () => {} } = options;
-  const paper = paperNamed(paperName);
-  const contents = contentsFrom(options);
-  const edition = editionOf(head, { paper: paper.name, ...contents });
-  const book = bookOf(head, edition, contents, (done) => {
+  const { as = "pages", created = usualDate, onProgress = () => {} } = options;
+  const paper = paperFor(as, options.paper);
+  const contents = contentsFrom(as, options);
+  const edition = editionOf(head, { as, paper: paper.name, ...contents });
+  const plain = bookOf(head, edition, contents, (done) => {
     if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
   });
+  const book = as === "wall" ? forWall(plain) : plain;
   const shop = await openPrintShop();
   onProgress("setting the pages");
   const { pages, anchors } = setInPages(book, paper, shop.measure);
   onProgress(`drawing ${pages.length} pages`);
   const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created });
-  drawPages(canvas, pages);
-  canvas.bookmarks(book.parts.map(({ id, title }) => ({ title, page: anchors.get(id) ?? 1 })));
-  canvas.labels(pages.map(({ label }) => label));
+  if (as === "booklet") drawImposed(canvas, pages);
+  else {
+    drawPages(canvas, pages);
+    canvas.bookmarks(book.parts.map(({ id, title }) => ({ title, page: anchors.get(id) ?? 1 })));
+    canvas.labels(pages.map(({ label }) => label));
+  }
   return canvas.end();
 }
 
-function contentsFrom({ from = 2, to = 400, parts = partIds, degreeTables = [] }: BookletOptions): Contents {
-  const unknown = parts.filter((part) => !partIds.includes(part));
-  if (unknown.length > 0) {
-    throw new InputError([
-      { place: "parts", problem: `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}` },
-    ]);
+function paperFor(as: BookletOptions["as"], name: string | undefined): Paper {
+  if (as === "wall") return wallPaperNamed(name ?? "a4");
+  const paper = paperNamed(name ?? (as === "booklet" ? "a5" : "a4"));
+  if (as === "booklet" && paper.width > 450) {
+    throw refusal("paper", `${paper.name} is a full sheet; a booklet is folded from half sheets, a5 or half-letter`);
   }
+  return paper;
+}
+
+function contentsFrom(
+  as: BookletOptions["as"],
+  { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables = [] }: BookletOptions,
+): Contents {
+  const unknown = parts.filter((part) => !partIds.includes(part));
+  if (unknown.length > 0) throw refusal("parts", `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}`);
   return { from, to, parts, degreeTables };
+}
+
+function refusal(place: string, problem: string): InputError {
+  return new InputError([{ place, problem }]);
 }

@@ -31,6 +31,11 @@ export interface Column {
    * the row instead, the cell standing in place of `{}`.
    */
   readonly aside?: string;
+  /**
+   * On wall sheets columns with `aside` are left out; with this text a column goes under the row
+   * there, its cell in place of `{}`.
+   */
+  readonly underOnWall?: string;
 }
 
 /** A row with a cell for each column, or, as a pointer, a few cells and then one line of text. */
@@ -130,6 +135,8 @@ export interface Part {
   readonly title: string;
   /** Set large in the running head where rows of the part must not be read as rows of another. */
   readonly mark?: string;
+  /** A sentence to be read before any row; repeated on every wall sheet. */
+  readonly warning?: string;
   readonly blocks: readonly Block[];
 }
 
@@ -150,4 +157,6 @@ export interface Book {
   readonly digest: string;
   readonly running: Running;
   readonly parts: readonly Part[];
+  /** Whether each sheet must stand alone, with title and warning of its part. */
+  readonly sheetsStandAlone: boolean;
 }

@@ -62,6 +62,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     digest: edition.digest,
     running: runningOf(head, edition),
     parts: [titlePart(head, edition, contents, parts), ...parts],
+    sheetsStandAlone: false,
   };
 }
 

@@ -16,12 +16,8 @@ export function compoundPart(desk: Desk): Part | null {
     id: "compound",
     title: "Counts that need two circles",
     mark: "TWO MOVES",
+    warning: "Every division here takes two moves. One move alone gives a wrong count.",
     blocks: [
-      {
-        kind: "paragraph",
-        style: "strong",
-        text: "Every division here takes two moves. One move alone gives a wrong count.",
-      },
       {
         kind: "paragraph",
         text: "First move: the rear pin holds the plate; turn the crank by the turns and spaces. Second move: the index pin stays in its hole; draw the rear pin and turn crank and plate together by its spaces on its own circle, with the first move or back against it. Always in the same order. Check: both parts add up to the crank turns seen from the bench, over all moves.",

@@ -12,11 +12,9 @@ export function directPart(desk: Desk): Part | null {
     id: "direct",
     title: "Counts by direct indexing",
     mark: "DIRECT",
+    warning:
+      "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
     blocks: [
-      {
-        kind: "paragraph",
-        text: "The worm is out of mesh and the spindle is turned by hand: the spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
-      },
       {
         kind: "table",
         headwords: true,

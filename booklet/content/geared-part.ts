@@ -16,12 +16,9 @@ export function gearedPart(desk: Desk): Part | null {
     id: "geared",
     title: "Counts that need gears",
     mark: "GEARS",
+    warning:
+      "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row.",
     blocks: [
-      {
-        kind: "paragraph",
-        style: "strong",
-        text: "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same crank move gives another count: it is printed in each row.",
-      },
       {
         kind: "paragraph",
         text: "Gears in order: on the spindle; on the stud, first the one the spindle drives, then the one beside it that drives on; on the worm shaft, which turns the plate. Idlers go between and change only the direction. Before cutting, turn the spindle once by the crank and see the plate make the turns printed, with or against the crank. Check: over all moves, pin turns over the plate and plate turns add up to the crank turns seen from the bench.",
@@ -65,11 +62,11 @@ function gearedColumns(several: boolean): readonly Column[] {
     { head: "worm", group: "GEARS", align: "right", strong: true },
     { head: "idlers", group: "GEARS", align: "right", strong: true },
     ...crankColumns.slice(2),
-    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right" },
-    { head: "the\ncrank", group: "PLATE TURNS", align: "left" },
+    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right", underOnWall: "plate turns {}" },
+    { head: "the\ncrank", group: "PLATE TURNS", align: "left", underOnWall: "{} the crank" },
     stepColumn,
     { head: "pin ± plate = crank", group: "CHECK", align: "right", aside: "check {}" },
-    { head: "no gears\ngives", align: "right", aside: "without the gears {}" },
+    { head: "no gears\ngives", align: "right", aside: "without the gears {}", underOnWall: "without the gears {}" },
   ];
 }
 

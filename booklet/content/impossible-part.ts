@@ -14,12 +14,8 @@ export function impossiblePart(desk: Desk): Part | null {
     id: "impossible",
     title: "Counts this head cannot do",
     mark: "NOT POSSIBLE",
+    warning: "None of these counts can be done exactly with what this head has. A near hole is a spoilt part, not a way round.",
     blocks: [
-      {
-        kind: "paragraph",
-        style: "strong",
-        text: "None of these counts can be done exactly with what this head has. A near hole is a spoilt part, not a way round.",
-      },
       { kind: "paragraph", text: routes(head) },
       {
         kind: "table",

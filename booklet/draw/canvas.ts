@@ -23,6 +23,8 @@ export interface Bookmark {
 /** A PDF being drawn. The one place that knows pdfkit. */
 export interface Canvas {
   page(width: number, height: number): void;
+  /** Draws with everything shifted, and nothing outside the size given. */
+  shifted(x: number, y: number, width: number, height: number, draw: () => void): void;
   text(mark: TextMark): void;
   rule(mark: RuleMark): void;
   band(mark: BandMark): void;
@@ -153,6 +155,11 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>): 
   const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
   return {
     page: (width, height) => void document.addPage({ size: [width, height], margin: 0 }),
+    shifted(x, y, width, height, draw) {
+      document.save().translate(rounded(x), rounded(y)).rect(0, 0, width, height).clip();
+      draw();
+      document.restore();
+    },
     text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
       grey(shade);
       document

@@ -9,7 +9,8 @@ export function drawPages(canvas: Canvas, pages: readonly Page[]): void {
   }
 }
 
-function drawMark(canvas: Canvas, mark: Mark): void {
+/** Draws one mark. */
+export function drawMark(canvas: Canvas, mark: Mark): void {
   if (mark.kind === "group") for (const inner of mark.marks) drawMark(canvas, inner);
   else if (mark.kind === "text") canvas.text(mark);
   else if (mark.kind === "rule") canvas.rule(mark);

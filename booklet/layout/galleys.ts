@@ -1,4 +1,4 @@
-import type { Block, ColumnsBlock, ListBlock, ParagraphBlock } from "../content/blocks.ts";
+import type { Block, ColumnsBlock, ListBlock, ParagraphBlock, Part } from "../content/blocks.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
 import type { Mark, Role, Style } from "./marks.ts";
@@ -31,10 +31,22 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
   }
 }
 
-/** The title of a part. */
-export function titleGalley(title: string, width: number, paper: Paper, measure: Measure): Galley {
+/** The title of a part and its warning. */
+export function titleGalley(
+  { title, warning }: Pick<Part, "title" | "warning">,
+  width: number,
+  paper: Paper,
+  measure: Measure,
+): Galley {
   const style: Style = { weight: "bold", size: paper.text * 1.75 };
-  return galley([...lines(title, style, "H1", width, measure, true), space(paper.text * 0.4, true)]);
+  const warned: Slug[] =
+    warning === undefined
+      ? []
+      : [
+          ...paragraph({ kind: "paragraph", text: warning, style: "strong" }, width, paper, measure),
+          space(paper.text * 0.4, true),
+        ];
+  return galley([...lines(title, style, "H1", width, measure, true), space(paper.text * 0.4, true), ...warned]);
 }
 
 function headingStyle(paper: Paper): Style {

@@ -44,12 +44,15 @@ function setOnce(book: Book, paper: Paper, measure: Measure, known: ReadonlyMap<
   const width = paper.width - paper.inner - paper.outer;
   for (const part of book.parts) {
     const resolved = withPageNumbers(part, known);
+    const opening = titleGalley(part, width, paper, measure);
     const galleys = [
-      titleGalley(part.title, width, paper, measure),
+      ...(book.sheetsStandAlone ? [] : [opening]),
       ...resolved.blocks.map((block) => galleyOf(block, width, paper, measure)),
     ];
     anchors.set(part.id, sheets.length + 1);
-    runIntoPages(galleys, part, sheets, anchors, (number) => insideFurniture(frameOf(paper, number), paper));
+    runIntoPages(galleys, book.sheetsStandAlone ? opening.slugs : [], part, sheets, anchors, (number) =>
+      insideFurniture(frameOf(paper, number), paper),
+    );
   }
   const pages = sheets.map(({ part, marks, headwords }, index): Page => {
     const number = index + 1;
@@ -90,13 +93,14 @@ interface Strip {
 /** Fills page after page with strips; a part begins a new page. */
 function runIntoPages(
   galleys: readonly Galley[],
+  onEach: readonly Slug[],
   part: Part,
   sheets: Sheet[],
   anchors: Map<string, number>,
   frameFor: (page: number) => Frame,
 ): void {
   const strips = galleys.flatMap((galley) => galley.slugs.map((slug, index): Strip => ({ galley, slug, first: index === 0 })));
-  const page = emptyPage(part, sheets, anchors, frameFor);
+  const page = emptyPage(part, sheets, anchors, onEach, frameFor);
   page.turn();
   page.name(part.id);
   for (const [index, { galley, slug, first }] of strips.entries()) {
@@ -115,21 +119,33 @@ function runIntoPages(
 }
 
 /** The page being filled. */
-function emptyPage(part: Part, sheets: Sheet[], anchors: Map<string, number>, frameFor: (page: number) => Frame) {
+function emptyPage(
+  part: Part,
+  sheets: Sheet[],
+  anchors: Map<string, number>,
+  onEach: readonly Slug[],
+  frameFor: (page: number) => Frame,
+) {
   let sheet: Sheet = { part, marks: [], headwords: [] };
   let frame = frameFor(sheets.length + 1);
   let y = 0;
   let open: Mark[] = [];
   let current: Galley | null = null;
+  let filledFrom = 0;
   return {
     turn() {
       sheet = { part, marks: [], headwords: [] };
       sheets.push(sheet);
       frame = frameFor(sheets.length);
       y = frame.top;
+      for (const slug of onEach) {
+        sheet.marks.push(...slug.marks(frame.left, y));
+        y += slug.height;
+      }
+      filledFrom = y;
     },
     name: (anchor: string) => void sheet.marks.push({ kind: "anchor", name: anchor, y: 0 }),
-    full: (height: number) => y + height > frame.bottom && y > frame.top,
+    full: (height: number) => y + height > frame.bottom && y > filledFrom,
     of(galley: Galley) {
       current = galley;
     },

@@ -20,7 +20,7 @@ export interface Paper {
 }
 
 /** The papers a book can be set for; each is set natively, none is another one shrunk. */
-export type PaperName = "a4" | "a5" | "letter" | "half-letter";
+export type PaperName = "a3" | "a4" | "a5" | "letter" | "half-letter";
 
 const pointsPerMillimetre = 72 / 25.4;
 
@@ -32,24 +32,55 @@ export function mm(millimetres: number): number {
 /** ISO 838: holes 12 mm from the edge need 20 mm or more at the binding side. */
 const fullSheet = { inner: mm(20), outer: mm(11), top: mm(10), bottom: mm(10), text: 11, table: 11, leastTable: 9, note: 8.5 };
 const halfSheet = { inner: mm(14), outer: mm(8), top: mm(8), bottom: mm(8), text: 9.5, table: 9.4, leastTable: 6.5, note: 8 };
+/**
+ * Read from further off, and laminated: 13.2 pt is 16 minutes of arc at 70 cm. Nothing within
+ * 11 mm of the edge, where a pouch is sealed and its corners are rounded; 20 mm where it is punched.
+ */
+const wallSheet = { inner: mm(20), outer: mm(11), top: mm(11), bottom: mm(11), text: 14, table: 15, leastTable: 14, note: 11 };
 
-const papers: Readonly<Record<PaperName, Paper>> = {
-  a4: { name: "a4", width: mm(210), height: mm(297), ...fullSheet },
+const sizes = {
+  a3: { width: mm(297), height: mm(420) },
+  a4: { width: mm(210), height: mm(297) },
   // Half an A4 sheet is 148.5 mm wide, half a millimetre over A5: so it folds to the edge.
-  a5: { name: "a5", width: mm(148.5), height: mm(210), ...halfSheet },
-  letter: { name: "letter", width: 612, height: 792, ...fullSheet },
-  "half-letter": { name: "half-letter", width: 396, height: 612, ...halfSheet },
+  a5: { width: mm(148.5), height: mm(210) },
+  letter: { width: 612, height: 792 },
+  "half-letter": { width: 396, height: 612 },
+} as const;
+
+const papers: Readonly<Partial<Record<PaperName, Paper>>> = {
+  a4: { name: "a4", ...sizes.a4, ...fullSheet },
+  a5: { name: "a5", ...sizes.a5, ...halfSheet },
+  letter: { name: "letter", ...sizes.letter, ...fullSheet },
+  "half-letter": { name: "half-letter", ...sizes["half-letter"], ...halfSheet },
 };
 
-/** The names of the papers. */
-export const paperNames: readonly PaperName[] = Object.freeze(Object.keys(papers) as PaperName[]);
+const wallPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
+  a4: { name: "a4", ...sizes.a4, ...wallSheet },
+  letter: { name: "letter", ...sizes.letter, ...wallSheet },
+  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, note: 14 },
+};
 
-/** Finds a paper by its name. */
+/** The papers for a book. */
+export const paperNames: readonly PaperName[] = Object.freeze(Object.keys(papers) as PaperName[]);
+/** The papers for wall sheets. */
+export const wallPaperNames: readonly PaperName[] = Object.freeze(Object.keys(wallPapers) as PaperName[]);
+
+/** Finds a paper for a book by its name. */
 export function paperNamed(name: string): Paper {
-  const paper = papers[name.toLowerCase() as PaperName];
-  if (paper !== undefined && paperNames.includes(paper.name)) return paper;
+  return find(papers, name, "a book");
+}
+
+/** Finds a paper for wall sheets by its name. */
+export function wallPaperNamed(name: string): Paper {
+  return find(wallPapers, name, "wall sheets");
+}
+
+function find(from: Readonly<Partial<Record<PaperName, Paper>>>, name: string, what: string): Paper {
+  const found = Object.values(from).find((paper) => paper.name === name.toLowerCase());
+  if (found) return found;
+  const names = Object.keys(from).join(", ");
   throw new InputError([
-    { place: "paper", problem: `there is no paper ${JSON.stringify(name)}; the papers are ${paperNames.join(", ")}` },
+    { place: "paper", problem: `there is no paper ${JSON.stringify(name)} for ${what}; the papers are ${names}` },
   ]);
 }
 

@@ -15,7 +15,7 @@ const leading = 1.42;
 /** Gaps between columns in parts of the size of the type: within a group, and between groups. */
 const gapWithin = 0.55;
 const gapBetween = 0.9;
-const mostGapGrowth = 2.6;
+const mostGapGrowth = 3.4;
 /** Room beside the outer columns. */
 const edge = 0.35;
 const leastWrapped = 7;

@@ -1,119 +1,162 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
-import { defineHead, fromExact, type Head, indexTable, readyHeads } from "../../src/index.ts";
+import { type BookletOptions, bookletPdf } from "../../booklet/index.ts";
+import { defineHead, fromExact, type Head, type HeadSpec, indexTable, readyHeads } from "../../src/index.ts";
+import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
-import { linesOf, openPdf, piecesOf } from "./read-pdf.ts";
+import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
 
-const secondHand = defineHead({
-  id: "second-hand-40",
-  name: "Second-hand 40:1 head, plate 2 lost",
-  wormRatio: 40,
-  plates: [
-    { name: "1", circles: [15, 16, 17, 18, 19, 20] },
-    { name: "3", circles: [37, 39, 41, 43, 47, 49] },
-  ],
-  directPlates: [{ name: "nose", holes: 24 }],
-  rearPin: true,
-  gears: [24, 28, 32, 40, 48, 56, 72],
-});
+const [usual] = readyHeads as readonly [Head];
+const usualPages = await piecesOf(await bookletPdf(usual));
 
-const halfTurn = defineHead({
-  id: "ratio-81-over-2",
-  wormRatio: "81/2",
-  plates: [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }],
-  rearPin: true,
-});
+type Pages = readonly (readonly Piece[])[];
+
+/** What is wrong with the rows of a book, read from its pages alone. */
+function faults(pages: Pages, head: Head, { from, to }: { from: number; to: number }) {
+  const rows = printedRows(pages, ratioPrinted(pages[0] ?? []));
+  const marked = (mark: string) => rows.filter((row) => row.mark === mark).map(({ divisions }) => divisions);
+  const impossible = indexTable(head, { from, to }).filter(({ setting }) => setting === null);
+  return {
+    open: rows.filter((row) => row.setting !== null && !closes(row)),
+    arms: rows.filter(({ setting }) => setting?.armsEnclose != null && setting.armsEnclose !== setting.spaces + 1),
+    idlers: wrongIdlers(rows, head),
+    missing: missing(rows, from, to),
+    impossible: difference(
+      marked("×"),
+      impossible.map(({ divisions }) => divisions),
+    ),
+    twice: marked("G").filter((count) => marked("S").includes(count)),
+  };
+}
+
+const none = { open: [], arms: [], idlers: [], missing: [], impossible: [], twice: [] };
+const all = { from: 2, to: 400 };
 
 describe("the book, read back from the page", () => {
   it.each([...readyHeads, secondHand, halfTurn].map((head) => [head.id, head] as const))(
     "%s: every row closes on the mechanism",
     async (_, head) => {
-      const pages = await piecesOf(await bookletPdf(head));
-      const rows = printedRows(pages, { wormRatio: ratioPrinted(pages[0] ?? []) });
-      expect(rows.filter((row) => row.setting !== null && !closes(row))).toEqual([]);
-      expect(rows.filter(({ setting }) => setting?.armsEnclose != null && setting.armsEnclose !== setting.spaces + 1)).toEqual(
-        [],
-      );
-      expect(wrongIdlers(rows, head)).toEqual([]);
-      expect(missing(rows)).toEqual([]);
-      expect(impossibleRows(rows)).toEqual(
-        indexTable(head, { from: 2, to: 400 })
-          .filter(({ setting }) => setting === null)
-          .map(({ divisions }) => divisions),
-      );
+      const pages =
+        head === usual
+          ? usualPages
+          : await piecesOf(await bookletPdf(head, { parts: ["simple", "direct", "dial", "geared", "compound", "impossible"] }));
+      expect(faults(pages, head, all)).toEqual(none);
     },
   );
 
-  it("sets apart what needs gears: no geared count has a simple row, and each is pointed to in its place", async () => {
-    const [head] = readyHeads as readonly [Head];
-    const pages = await piecesOf(await bookletPdf(head));
-    const rows = printedRows(pages, head);
-    const counts = (mark: string) => new Set(rows.filter((row) => row.mark === mark).map(({ divisions }) => divisions));
-    expect([...counts("G")].filter((count) => counts("S").has(count))).toEqual([]);
-    const pointers = pages.flatMap(linesOf).flatMap((line) => /^(\d+)(?:–(\d+))?\|G\|needs gears: page (\d+)$/.exec(line) ?? []);
-    expect(pointers.length).toBeGreaterThan(0);
-    const pointed = pages.flatMap(linesOf).flatMap((line) => {
-      const found = /^(\d+)(?:–(\d+))?\|G\|needs gears: page \d+$/.exec(line);
-      if (!found) return [];
-      const [first, last] = [Number(found[1]), Number(found[2] ?? found[1])];
-      return Array.from({ length: last - first + 1 }, (_, step) => first + step);
-    });
-    expect(new Set(pointed)).toEqual(counts("G"));
+  it.each([
+    ["on A5", { paper: "a5" }],
+    ["on half Letter", { paper: "half-letter" }],
+    ["on the wall", { as: "wall" }],
+  ] as const)("%s every row closes too", async (_, options: BookletOptions) => {
+    const range = { from: 40, to: 160 };
+    expect(faults(await piecesOf(await bookletPdf(usual, { ...options, ...range })), usual, range)).toEqual(none);
   });
 
-  it("points to the page where the count is", async () => {
-    const [head] = readyHeads as readonly [Head];
-    const pages = await piecesOf(await bookletPdf(head));
-    const wrong = pages.flatMap(linesOf).flatMap((line) => {
-      const found = /^(\d+)(?:–\d+)?\|G\|needs gears: page (\d+)$/.exec(line);
-      if (!found) return [];
-      const there = linesOf(pages[Number(found[2]) - 1] ?? []);
-      return there.some((each) => each.startsWith(`${found[1]}|G|`)) ? [] : [line];
-    });
-    expect(wrong).toEqual([]);
+  it("closes for any head", async () => {
+    const range = { from: 2, to: 16 };
+    await fc.assert(
+      fc.asyncProperty(headSpec, async (spec) => {
+        const head = defineHead({
+          ...spec,
+          plates: spec.plates.map((plate, index) => ({ ...plate, name: String(index + 1) })),
+        } as HeadSpec);
+        const parts = ["simple", "direct", "dial", "geared", "compound", "impossible"] as const;
+        const found = faults(await piecesOf(await bookletPdf(head, { ...range, parts, paper: "letter" })), head, range);
+        expect(found).toEqual(none);
+      }),
+      { numRuns: 20 },
+    );
   });
 
-  it("names ratio, plates, rule, edition and page on every page", async () => {
-    const [head] = readyHeads as readonly [Head];
-    const pages = await piecesOf(await bookletPdf(head));
-    for (const [index, page] of pages.entries()) {
+  it("points, in the place of each count that simple indexing misses, to the page where it is", () => {
+    const pointers = usualPages.flatMap(linesOf).flatMap((line) => {
+      const found = /^(\d+)(?:–(\d+))?\|G\|needs gears: page (\d+)$/.exec(line);
+      return found ? [{ first: Number(found[1]), last: Number(found[2] ?? found[1]), page: Number(found[3]) }] : [];
+    });
+    const pointed = pointers.flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, step) => first + step));
+    const geared = printedRows(usualPages, "40").filter(({ mark }) => mark === "G");
+    expect(pointed).toEqual(geared.map(({ divisions }) => divisions).sort((a, b) => a - b));
+    const astray = pointers.filter(
+      ({ first, page }) => !linesOf(usualPages[page - 1] ?? []).some((line) => line.startsWith(`${first}|G|`)),
+    );
+    expect(astray).toEqual([]);
+  });
+
+  it("says after how many moves the pin is back in its start hole, with whole turns", () => {
+    const checked = printedRows(usualPages, "40").flatMap(({ mark, setting, rest }) => {
+      const check = /\|(\d+)\|(\d+)\|(\d+)°$/.exec(rest);
+      return mark === "S" && setting && check
+        ? [{ setting, moves: Number(check[1]), turns: Number(check[2]), ring: Number(check[3]) }]
+        : [];
+    });
+    expect(checked.length).toBeGreaterThan(100);
+    for (const { setting, moves, turns, ring } of checked) {
+      const holes = setting.circle ?? 1;
+      expect(moves * (setting.turns * holes + setting.spaces)).toBe(turns * holes);
+      expect(turns * 9).toBe(ring);
+    }
+  });
+
+  it("says for each geared count what the crank alone would give", () => {
+    const geared = printedRows(usualPages, "40").filter(({ mark }) => mark === "G");
+    for (const { setting, rest } of geared) {
+      const [, whole = "0", n = "0", d = "1"] = /without the gears (\d+)(?:\s+(\d+)\/(\d+))?$/.exec(rest) ?? [];
+      const alone = fromExact(`${Number(whole) * Number(d) + Number(n)}/${d}`);
+      const move = fromExact(`${(setting?.turns ?? 0) * (setting?.circle ?? 1) + (setting?.spaces ?? 0)}/${setting?.circle}`);
+      expect(
+        alone
+          .mul(move)
+          .div(setting?.teethPerMove ?? 1)
+          .toFraction(),
+      ).toBe("40");
+    }
+    expect(geared.find(({ divisions }) => divisions === 57)?.rest).toContain("without the gears 60");
+  });
+
+  it("names ratio, plates, rule, edition and page on every page", () => {
+    for (const [index, page] of usualPages.entries()) {
       const text = linesOf(page).join("\n");
       expect(text).toContain("40 : 1");
       expect(text).toContain("Plates 1: 15 16 17 18 19 20");
       expect(text).toContain("Crank turns of one division = 40 ÷ count");
       expect(text).toMatch(/Turns & Holes \d+\.\d+\.\d+ · [0-9a-f]{12}/);
-      expect(text).toContain(`page ${index + 1} of ${pages.length}`);
+      expect(text).toContain(`page ${index + 1} of ${usualPages.length}`);
     }
+  });
+
+  it("says that a count is not in this print, where its part was left out", async () => {
+    const pages = await piecesOf(await bookletPdf(usual, { to: 60, parts: ["simple"] }));
+    expect(pages.flatMap(linesOf)).toContain("51|G|needs gears; not in this print");
   });
 });
 
 describe("the file", () => {
   it("is the same bytes from the same inputs", async () => {
-    const [head] = readyHeads as readonly [Head];
-    const [one, other] = [await bookletPdf(head, { to: 60 }), await bookletPdf(head, { to: 60 })];
+    const [one, other] = [await bookletPdf(usual, { to: 60 }), await bookletPdf(usual, { to: 60 })];
     expect(Buffer.compare(Buffer.from(one), Buffer.from(other))).toBe(0);
   });
 
   it("has a title, a language, an outline and page labels, and its links lead somewhere", async () => {
-    const [head] = readyHeads as readonly [Head];
-    const document = await openPdf(await bookletPdf(head, { to: 60 }));
+    const document = await openPdf(await bookletPdf(usual, { to: 60 }));
     const { info } = await document.getMetadata();
-    expect(info).toMatchObject({ Title: head.name, Creator: "Turns & Holes", Language: "en" });
+    expect(info).toMatchObject({ Title: usual.name, Creator: "Turns & Holes", Language: "en" });
     expect((await document.getOutline()).map(({ title }) => title)).toContain("Counts by simple indexing");
     expect(await document.getPageLabels()).toEqual(Array.from({ length: document.numPages }, (_, index) => String(index + 1)));
-    const page = await document.getPage(1);
-    const links = (await page.getAnnotations()).filter(({ subtype }) => subtype === "Link");
+    const links = (await (await document.getPage(1)).getAnnotations()).filter(({ subtype }) => subtype === "Link");
     expect(links.length).toBeGreaterThan(0);
     for (const { dest } of links) expect(await document.getDestination(dest)).not.toBeNull();
     await document.destroy();
   });
 
-  it.each([["a paper there is none of", { paper: "a9" as "a4" }, /no paper "a9"; the papers are a4, a5/]])(
-    "refuses %s",
-    async (_, options, message) => {
-      await expect(bookletPdf(readyHeads[0] as Head, options)).rejects.toThrow(message);
-    },
-  );
+  it.each([
+    ["a paper there is none of", { paper: "a9" }, /no paper "a9" for a book; the papers are a4, a5/],
+    ["a full sheet to fold", { as: "booklet", paper: "a4" }, /folded from half sheets/],
+    ["a half sheet for the wall", { as: "wall", paper: "a5" }, /no paper "a5" for wall sheets/],
+    ["a part there is none of", { parts: ["recipes"] }, /no part recipes; the parts are reading/],
+  ])("refuses %s", async (_, options, message) => {
+    await expect(bookletPdf(usual, options as BookletOptions)).rejects.toThrow(message);
+  });
 
   it("refuses a name with a letter that its type lacks, rather than print nothing there", async () => {
     const head = defineHead({ name: "割出台", wormRatio: 40, plates: [{ name: "1", circles: [15] }] });
@@ -121,18 +164,18 @@ describe("the file", () => {
   });
 });
 
-function ratioPrinted(page: readonly { text: string }[]): string {
+function ratioPrinted(page: readonly Piece[]): string {
   const found = /(\d+) : (\d+)/.exec(page.map(({ text }) => text).join(" "));
   return found?.[2] === "1" ? (found[1] ?? "") : `${found?.[1]}/${found?.[2]}`;
 }
 
-function impossibleRows(rows: readonly PrintedRow[]): number[] {
-  return rows.filter(({ mark }) => mark === "×").map(({ divisions }) => divisions);
+function missing(rows: readonly PrintedRow[], from: number, to: number): number[] {
+  const there = new Set(rows.map(({ divisions }) => divisions));
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index).filter((count) => !there.has(count));
 }
 
-function missing(rows: readonly PrintedRow[]): number[] {
-  const there = new Set(rows.map(({ divisions }) => divisions));
-  return Array.from({ length: 399 }, (_, index) => index + 2).filter((count) => !there.has(count));
+function difference(one: readonly number[], other: readonly number[]): number[] {
+  return [...one.filter((each) => !other.includes(each)), ...other.filter((each) => !one.includes(each))];
 }
 
 /** The printed direction against what the printed idlers and gears make on this head. */

@@ -7,6 +7,7 @@ import { flattened, type Mark, type Page, type TextMark } from "../../booklet/la
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, paperNamed, paperNames } from "../../booklet/layout/paper.ts";
 import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
+import { headSpec } from "./heads.ts";
 
 const { measure } = await openPrintShop();
 
@@ -87,47 +88,10 @@ function faultsIn(pages: readonly Page[], paper: string) {
   ]);
 }
 
-const name = fc
-  .string({ unit: fc.constantFrom(..."ABCXYZabcxyz0123456789 -&<>()/°′"), minLength: 1, maxLength: 60 })
-  .filter((text) => text.trim() !== "");
-const circles = fc.uniqueArray(fc.integer({ min: 2, max: 400 }), { minLength: 1, maxLength: 40 });
-const plate = fc.oneof(
-  fc.record({ circles }),
-  fc.tuple(circles, circles).map(([front, back]) => ({
-    faces: [
-      { name: "front", circles: front },
-      { name: "back", circles: back },
-    ],
-  })),
-);
-const scale = fc.record({
-  marksPerTurn: fc.integer({ min: 2, max: 400 }),
-  vernierLines: fc.integer({ min: 1, max: 12 }),
-  figures: fc.constantFrom("marks" as const, "angle" as const),
-});
-const headSpec = fc.record({
-  name,
-  wormRatio: fc.oneof(
-    fc.integer({ min: 1, max: 4000 }),
-    fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 2, max: 9 })).map(([n, d]) => `${n}/${d}`),
-  ),
-  plates: fc
-    .uniqueArray(fc.tuple(name, plate), { selector: ([text]) => text.trim(), minLength: 1, maxLength: 5 })
-    .map((plates) => plates.map(([text, rest]) => ({ name: text, ...rest }))),
-  directPlates: fc.uniqueArray(fc.record({ name, holes: fc.integer({ min: 2, max: 60 }) }), {
-    selector: (each) => each.name.trim(),
-    maxLength: 2,
-  }),
-  rearPin: fc.boolean(),
-  gears: fc.array(fc.integer({ min: 16, max: 120 }), { maxLength: 60 }),
-  ring: fc.option(scale),
-  dial: fc.option(scale),
-});
-
 describe("laws of the page", () => {
   it.each(readyHeads.map((head, index) => [head.id, head, paperNames[index % paperNames.length] ?? "a4"] as const))(
     "%s: nothing lies outside the margins or over anything else",
-    (_, head, paper) => {
+    (paper, head) => {
       expect(faultsIn(pagesOf(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);
     },
   );
@@ -136,7 +100,7 @@ describe("laws of the page", () => {
     fc.assert(
       fc.property(headSpec, fc.constantFrom(...paperNames), (spec, paper) => {
         const head = defineHead(spec as HeadSpec);
-        expect(faultsIn(pagesOf(head, paper, { from: 2, to: 24, degreeTables: [7] }), paper)).toEqual([]);
+        expect(faultsIn(pagesOf(head, paper, { from: 2, to: 16, degreeTables: [7] }), paper)).toEqual([]);
       }),
       { numRuns: 20 },
     );

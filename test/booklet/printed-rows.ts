@@ -1,69 +1,49 @@
-import { type Head, prove, type SettingGears, type UnprovedSetting } from "../../src/index.ts";
+import { prove, type SettingGears, type UnprovedSetting } from "../../src/index.ts";
 import { linesOf, type Piece } from "./read-pdf.ts";
+
+/** How a printed count is done: the mark that stands beside it. */
+export type Mark = "D" | "H" | "S" | "G" | "C" | "×";
 
 /** A count as the book prints it, read from the page alone. */
 export interface PrintedRow {
   readonly divisions: number;
-  readonly mark: "D" | "S" | "G" | "C" | "×";
+  readonly mark: Mark;
   /** The setting that the printed figures make, on a head of the ratio printed; null where none is printed. */
   readonly setting: UnprovedSetting | null;
+  /** What is printed after the crank's move: the step, the checks. */
+  readonly rest: string;
 }
 
-const angle = String.raw`(?:≈ )?\d+° \d\d′ \d\d″`;
-const fraction = String.raw`\d+(?:\s+\d+/\d+)?|\d+/\d+`;
-const gap = String.raw`[|\s]+`;
+type Found = Record<string, string | undefined>;
+
+const fraction = String.raw`\d+\s+\d+/\d+|\d+/\d+|\d+`;
 const setUp = String.raw`(?<plate>[^|]+)\|(?<circle>\d+|any|none)`;
 const crank = String.raw`(?<turns>\d+)\|(?<spaces>\d+)\|(?<arms>\d+|–)`;
 const train = String.raw`(?<spindle>\d+)\|(?<studDriven>\d+|–)\|(?<studDriver>\d+|–)\|(?<worm>\d+)\|(?<idlers>\d+)`;
-const sum = `(?<sum>(?:${fraction}) [+−] (?:${fraction}) = (?:${fraction}))`;
-const teeth = String.raw`(?:(?<teeth>\d+)\|)?`;
+const second = String.raw`(?<direction>with|against)[|\s](?<secondSpaces>\d+)\|(?<secondCircle>\d+)`;
 
-// What stands beside the setting: in columns, or where the paper is narrow in a line under it.
-const tails = {
-  simple: [
-    String.raw`none\|${angle}\|(?<moves>\d+)\|(?<checkTurns>\d+)\|(?<ring>[^|]+)`,
-    String.raw`gears none · one division ${angle} · start hole again: moves (?<moves2>\d+) · turns (?<checkTurns2>\d+) · ring [^|]+`,
-  ],
-  geared: [
-    String.raw`${angle}\|${sum}\|(?<without>${fraction})`,
-    `one division ${angle} · check (?:${fraction}) [+−] (?:${fraction}) = (?:${fraction}) · without the gears (?<without2>${fraction})`,
-  ],
-  compound: [
-    String.raw`none\|${angle}\|${sum}`,
-    `gears none · one division ${angle} · check (?:${fraction}) [+−] (?:${fraction}) = (?:${fraction})`,
-  ],
+const bodies: Readonly<Record<Mark, string>> = {
+  S: `${setUp}\\|${crank}`,
+  G: `${setUp}\\|${train}\\|${crank}`,
+  C: `${setUp}\\|${crank}\\|${second}`,
+  D: String.raw`(?<plate>[^|]+)\|(?<circle>\d+)\|(?<spaces>\d+)`,
+  H: String.raw`(?<turns>\d+)\|(?<marks>\d+)\|(?<lines>\d+)\|(?<marksPerTurn>\d+)\|(?<linesPerMark>\d+)`,
+  "×": "",
 };
-const ending = (tail: readonly string[]) => String.raw`[|\s]+(?:${tail.join("|")})$`;
 
-const simple = new RegExp(String.raw`^(?<count>\d+)\|S\|${teeth}${setUp}\|${crank}${ending(tails.simple)}`);
-const geared = new RegExp(
-  String.raw`^(?<count>\d+)\|G\|${teeth}${setUp}\|${train}\|${crank}\|(?<plateTurns>${fraction})${gap}(?<direction>with|against)${ending(tails.geared)}`,
+const turnsAndDirection = new RegExp(
+  String.raw`(?:^|plate turns )(?<plateTurns>${fraction})(?:[|\s]|·)+(?<direction>with|against)`,
 );
-const compound = new RegExp(
-  String.raw`^(?<count>\d+)\|C\|${teeth}${setUp}\|${crank}\|(?<direction>with|against)\|(?<secondSpaces>\d+)\|(?<secondCircle>\d+)${ending(tails.compound)}`,
-);
-const direct = /^(?<count>\d+)\|D\|(?<plate>[^|]+)\|(?<circle>\d+)\|(?<spaces>\d+)\|none\|/;
-const impossible = new RegExp(String.raw`^(?<count>\d+)\|×\|${angle}\|`);
-const other = /(\d+) of (\d+)/g;
 
 /** Reads every row of counts from the text of a book. */
-export function printedRows(pages: readonly (readonly Piece[])[], head: Pick<Head, "wormRatio">): readonly PrintedRow[] {
+export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: string): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
-  let last: UnprovedSetting | null = null;
+  let several = false;
   for (const line of pages.flatMap((page) => withLineUnder(linesOf(page)))) {
-    const row = readRow(line, head.wormRatio);
-    if (row) {
-      rows.push(row);
-      last = row.setting;
-    } else if (last?.method === "simple" && line.startsWith("spaces also ")) {
-      for (const [, spaces, circle] of line.matchAll(other)) {
-        rows.push({
-          divisions: rows.at(-1)?.divisions ?? 0,
-          mark: "S",
-          setting: { ...last, spaces: Number(spaces), circle: Number(circle), armsEnclose: null },
-        });
-      }
-    }
+    if (line.startsWith("Count|")) several = line.includes("|a move|");
+    const row = readRow(line, several, wormRatio);
+    if (row) rows.push(row);
+    else if (line.startsWith("spaces also ")) rows.push(...otherCircles(line, rows.at(-1)));
   }
   return rows;
 }
@@ -72,29 +52,22 @@ export function printedRows(pages: readonly (readonly Piece[])[], head: Pick<Hea
 function withLineUnder(lines: readonly string[]): readonly string[] {
   const found: string[] = [];
   for (const line of lines) {
-    if (/^(?:gears none|one division) /.test(line)) found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
+    if (/^(?:gears none|one division|plate turns) /.test(line)) found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
     else found.push(line);
   }
   return found;
 }
 
-type Found = Record<string, string | undefined>;
-
-function readRow(line: string, wormRatio: string): PrintedRow | null {
-  const readers = [
-    ["S", simple],
-    ["G", geared],
-    ["C", compound],
-    ["D", direct],
-    ["×", impossible],
-  ] as const;
-  for (const [mark, pattern] of readers) {
-    const found: Found | undefined = pattern.exec(line)?.groups;
-    if (!found) continue;
-    const divisions = Number(found.count);
-    return { divisions, mark, setting: mark === "×" ? null : { ...shared(found, divisions, wormRatio), ...own(mark, found) } };
-  }
-  return null;
+function readRow(line: string, several: boolean, wormRatio: string): PrintedRow | null {
+  const start = /^(?<count>\d+)\|(?<mark>[DHSGC×])\|/.exec(line)?.groups;
+  if (!start) return null;
+  const mark = start.mark as Mark;
+  const divisions = Number(start.count);
+  if (mark === "×") return /cannot be done/.test(line) ? null : { divisions, mark, setting: null, rest: "" };
+  const teeth = several ? String.raw`(?<teeth>\d+)\|` : "";
+  const found: Found | undefined = new RegExp(String.raw`^\d+\|.\|${teeth}${bodies[mark]}(?:\||$)(?<rest>.*)`).exec(line)?.groups;
+  if (!found) return null;
+  return { divisions, mark, setting: { ...shared(found, divisions, wormRatio), ...own(mark, found) }, rest: found.rest ?? "" };
 }
 
 function shared(found: Found, divisions: number, wormRatio: string) {
@@ -113,30 +86,57 @@ function shared(found: Found, divisions: number, wormRatio: string) {
   };
 }
 
-function own(mark: "S" | "G" | "C" | "D", found: Found) {
-  if (mark === "S") return { method: "simple" as const, plateStopPin: "in" as const };
-  if (mark === "D") return { method: "direct" as const, plateStopPin: null };
-  const direction = found.direction === "with" ? ("with" as const) : ("against" as const);
-  if (mark === "C") {
-    const second = { spaces: Number(found.secondSpaces), circle: Number(found.secondCircle), direction };
-    return { method: "compound" as const, plateStopPin: "out" as const, second };
+function own(
+  mark: Exclude<Mark, "×">,
+  found: Found,
+): Pick<UnprovedSetting, "method" | "plateStopPin"> & Partial<UnprovedSetting> {
+  if (mark === "S") return { method: "simple", plateStopPin: "in" };
+  if (mark === "D") return { method: "direct", plateStopPin: null };
+  if (mark === "H") {
+    const lines = Number(found.linesPerMark);
+    return {
+      method: "dial",
+      plateStopPin: null,
+      spaces: Number(found.marks) * lines + Number(found.lines),
+      circle: Number(found.marksPerTurn) * lines,
+    };
   }
-  return { method: "differential" as const, plateStopPin: "out" as const, gears: gearsFrom(found, direction) };
+  if (mark === "G") return { method: "differential", plateStopPin: "out", gears: gearsFrom(found) };
+  const direction = found.direction === "with" ? "with" : "against";
+  return {
+    method: "compound",
+    plateStopPin: "out",
+    second: { spaces: Number(found.secondSpaces), circle: Number(found.secondCircle), direction },
+  };
 }
 
-function gearsFrom(found: Found, direction: "with" | "against"): SettingGears {
+function gearsFrom(found: Found): SettingGears {
+  const plate: Found = turnsAndDirection.exec(found.rest ?? "")?.groups ?? {};
+  const direction = plate.direction === "with" ? "with" : "against";
   const stud = found.studDriven !== "–";
-  const turns = (found.plateTurns ?? "").trim().split(/\s+/);
-  const whole = turns.length === 2 ? Number(turns[0]) : 0;
-  const [n = 0, d = 1] = (turns.at(-1) ?? "").split("/").map(Number);
   return {
     drivers: stud ? [Number(found.spindle), Number(found.studDriver)] : [Number(found.spindle)],
     driven: stud ? [Number(found.studDriven), Number(found.worm)] : [Number(found.worm)],
     idlers: Number(found.idlers),
     direction,
-    platePerSpindle: `${direction === "with" ? "" : "-"}${whole * d + n}/${d}`,
+    platePerSpindle: `${direction === "with" ? "" : "-"}${improper(plate.plateTurns ?? "")}`,
     mayFoul: null,
   };
+}
+
+/** `2 1/3` as `7/3`. */
+function improper(text: string): string {
+  const pieces = text.trim().split(/\s+/);
+  const [n = 0, d = 1] = (pieces.at(-1) ?? "").split("/").map(Number);
+  return `${(pieces.length === 2 ? Number(pieces[0]) : 0) * d + n}/${d}`;
+}
+
+function otherCircles(line: string, row: PrintedRow | undefined): readonly PrintedRow[] {
+  return [...line.matchAll(/(\d+) of (\d+)/g)].flatMap(([, spaces, circle]) =>
+    row?.setting
+      ? [{ ...row, setting: { ...row.setting, spaces: Number(spaces), circle: Number(circle), armsEnclose: null } }]
+      : [],
+  );
 }
 
 /** Whether the printed figures, set on the model of the mechanism, reach every division. */

@@ -1,0 +1,63 @@
+import fc from "fast-check";
+import { defineHead, type Head } from "../../src/index.ts";
+
+/** A set with one plate lost, a direct plate, and a few gears. */
+export const secondHand: Head = defineHead({
+  id: "second-hand-40",
+  name: "Second-hand 40:1 head, plate 2 lost",
+  wormRatio: 40,
+  plates: [
+    { name: "1", circles: [15, 16, 17, 18, 19, 20] },
+    { name: "3", circles: [37, 39, 41, 43, 47, 49] },
+  ],
+  directPlates: [{ name: "nose", holes: 24 }],
+  rearPin: true,
+  gears: [24, 28, 32, 40, 48, 56, 72],
+});
+
+/** A worm ratio that is no whole number, so that some counts need two teeth a move. */
+export const halfTurn: Head = defineHead({
+  id: "ratio-81-over-2",
+  wormRatio: "81/2",
+  plates: [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }],
+  rearPin: true,
+});
+
+const name = fc
+  .string({ unit: fc.constantFrom(..."ABCXYZabcxyz0123456789 -&<>()/°′"), minLength: 1, maxLength: 60 })
+  .filter((text) => text.trim() !== "");
+const circles = fc.uniqueArray(fc.integer({ min: 2, max: 400 }), { minLength: 1, maxLength: 40 });
+const plate = fc.oneof(
+  fc.record({ circles }),
+  fc.tuple(circles, circles).map(([front, back]) => ({
+    faces: [
+      { name: "front", circles: front },
+      { name: "back", circles: back },
+    ],
+  })),
+);
+const scale = fc.record({
+  marksPerTurn: fc.integer({ min: 2, max: 400 }),
+  vernierLines: fc.integer({ min: 1, max: 12 }),
+  figures: fc.constantFrom("marks" as const, "angle" as const),
+});
+
+/** Heads of every make: ratios to 4,000 and fractional, circles to 400, names of 60 letters, 60 gears. */
+export const headSpec = fc.record({
+  name,
+  wormRatio: fc.oneof(
+    fc.integer({ min: 1, max: 4000 }),
+    fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 2, max: 9 })).map(([n, d]) => `${n}/${d}`),
+  ),
+  plates: fc
+    .uniqueArray(fc.tuple(name, plate), { selector: ([text]) => text.trim(), minLength: 1, maxLength: 5 })
+    .map((plates) => plates.map(([text, rest]) => ({ name: text, ...rest }))),
+  directPlates: fc.uniqueArray(fc.record({ name, holes: fc.integer({ min: 2, max: 60 }) }), {
+    selector: (each) => each.name.trim(),
+    maxLength: 2,
+  }),
+  rearPin: fc.boolean(),
+  gears: fc.array(fc.integer({ min: 16, max: 120 }), { maxLength: 60 }),
+  ring: fc.option(scale),
+  dial: fc.option(scale),
+});

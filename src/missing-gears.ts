@@ -4,7 +4,7 @@ import { gearBox } from "./gear-box.ts";
 import type { Move } from "./move.ts";
 import { kindOf, orderOfPreference } from "./preference.ts";
 import type { Setting } from "./setting.ts";
-import { movesFor, type Target } from "./target.ts";
+import { movesFor, type Target, usualTeethPerMove } from "./target.ts";
 
 /** Change gears to add to those owned, with the setting that they make possible. */
 export interface GearsToAdd {
@@ -26,11 +26,14 @@ const mostNamed = 3;
  * What comes out is added to the head, and the setting found and proved there.
  *
  * @returns A few, those for one tooth per move first, then one pair before two, then the smaller
- * gear; where no single gear does it, two that make a pair. None where the plate cannot be geared.
+ * gear; where no single gear does it, two that make a pair. None where the plate cannot be geared,
+ * nor for an angle of over one turn of the work; and at most 12 teeth per move are tried.
  */
 export function gearsThatWouldDo(search: Search, target: Target): readonly GearsToAdd[] {
   if (search.bench.head.gearing === null || !search.methods.includes("differential")) return [];
-  const moves = movesFor(target, search.teethPerMove);
+  const moves = movesFor(target, Math.min(search.teethPerMove, usualTeethPerMove)).filter(
+    ({ teeth, divisions }) => teeth <= divisions,
+  );
   const single = firstFew(moves, [singleForOnePair, singleForTwoPairs], search, target);
   return single.length > 0 ? single : firstFew(moves, [newPair], search, target);
 }

@@ -40,7 +40,7 @@ export interface TrainWanted {
  */
 export function nearGearing(bench: Bench, move: Move, { box, products, choice, bar }: TrainWanted): UnprovedSetting | null {
   const { gearing, gears } = bench.head;
-  if (gearing === null || gears.length < 2) return null;
+  if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return null;
   const [worm, greatest] = [bench.worm.n / bench.worm.d, bench.plateTurns.n / bench.plateTurns.d];
   const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
 

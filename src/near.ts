@@ -1,3 +1,4 @@
+import { direct } from "./direct.ts";
 import { type Search, type SearchOptions, searchOn } from "./exact-settings.ts";
 import type { Head } from "./head.ts";
 import type { Move } from "./move.ts";
@@ -57,7 +58,9 @@ export function nearOn(search: Search): (target: Target) => readonly NearSetting
   return (target) => {
     const [first] = movesFor(target, 1);
     if (first === undefined) return [];
-    return [...equalMoves(search, find, target), ...eachFromZero(search, target, first)].sort(byErrorThenWork);
+    const isDirect = search.methods.includes("direct") && direct(search.bench, first).length > 0;
+    const moves = isDirect ? [] : equalMoves(search, find, target);
+    return [...moves, ...eachFromZero(search, target, first)].sort(byErrorThenWork);
   };
 }
 

@@ -35,6 +35,7 @@ const room = 15;
 
 /** Everything that a head can do for a count, no nearer than it should be listed. */
 export function nearestByTrial(head: Head, divisions: number, teethTo: number): readonly Nearest[] {
+  if (head.directPlates.some(({ holes }) => holes % divisions === 0)) return [];
   const listed: Nearest[] = [];
   const least = new Map<Kind, Part>();
   const ratios = plateRatios(head);

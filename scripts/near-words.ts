@@ -1,6 +1,6 @@
 import { type Answer, errorAtRadius, finestGrade, type NearSetting, type Route } from "../src/index.ts";
 import { shortSetting } from "./setting-words.ts";
-import { arc, line, paragraph } from "./words.ts";
+import { arcUpTo, line, paragraph } from "./words.ts";
 
 /** The near settings of an answer, so worded that none can be taken for exact. */
 export function nearLines({ near, target }: Answer, radius: number | null): string[] {
@@ -49,14 +49,15 @@ function errorWords(setting: NearSetting, radius: number | null, count: number |
   const grade = radius === null || count === null ? "" : gradeWords(setting, radius, count);
   const worst = `no position over ${off(setting.worstArcSeconds, radius)} off`;
   return setting.moves === "equal"
-    ? `${worst}; the last meets the first ${arc(setting.closingArcSeconds)} out${grade}`
+    ? `${worst}; the last meets the first ${arcUpTo(setting.closingArcSeconds)} out${grade}`
     : `${worst}; nothing adds up${grade}`;
 }
 
 function off(arcSeconds: number, radius: number | null): string {
-  if (radius === null) return arc(arcSeconds);
+  // Rounded upwards: nothing may be further off than is said.
+  if (radius === null) return arcUpTo(arcSeconds);
   const { mm, inch } = errorAtRadius(arcSeconds, radius);
-  return `${arc(arcSeconds)} (${mm.toFixed(4)} mm, ${inch.toFixed(5)} in)`;
+  return `${arcUpTo(arcSeconds)} (${mm.toFixed(4)} mm, ${inch.toFixed(5)} in)`;
 }
 
 /** For a gear of that pitch radius, the accuracy grade that the step from tooth to tooth would still allow. */
@@ -93,7 +94,7 @@ function routeWords(route: Route): string | null {
   if (route.kind === "method") return shortSetting(route.setting);
   if (route.kind === "gears") return `${route.add.join(" and ")} teeth: then ${shortSetting(route.setting)}`;
   if (route.kind === "count") return `${route.divisions} can be done: ${shortSetting(route.setting)}`;
-  if (route.kind === "near") return `the best is ${arc(route.setting.worstArcSeconds)} off at its worst; see below`;
+  if (route.kind === "near") return `the best is ${arcUpTo(route.setting.worstArcSeconds)} off at its worst; see below`;
   const [first, ...others] = route.circles;
   return `of ${first} holes${others.length > 0 ? `, or ${others.join(", ")}` : ""}: then ${route.setting.turns} + ${route.setting.spaces} of ${first}`;
 }

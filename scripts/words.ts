@@ -53,6 +53,14 @@ export function arc(arcSeconds: number): string {
   return size >= 0.095 || size === 0 ? `${size.toFixed(1)}″` : "under 0.1″";
 }
 
+/** A bound on an error, in a unit fit for its size; rounded upwards, so that nothing is further off than it says. */
+export function arcUpTo(arcSeconds: number): string {
+  const size = Math.abs(arcSeconds);
+  const tenths = Math.ceil(size * 10) / 10;
+  if (size >= 3600) return arc(Math.ceil(size / 36) * 36);
+  return size >= 120 ? arc(Math.ceil(size / 6) * 6) : arc(tenths);
+}
+
 /** Which plate, and which face of it where it has two. */
 export function plateName({ plate, face }: Pick<Setting, "plate" | "face">): string {
   return face === null ? `plate ${plate}` : `plate ${plate}, ${face} face`;

@@ -67,7 +67,8 @@ export function checkAngleFromZero(angle: unknown, place: string): Fraction {
 
 function readAngle(given: unknown) {
   if (typeof given !== "string") return null;
-  const text = given.trim();
+  // ".5" is written too.
+  const text = given.trim().replace(/(^|[^\d])\.(?=\d)/g, "$10.");
   if (text.length > 60) return null;
   if (bare.test(text)) return parseRational(text, "angle").div(360);
   const turn = ofTurn.exec(text);
@@ -81,10 +82,14 @@ function readAngle(given: unknown) {
   return null;
 }
 
-function fromParts(degrees = "0", minutes = "0", seconds = "0") {
-  return parseRational(degrees, "angle")
-    .add(parseRational(minutes, "angle").div(60))
-    .add(parseRational(seconds, "angle").div(3600))
+function fromParts(degrees?: string, minutes?: string, seconds?: string) {
+  const over = (part: string | undefined, larger: unknown) => part !== undefined && larger !== undefined && Number(part) >= 60;
+  if (over(minutes, degrees) || over(seconds, degrees ?? minutes)) {
+    refuse("angle", "has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'");
+  }
+  return parseRational(degrees ?? "0", "angle")
+    .add(parseRational(minutes ?? "0", "angle").div(60))
+    .add(parseRational(seconds ?? "0", "angle").div(3600))
     .div(360);
 }
 

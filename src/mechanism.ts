@@ -124,6 +124,13 @@ function plateRatio({ gears }: SetMove): Fraction {
   const { drivers, driven, direction } = gears;
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
     refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+  const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
+  if (!areGears(drivers) || !areGears(driven)) {
+    refuse(
+      "setting.gears",
+      `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
+    );
+  }
   const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
   return towards(
     direction,

@@ -25,7 +25,7 @@ export function toExact(value: Fraction): Exact {
   return value.d === 1n ? String(value.s * value.n) : `${value.s * value.n}/${value.d}`;
 }
 
-/** Reads what {@link toExact} wrote. For text of the library's own making; see {@link parseRational} for input. */
+/** Reads an exact number that the library wrote, such as `"-7/3"`, into a rational to reckon with. For its own text only. */
 export function fromExact(text: Exact): Fraction {
   const [numerator = "", denominator = "1"] = text.split("/");
   return rational(BigInt(numerator), BigInt(denominator));

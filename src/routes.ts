@@ -83,7 +83,7 @@ function otherMethod(search: Search, target: Target): Route[] {
 
 function drillCircle(search: Search, target: Target, circles: readonly number[]): Route[] {
   const [holes] = circles;
-  if (holes === undefined) return [];
+  if (holes === undefined || search.bench.circles.length === 0) return [];
   const on = { plate: "new", face: null, holes };
   const plates = [{ name: on.plate, faces: [{ name: on.face, circles: [holes] }] }];
   const bench = { ...search.bench, head: { ...search.bench.head, plates }, circles: [on] };

@@ -29,7 +29,9 @@ describe("parseAngle", () => {
     ["10''", "1/129600"],
     ["10 sec", "1/129600"],
     ["1.5'", "1/14400"],
-    ["2°75'", "13/1440"],
+    ["75'", "1/288"],
+    [".5", "1/720"],
+    [".5'", "1/43200"],
     ["360", "1"],
   ])("reads %s as %s rev", (text, angle) => {
     expect(parseAngle(text)).toBe(angle);
@@ -66,6 +68,9 @@ describe("parseAngle", () => {
   });
 
   it.each([
+    ["2°70'", "angle: has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'"],
+    ["0:0:60", "angle: has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'"],
+    ["10'60\"", "angle: has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'"],
     ["0°", 'angle: "0°" is no angle to move by; give one above 0'],
     ["0:00:00", 'angle: "0:00:00" is no angle to move by; give one above 0'],
     ["1001 rev", 'angle: "1001 rev" is over 1,000 revolutions; give a smaller angle'],

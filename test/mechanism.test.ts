@@ -147,8 +147,10 @@ describe("moves that no head can make are refused", () => {
     expect(train([], [])).toEqual(noTrain("0 drivers and 0 driven gears"));
     expect(train([24, 24], [40])).toEqual(noTrain("2 drivers and 1 driven gears"));
     expect(train([24, 24, 24], [40, 40, 40])).toEqual(noTrain("3 drivers and 3 driven gears"));
-    expect(train([24], [0])).toEqual([`setting.gears: 24 of 0 ${noMove}`]);
-    expect(train([-24], [-40])).toEqual([`setting.gears: -24 of -40 ${noMove}`]);
+    const noTeeth = "are not the teeth of gears; give whole numbers above 0";
+    expect(train([24], [0])).toEqual([`setting.gears: 24 to 0 ${noTeeth}`]);
+    expect(train([0], [24])).toEqual([`setting.gears: 0 to 24 ${noTeeth}`]);
+    expect(train([-24], [-40])).toEqual([`setting.gears: -24 to -40 ${noTeeth}`]);
   });
 
   it("a direction that is neither with nor against", () => {

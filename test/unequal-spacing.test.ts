@@ -10,7 +10,7 @@ const wholeTurn = 1_296_000n;
 
 /** Steps in whole arc-seconds, as integers. */
 const steps = fc.array(fc.integer({ min: 1, max: 400_000 }), { minLength: 1, maxLength: 12 });
-const written = (seconds: number) => parseAngle(`0:0:${seconds}`);
+const written = (seconds: number) => parseAngle(`${seconds}s`);
 
 /** Whole arc-seconds times the circle, over one turn: how far a place is from the nearest hole, worked in big integers. */
 function offInSeconds(seconds: bigint, circle: number): number {

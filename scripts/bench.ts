@@ -2,12 +2,13 @@
 import { writeFileSync } from "node:fs";
 import { exhaustiveInC, projectFile } from "./bench/child.ts";
 import { lookUpFigures, nearFigures } from "./bench/command-figures.ts";
+import { drawCurve } from "./bench/curve.ts";
 import { type Figure, figureLine } from "./bench/figure.ts";
 import { gearSetFigures, lazyFigures, tableFigures } from "./bench/table-figures.ts";
 
 const help = `Benchmarks: each figure is a ratio against a baseline of the same minute.
 
-  npm run bench                      all figures; writes docs/benchmarks.json
+  npm run bench                      all figures; writes docs/benchmarks.json and draws docs/time-by-range.svg
   npm run bench -- table near        some of: table, lazy, gears, look-up, near
 `;
 
@@ -30,7 +31,9 @@ function bench(asked: readonly string[]): void {
     }
   }
   inC?.remove();
-  if (asked.length === 0) writeFileSync(projectFile("docs/benchmarks.json"), `${JSON.stringify(figures, null, 2)}\n`);
+  if (asked.length > 0) return;
+  drawCurve();
+  writeFileSync(projectFile("docs/benchmarks.json"), `${JSON.stringify(figures, null, 2)}\n`);
 }
 
 const words = process.argv.slice(2);

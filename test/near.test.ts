@@ -260,6 +260,25 @@ describe("near settings of an angle", () => {
   });
 });
 
+describe("what is not tried", () => {
+  it("is gearing for an angle of over one turn of the work", () => {
+    const kinds = indexAngle(geared, "100003/997").near.map(({ kind }) => kind);
+    expect(kinds).toContain("compound");
+    expect(kinds).not.toContain("two-pair");
+    expect(indexAngle(geared, "303/9973", { near: true }).near.map(({ kind }) => kind)).toContain("two-pair");
+  });
+
+  it("is a move where the direct plate serves", () => {
+    const head = defineHead({
+      wormRatio: 5,
+      plates: [{ name: "1", circles: [19] }],
+      directPlates: [{ name: "nose", holes: 24 }],
+    });
+    expect(indexDivisions(head, 24, { near: true }).near.map(({ kind }) => kind)).toEqual(["nearest-hole"]);
+    expect(nearSettings(head, { divisions: 24 }, { methods: ["simple"] }).filter(isMove).length).toBeGreaterThan(0);
+  });
+});
+
 describe("how near a head comes", () => {
   // The figures to reach were found by an independent trial of every circle, pair and train.
   const closingErrors = (head: Head, teethPerMove: number) => {

@@ -127,4 +127,27 @@ describe("the formulas against a tooth drawn point by point", () => {
       }),
     );
   });
+
+  it("a shallow space lets no pin strike its root", () => {
+    const shallow = spurGear({ teeth: 40, module: 2, wholeDepth: 2.2 });
+    const range = pinRange(shallow);
+    const bottomOf = (pin: number) => drawnOverPins(shallow, pin, shallow.tipDiameter) - 2 * pin;
+    expect(bottomOf(range?.least ?? 0)).toBeCloseTo(shallow.rootDiameter, 6);
+    expect(bottomOf(range?.greatest ?? 0)).toBeGreaterThan(shallow.rootDiameter);
+  });
+
+  it("every count of teeth whose span touches the flanks is allowed, and no other", () => {
+    fc.assert(
+      fc.property(gears, fc.integer({ min: 1, max: 40 }), (gear, teeth) => {
+        fc.pre(teeth <= gear.teeth / 2);
+        const { contactDiameter } = drawnSpan(gear, teeth);
+        const margin = 1e-6 * gear.referenceDiameter;
+        if (contactDiameter > flankStart(gear) + margin && contactDiameter < gear.tipDiameter - margin) {
+          near(spanOver(gear, teeth).contactDiameter, contactDiameter, gear, 1e-6);
+        } else if (contactDiameter < flankStart(gear) - margin || contactDiameter > gear.tipDiameter + margin) {
+          expect(() => spanOver(gear, teeth)).toThrow(/do not rest on the flanks/);
+        }
+      }),
+    );
+  });
 });

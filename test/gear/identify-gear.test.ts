@@ -109,6 +109,32 @@ describe("the pitch from the outside diameter and the count", () => {
   });
 });
 
+describe("the series", () => {
+  const system = (wanted: string) => standardPitches.filter((pitch) => pitch.system === wanted);
+
+  it("name every pitch once, by the figure that it is", () => {
+    const figure = (name: string) =>
+      name
+        .split(" ")
+        .map((part) => part.split("/").map(Number))
+        .filter(([first]) => first !== undefined && !Number.isNaN(first))
+        .reduce((sum, [first = 0, second = 1]) => sum + first / second, 0);
+    for (const { name, module } of system("module")) expect(module).toBe(figure(name));
+    for (const { name, module } of system("diametral pitch")) expect(module).toBeCloseTo(25.4 / figure(name), 12);
+    for (const { name, module } of system("circular pitch")) expect(module).toBeCloseTo((25.4 * figure(name)) / Math.PI, 12);
+    expect(new Set(standardPitches.map(({ name }) => name)).size).toBe(standardPitches.length);
+  });
+
+  it("hold the modules of ISO 54 from 1 mm, series I preferred (from memory)", () => {
+    const from1 = (preference: number) =>
+      system("module")
+        .filter((pitch) => pitch.preference === preference && pitch.module >= 1)
+        .map(({ module }) => module);
+    expect(from1(1)).toEqual([1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50]);
+    expect(from1(2)).toEqual([1.125, 1.375, 1.75, 2.25, 2.75, 3.5, 4.5, 5.5, 6.5, 7, 9, 11, 14, 18, 22, 28, 36, 45]);
+  });
+});
+
 describe("look-alikes (reckoned from 25.4/DP)", () => {
   it.each([
     ["32 DP", "0.8 module", 0.79],

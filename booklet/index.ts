@@ -4,7 +4,9 @@
  * @packageDocumentation
  */
 import { type Head, InputError } from "../src/index.ts";
+import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
+import { type Job, jobOf } from "./content/job.ts";
 import { type PartId, partIds } from "./content/parts.ts";
 import { forWall, wallParts } from "./content/wall.ts";
 import { openPrintShop } from "./draw/canvas.ts";
@@ -14,6 +16,7 @@ import { editionOf } from "./edition.ts";
 import { setInPages } from "./layout/pages.ts";
 import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout/paper.ts";
 
+export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export { loadHead } from "./head-file.ts";
 export { type PaperName, paperNames, wallPaperNames } from "./layout/paper.ts";
@@ -63,12 +66,35 @@ export async function bookletPdf(head: Head, options: BookletOptions = {}): Prom
     if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
   });
   const book = as === "wall" ? forWall(plain) : plain;
+  return printed(book, paper, { created, onProgress, folded: as === "booklet" });
+}
+
+/** What a job sheet is for. */
+export interface JobOptions extends Job, Pick<BookletOptions, "paper" | "created"> {}
+
+/**
+ * Prints the sheet of one job: the setting in large figures, drawings, every position or the
+ * chosen teeth with a box to tick, ring and dial readings, checks on the way, room for notes.
+ *
+ * @throws {@link InputError} when the count or a tooth is not allowed, or the head can neither do nor read it.
+ */
+export async function jobSheetPdf(head: Head, { paper: name, created = usualDate, ...job }: JobOptions): Promise<Uint8Array> {
+  const paper = paperNamed(name ?? "a4");
+  const book = jobOf(head, editionOf(head, { job, paper: paper.name }), job);
+  return printed(book, paper, { created, onProgress: () => {}, folded: false });
+}
+
+interface Printing extends Required<Pick<BookletOptions, "created" | "onProgress">> {
+  readonly folded: boolean;
+}
+
+async function printed(book: Book, paper: Paper, { created, onProgress, folded }: Printing): Promise<Uint8Array> {
   const shop = await openPrintShop();
   onProgress("setting the pages");
   const { pages, anchors } = setInPages(book, paper, shop.measure);
   onProgress(`drawing ${pages.length} pages`);
   const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created });
-  if (as === "booklet") drawImposed(canvas, pages);
+  if (folded) drawImposed(canvas, pages);
   else {
     drawPages(canvas, pages);
     canvas.bookmarks(book.parts.map(({ id, title }) => ({ title, page: anchors.get(id) ?? 1 })));

@@ -2,9 +2,18 @@
 import { realpathSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { bookletPdf, loadHead, type PaperName, type PartId, paperNames, partIds, wallPaperNames } from "../booklet/index.ts";
-import { InputError, readyHeads } from "../src/index.ts";
-import { fault, usualHead } from "./command-line.ts";
+import {
+  bookletPdf,
+  jobSheetPdf,
+  loadHead,
+  type PaperName,
+  type PartId,
+  paperNames,
+  partIds,
+  wallPaperNames,
+} from "../booklet/index.ts";
+import { type Head, InputError, readyHeads } from "../src/index.ts";
+import { fault, usualHead, wholeNumber } from "./command-line.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
 
 const help = `Print the book for a head: every count with its setting, ready for any printer.
@@ -14,6 +23,8 @@ const help = `Print the book for a head: every count with its setting, ready for
   npm run booklet -- --head my-head.json --paper a5    your own head, as an A5 booklet
   npm run booklet -- --as booklet --paper a5           the same on A4, to print on both sides, fold and stitch
   npm run booklet -- --as wall --to 100                sheets in large type for the wall
+  npm run booklet -- --job 127                         a sheet for one job, every position with a box to tick
+  npm run booklet -- --job 62 --teeth 1,17,40          the same for the teeth named, in that order
   npm run booklet -- --to 200 --out ~/mine.pdf         fewer counts, to a file of your choice
 
   --head FILE-or-ID   a ready head or a JSON file that describes yours
@@ -23,7 +34,8 @@ const help = `Print the book for a head: every count with its setting, ready for
   --parts LIST        only these, with commas: ${partIds.slice(0, 7).join(", ")},
                       ${partIds.slice(7).join(", ")}
   --degrees LIST      degree tables, every position by dial and ring: 7,11,127 or 30-36
-  --out FILE          where to write; turns-and-holes-<head>.pdf where not given
+  --job N             a job sheet instead of a book; --teeth 1,17,40 for some of its teeth
+  --out FILE          where to write; turns-and-holes-<head>.pdf or the like where not given
   --force             write over a file that is not a book of this program
   --help              this text
 
@@ -38,6 +50,8 @@ const options = {
   to: { type: "string", default: "400" },
   parts: { type: "string" },
   degrees: { type: "string" },
+  job: { type: "string" },
+  teeth: { type: "string" },
   out: { type: "string" },
   force: { type: "boolean", default: false },
   help: { type: "boolean", short: "h", default: false },
@@ -56,13 +70,28 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
     return 0;
   }
   const head = loadHead(asked.head ?? usualHead);
-  const out = asked.out ?? `turns-and-holes-${head.id}${asked.as === "pages" ? "" : `-${asked.as}`}.pdf`;
+  const out = asked.out ?? usualName(head.id, asked);
   checkPlace(out, asked.force);
+  const bytes = asked.job === undefined ? await bookBytes(head, asked) : await jobSheetPdf(head, jobFrom(asked.job, asked));
+  writeWhole(out, bytes);
+  process.stdout.write(`${out}\n`);
+  return 0;
+}
+
+type Asked = ReturnType<typeof read>;
+
+function usualName(id: string, { as, job }: Asked): string {
+  const what = job === undefined ? (as === "pages" ? "" : `-${as}`) : `-job-${job}`;
+  return `turns-and-holes-${id}${what}.pdf`;
+}
+
+function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
+  if (asked.teeth !== undefined) throw fault("--teeth", "goes with --job, the count whose teeth they are");
   const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
   if (to < from) throw fault("--to", `${to} is below ${from}; give the smaller count first`);
-  const bytes = await bookletPdf(head, {
+  return bookletPdf(head, {
     as: form(asked.as),
-    ...(asked.paper === undefined ? {} : { paper: asked.paper as PaperName }),
+    ...paper(asked),
     from,
     to,
     ...(asked.parts === undefined ? {} : { parts: asked.parts.split(",").map((part) => part.trim()) as PartId[] }),
@@ -70,9 +99,17 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
     ...created(),
     onProgress: progress(),
   });
-  writeWhole(out, bytes);
-  process.stdout.write(`${out}\n`);
-  return 0;
+}
+
+function jobFrom(job: string, asked: Asked) {
+  if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
+    throw fault("--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
+  const teeth = asked.teeth?.split(",").map((each) => wholeNumber(each, "--teeth"));
+  return { divisions: Number(job), ...(teeth === undefined ? {} : { teeth }), ...paper(asked), ...created() };
+}
+
+function paper({ paper: name }: Asked): { paper?: PaperName } {
+  return name === undefined ? {} : { paper: name as PaperName };
 }
 
 function read(words: readonly string[]) {

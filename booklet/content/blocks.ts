@@ -13,6 +13,8 @@ export interface Cell {
   readonly link?: string;
   /** White on black: a mark that must not be overlooked. */
   readonly reversed?: boolean;
+  /** An empty box to tick. */
+  readonly box?: boolean;
 }
 
 /** A column of a table. */
@@ -58,6 +60,8 @@ export interface TableBlock {
   readonly summary: string;
   /** Whether its first and last row on a page are named at the head of the page. */
   readonly headwords?: boolean;
+  /** Whether it may stand in two or more columns side by side where it is narrow. */
+  readonly folds?: boolean;
 }
 
 /** A heading within a part. */
@@ -95,6 +99,19 @@ export interface ColumnsBlock {
   readonly items: readonly { readonly parts: readonly string[]; readonly link?: string }[];
 }
 
+/** Large figures side by side, to be read from the machine. */
+export interface PanelBlock {
+  readonly kind: "panel";
+  readonly items: readonly { readonly head: string; readonly figure: string; readonly under: string }[];
+}
+
+/** Ruled lines to write on. */
+export interface RuledBlock {
+  readonly kind: "ruled";
+  readonly text: string;
+  readonly lines: number;
+}
+
 /** How a count stands in the grid; told apart without colour. */
 export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck";
 
@@ -126,7 +143,16 @@ export interface TrainFigure {
 }
 
 /** A piece of a part. */
-export type Block = TableBlock | HeadingBlock | ParagraphBlock | ListBlock | GridBlock | ColumnsBlock | FigureBlock;
+export type Block =
+  | TableBlock
+  | HeadingBlock
+  | ParagraphBlock
+  | ListBlock
+  | GridBlock
+  | ColumnsBlock
+  | PanelBlock
+  | RuledBlock
+  | FigureBlock;
 
 /** A part of the book; it begins a new page. */
 export interface Part {

@@ -66,7 +66,8 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
   };
 }
 
-function runningOf(head: Head, { version, digest }: Edition): Running {
+/** What stands on every page of a head's book or sheet. */
+export function runningOf(head: Head, { version, digest }: Edition): Running {
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const plates = head.plates.map(plateInWords).join("   ");
   return {

@@ -19,7 +19,8 @@ export function degreesPart({ head, degreeTables }: Desk): Part | null {
   };
 }
 
-function degreeTable(head: Head, divisions: number): Block[] {
+/** Every position of one count from one zero. */
+export function degreeTable(head: Head, divisions: number, ticks = false): Block[] {
   const table = dialReadings(head, divisions);
   const worst = table.worstDial ?? table.worstRing;
   const by = table.worstDial ? "dial" : "ring";
@@ -27,15 +28,17 @@ function degreeTable(head: Head, divisions: number): Block[] {
     { kind: "heading", text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}` },
     {
       kind: "table",
+      folds: true,
       summary: `Positions of ${divisions} divisions`,
       columns: [
+        ...(ticks ? [{ head: "", align: "center" } as const] : []),
         { head: "position", align: "right", strong: true },
         { head: "angle", align: "right" },
         ...(head.dial ? dialColumns(head.dial) : []),
         ...(head.ring ? [{ head: "ring", align: "right", strong: true } as const] : []),
         { head: `error by\nthe ${by}`, align: "right" },
       ],
-      rows: table.positions.map((position) => degreeRow(head, position)),
+      rows: table.positions.map((position) => degreeRow(head, position, ticks)),
     },
   ];
 }
@@ -47,9 +50,10 @@ function dialColumns({ figures, vernierLines }: Scale): readonly Column[] {
   return vernierLines > 1 ? [...columns, { head: "vernier", group: "DIAL", align: "right", strong: true }] : columns;
 }
 
-function degreeRow(head: Head, { tooth, angle, dial, ring }: DialPosition): Row {
+function degreeRow(head: Head, { tooth, angle, dial, ring }: DialPosition, ticks: boolean): Row {
   return {
     cells: [
+      ...(ticks ? [{ text: "", box: true }] : []),
       { text: String(tooth) },
       { text: formatAngle(angle) },
       ...(dial && head.dial ? dialCells(dial, head.dial) : []),

@@ -107,7 +107,7 @@ export function sumOfTurns({ proof }: Setting): string {
 }
 
 /** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
-function withoutGears(setting: Setting): string {
+export function withoutGears(setting: Setting): string {
   const spindle = gearsForgotten(setting)?.spindlePerMove ?? "1";
   const { n, d } = fromExact(spindle);
   return mixed(exact(d * BigInt(setting.teethPerMove), n));

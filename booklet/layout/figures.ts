@@ -2,7 +2,7 @@ import type { FigureBlock } from "../content/blocks.ts";
 import type { Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
-import { plateMarks } from "./plate-drawing.ts";
+import { plateMarks, roomToSpare } from "./plate-drawing.ts";
 import { type Galley, type Slug, space } from "./slugs.ts";
 import { trainHeight, trainMarks } from "./train-drawing.ts";
 
@@ -35,7 +35,7 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
   }
   const side = Math.min(width, paper.height * share * 0.62);
   return {
-    height: side,
+    height: side - roomToSpare(figure),
     keepWithNext: true,
     marks: (left, top) => plateMarks(figure, { left: left + (width - side) / 2, top, side }, measure),
   };

@@ -3,6 +3,7 @@ import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
 import type { Mark, Role, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import { panelGalley, ruledGalley } from "./panel.ts";
 import type { Paper } from "./paper.ts";
 import { type Galley, galley, type Slug, space } from "./slugs.ts";
 import { tableGalley } from "./table.ts";
@@ -24,6 +25,10 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
       return gridGalley(block, width, paper, measure);
     case "columns":
       return galley([...columns(block, width, paper, measure), space(paper.text * 0.5)]);
+    case "panel":
+      return panelGalley(block, width, paper, measure);
+    case "ruled":
+      return ruledGalley(block, width, paper, measure);
     case "figure":
       return figureGalley(block, width, paper, measure);
     case "list":

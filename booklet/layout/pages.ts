@@ -104,6 +104,10 @@ function runIntoPages(
   page.turn();
   page.name(part.id);
   for (const [index, { galley, slug, first }] of strips.entries()) {
+    if (galley.fold) {
+      if (first) runFolded(galley, galley.fold, page);
+      continue;
+    }
     const before = above(galley, slug, first);
     if (page.full(heightOf(before) + together(strips, index))) {
       page.close();
@@ -116,6 +120,51 @@ function runIntoPages(
     if (strips[index + 1]?.first !== false) page.close(galley);
     else page.of(galley);
   }
+}
+
+/** Runs strips through columns side by side; on the last page the columns come out even. */
+function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: ReturnType<typeof emptyPage>): void {
+  const head = heightOf(galley.head);
+  let rest = galley.slugs;
+  while (rest.length > 0) {
+    if (page.full(head + (rest[0]?.height ?? 0))) page.turn();
+    const limit = Math.min(page.room() - head, evenHeight(rest, columns));
+    let deepest = 0;
+    for (let column = 0; column < columns && rest.length > 0; column += 1) {
+      const taken = thatFit(rest, limit);
+      const strips = [
+        ...galley.head,
+        ...rest.slice(0, taken).flatMap((slug, index) => [...above(galley, slug, false).slice(index === 0 ? 1 : 0), slug]),
+      ];
+      page.column(strips, column * pitch);
+      page.close(galley);
+      deepest = Math.max(deepest, heightOf(strips));
+      rest = rest.slice(taken);
+    }
+    page.down(deepest);
+    if (rest.length > 0) page.turn();
+  }
+}
+
+/** How many strips stand in a column of this height; always one. */
+function thatFit(slugs: readonly Slug[], limit: number): number {
+  let height = 0;
+  for (const [index, slug] of slugs.entries()) {
+    height += slug.height + (index === 0 ? 0 : (slug.between?.height ?? 0));
+    if (height > limit && index > 0) return index;
+  }
+  return slugs.length;
+}
+
+/** The height at which all strips fill the columns evenly. */
+function evenHeight(slugs: readonly Slug[], columns: number): number {
+  const perColumn = Math.ceil(slugs.length / columns);
+  const heights = Array.from({ length: columns }, (_, column) =>
+    slugs
+      .slice(column * perColumn, (column + 1) * perColumn)
+      .reduce((sum, { height, between }, index) => sum + height + (index === 0 ? 0 : (between?.height ?? 0)), 0),
+  );
+  return Math.max(...heights) + 0.01;
 }
 
 /** The page being filled. */
@@ -148,6 +197,18 @@ function emptyPage(
     full: (height: number) => y + height > frame.bottom && y > filledFrom,
     of(galley: Galley) {
       current = galley;
+    },
+    room: () => frame.bottom - y,
+    /** Puts strips one under the other from here, without moving on. */
+    column(slugs: readonly Slug[], indent: number) {
+      let at = y;
+      for (const slug of slugs) {
+        open.push(...slug.marks(frame.left + indent, at));
+        at += slug.height;
+      }
+    },
+    down(height: number) {
+      y += height;
     },
     put(slug: Slug) {
       if (slug.anchor !== undefined) {

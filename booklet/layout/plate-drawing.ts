@@ -11,6 +11,12 @@ const leastNumber = 4;
 const roomForFigures = 30;
 const figuresApart = 15;
 
+/** What the drawing leaves free at its foot, where no figure counts spaces; points. */
+export function roomToSpare({ chosen }: PlateFigure): number {
+  const reach = chosen === null ? 0 : chosen.spaces / chosen.circle;
+  return reach < 0.33 ? roomForFigures - 6 : 0;
+}
+
 interface Drawing {
   readonly x: number;
   readonly y: number;

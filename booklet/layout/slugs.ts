@@ -21,6 +21,8 @@ export interface Galley {
   /** What is drawn, in words. */
   readonly alt?: string;
   readonly head: readonly Slug[];
+  /** Columns that the strips run through on each page, and how far apart; left out, one. */
+  readonly fold?: { readonly columns: number; readonly pitch: number };
   readonly slugs: readonly Slug[];
 }
 

@@ -13,12 +13,18 @@ interface Fitted {
 
 const leading = 1.42;
 /** Gaps between columns in parts of the size of the type: within a group, and between groups. */
-const gapWithin = 0.55;
-const gapBetween = 0.9;
+const gapWithin = 0.62;
+const gapBetween = 1;
 const mostGapGrowth = 3.4;
 /** Room beside the outer columns. */
 const edge = 0.35;
 const leastWrapped = 7;
+/** Between tables that stand side by side, in points. */
+const gutter = 16;
+const mostColumns = 4;
+/** How far figures may shrink for tables to stand side by side. */
+const foldedSize = 0.85;
+const fewestRows = 5;
 /** Figures are never smaller than this, whatever the table. */
 const leastOfAll = 5;
 const rowsInBlock = 5;
@@ -27,12 +33,25 @@ const quiet = 0.35;
 
 /** Sets a table: figures as large as the paper's table size where they fit, shrunk step by step where not. */
 export function tableGalley(block: TableBlock, width: number, paper: Paper, measure: Measure): Galley {
-  const { fitted, rows } = sizedToFit(block, width, paper, measure);
+  const columns = block.folds ? columnsThatFit(block, width, paper, measure) : 1;
+  const pitch = (width + gutter) / columns;
+  const { fitted, rows } = sizedToFit(block, pitch - gutter, paper, measure);
   return {
     role: "Table",
+    ...(columns === 1 ? {} : { fold: { columns, pitch } }),
     head: [headSlug(fitted, measure)],
     slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
   };
+}
+
+/** Side by side, with figures hardly smaller, where there are rows enough. */
+function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure: Measure): number {
+  const most = Math.min(mostColumns, Math.ceil(block.rows.length / fewestRows));
+  for (let columns = most; columns > 1; columns -= 1) {
+    if (fitAt(Math.max(paper.leastTable, paper.table * foldedSize), block, (width + gutter) / columns - gutter, measure) !== null)
+      return columns;
+  }
+  return 1;
 }
 
 function sizedToFit(block: TableBlock, width: number, paper: Paper, measure: Measure) {
@@ -114,7 +133,8 @@ function naturalWidth(column: Column, index: number, rows: readonly Row[], size:
   const head = column.head.split("\n").map((line) => measure(line, headStyle(size)));
   const cells = rows.map(({ cells }) => {
     const cell = cells[index];
-    return cell === undefined ? 0 : measure(cell.text, style) + (cell.reversed ? 0.7 * size : 0);
+    if (cell === undefined) return 0;
+    return cell.box ? size * 0.9 : measure(cell.text, style) + (cell.reversed ? 0.7 * size : 0);
   });
   return Math.max(...head, ...cells);
 }
@@ -248,7 +268,8 @@ function cellMark(
   const style = cellStyle(column, fitted.size);
   const from = left + headEdge(column);
   const marks: Mark[] = [];
-  for (const [index, text] of lines.entries()) {
+  if (cell.box) marks.push(tickBox(from, base, fitted.size));
+  for (const [index, text] of cell.box ? [] : lines.entries()) {
     const y = base + index * line;
     if (!cell.reversed) marks.push(setText(measure, text, style, from, y, column.align));
     else {
@@ -266,6 +287,13 @@ function cellMark(
     }
   }
   return { kind: "group", ...(at === 0 ? { role: "TH", scope: "Row" } : { role: "TD" }), marks };
+}
+
+function tickBox(middle: number, base: number, size: number): Mark {
+  const side = size * 0.78;
+  const [left, top] = [middle - side / 2, base - side + size * 0.04];
+  const box = [left, top, left + side, top + side] as const;
+  return { kind: "shape", path: `M${left} ${top}H${box[2]}V${box[3]}H${left}Z`, fill: 1, stroke: { width: 0.7, grey: 0 }, box };
 }
 
 function restMark(cell: Cell, from: number, fitted: Fitted, left: number, base: number, line: number, measure: Measure): Mark {

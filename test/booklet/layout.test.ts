@@ -89,7 +89,7 @@ function faultsIn(pages: readonly Page[], paper: string) {
 }
 
 describe("laws of the page", () => {
-  it.each(readyHeads.map((head, index) => [head.id, head, paperNames[index % paperNames.length] ?? "a4"] as const))(
+  it.each(paperNames.map((paper, index) => [paper, readyHeads[index] as Head] as const))(
     "%s: nothing lies outside the margins or over anything else",
     (paper, head) => {
       expect(faultsIn(pagesOf(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);

@@ -287,10 +287,9 @@ describe("a head with a fractional worm ratio", () => {
     expect(keysOf(head, { divisions: 17 }, { methods: ["simple"], teethPerMove: 1 })).toEqual([]);
   });
 
-  it("by compound too where no circle alone serves: 40 by 17 and 20", () => {
-    const divisions = 85;
-    const keys = keysOf(head, { divisions }, { methods: ["simple", "compound"] });
+  it("by compound where no circle alone serves: 85 by 17 and 20", () => {
+    const keys = keysOf(head, { divisions: 85 }, { methods: ["simple", "compound"] });
     expect(keys.length).toBeGreaterThan(0);
-    expect(keys.every((key) => key.startsWith("compound, 2 per move") || key.startsWith("compound, 1 per move"))).toBe(true);
+    expect(keys.filter((key) => !key.startsWith("compound, 1 per move"))).toEqual([]);
   });
 });

@@ -115,7 +115,7 @@ function* ofKind(kind: Kind, { bench, methods }: Search, { first, moves, geared 
     if (methods.includes("direct")) yield* direct(bench, first);
   } else if (kind === "simple" || kind === "compound" || kind === "dial") {
     // The denominator of R·k/N changes with k only where k cancels against that of R.
-    const tried = bench.worm.d === 1 ? [first] : moves();
+    const tried = bench.worm.d === 1 ? [first] : firstOfEach(moves(), ({ teeth }) => gcd(teeth, bench.worm.d));
     if (methods.includes(kind)) yield* firstThatServes(ungeared[kind], bench, tried);
   } else if (methods.includes("differential")) {
     if (kind === "one-pair") yield* differential(bench, first, geared(first, 1), true);
@@ -132,13 +132,22 @@ function* ofKind(kind: Kind, { bench, methods }: Search, { first, moves, geared 
 
 const ungeared = { simple, compound, dial: byDial } as const;
 
+/** The first move of each that is alike by a number. */
+function firstOfEach(moves: readonly Move[], alike: (move: Move) => number): readonly Move[] {
+  const seen = new Set<number>();
+  return moves.filter((move) => {
+    const isNew = !seen.has(alike(move));
+    seen.add(alike(move));
+    return isNew;
+  });
+}
+
 function firstThatServes(
   solve: (bench: Bench, move: Move) => UnprovedSetting[],
   bench: Bench,
   moves: readonly Move[],
 ): UnprovedSetting[] {
-  for (const [index, move] of moves.entries()) {
-    if (index > 0 && gcd(move.teeth, bench.worm.d) === 1) continue;
+  for (const move of moves) {
     const found = solve(bench, move);
     if (found.length > 0) return found;
   }

@@ -1,16 +1,18 @@
 import { type Search, settingsOf } from "./exact-settings.ts";
 import { divisors, fromExact, lcm } from "./ratio.ts";
-import { mostDivisions } from "./target.ts";
+import { mostDivisions, usualTeethPerMove } from "./target.ts";
 
-/** How far differential settings are looked for on either side, count by count. */
-const stepsEitherWay = 3000;
+/** How far differential settings are looked for on either side, count by count; less far where many teeth per move are tried. */
+function stepsEitherWay({ teethPerMove }: Search): number {
+  return Math.ceil(36_000 / Math.max(teethPerMove, usualTeethPerMove));
+}
 
 /**
  * The nearest counts below and above one that cannot be done, by any method asked for.
  *
  * Counts done without gears are divisors of D, R·C, R·lcm(C1, C2) and R times the dial's places,
  * so the nearest are found however far away; differential settings are looked for among the
- * 3,000 counts on either side.
+ * 3,000 counts on either side, or fewer where over 12 teeth per move are tried.
  */
 export function nearestCounts(search: Search, divisions: number): readonly number[] {
   const ungeared = { ...search, methods: search.methods.filter((method) => method !== "differential") };
@@ -18,14 +20,13 @@ export function nearestCounts(search: Search, divisions: number): readonly numbe
   const below = plain.filter((count) => count < divisions).findLast((count) => closes(ungeared, count)) ?? 0;
   const above = plain.find((count) => count > divisions && closes(ungeared, count)) ?? Number.POSITIVE_INFINITY;
 
+  const steps = stepsEitherWay(search);
   const greatest = greatestWithGears(search);
   const top = Math.min(divisions - 1, greatest);
-  const nearBelow = countdown(top, Math.max(below + 1, top - stepsEitherWay)).find((count) => closes(search, count)) ?? below;
+  const nearBelow = countdown(top, Math.max(below + 1, top - steps)).find((count) => closes(search, count)) ?? below;
   const bottom = divisions + 1;
   const nearAbove =
-    countUp(bottom, Math.min(above - 1, greatest, bottom + stepsEitherWay, mostDivisions)).find((count) =>
-      closes(search, count),
-    ) ?? above;
+    countUp(bottom, Math.min(above - 1, greatest, bottom + steps, mostDivisions)).find((count) => closes(search, count)) ?? above;
   return [...(nearBelow > 0 ? [nearBelow] : []), ...(Number.isFinite(nearAbove) ? [nearAbove] : [])];
 }
 

@@ -38,6 +38,11 @@ export interface BookletOptions {
   readonly parts?: readonly PartId[];
   /** Counts to have a degree table each, every position by dial and ring; left out, none. */
   readonly degreeTables?: readonly number[];
+  /**
+   * Tagged for screens and for reading aloud: tables with their heads, drawings in words, the order
+   * of reading. Some ten times the size; left out, false. Not for a folded booklet.
+   */
+  readonly tagged?: boolean;
   /** The date in the file; left out, a fixed one, so that the same inputs give the same bytes. */
   readonly created?: Date;
   /** Called as the work goes on, with what is being done. */
@@ -66,11 +71,14 @@ export async function bookletPdf(head: Head, options: BookletOptions = {}): Prom
     if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
   });
   const book = as === "wall" ? forWall(plain) : plain;
-  return printed(book, paper, { created, onProgress, folded: as === "booklet" });
+  const { tagged = false } = options;
+  if (tagged && as === "booklet")
+    throw refusal("tagged", "a folded booklet has no order of reading; leave it untagged, or print pages");
+  return printed(book, paper, { created, onProgress, tagged, folded: as === "booklet" });
 }
 
 /** What a job sheet is for. */
-export interface JobOptions extends Job, Pick<BookletOptions, "paper" | "created"> {}
+export interface JobOptions extends Job, Pick<BookletOptions, "paper" | "created" | "tagged"> {}
 
 /**
  * Prints the sheet of one job: the setting in large figures, drawings, every position or the
@@ -78,22 +86,25 @@ export interface JobOptions extends Job, Pick<BookletOptions, "paper" | "created
  *
  * @throws {@link InputError} when the count or a tooth is not allowed, or the head can neither do nor read it.
  */
-export async function jobSheetPdf(head: Head, { paper: name, created = usualDate, ...job }: JobOptions): Promise<Uint8Array> {
+export async function jobSheetPdf(
+  head: Head,
+  { paper: name, created = usualDate, tagged = false, ...job }: JobOptions,
+): Promise<Uint8Array> {
   const paper = paperNamed(name ?? "a4");
   const book = jobOf(head, editionOf(head, { job, paper: paper.name }), job);
-  return printed(book, paper, { created, onProgress: () => {}, folded: false });
+  return printed(book, paper, { created, onProgress: () => {}, tagged, folded: false });
 }
 
-interface Printing extends Required<Pick<BookletOptions, "created" | "onProgress">> {
+interface Printing extends Required<Pick<BookletOptions, "created" | "onProgress" | "tagged">> {
   readonly folded: boolean;
 }
 
-async function printed(book: Book, paper: Paper, { created, onProgress, folded }: Printing): Promise<Uint8Array> {
+async function printed(book: Book, paper: Paper, { created, onProgress, tagged, folded }: Printing): Promise<Uint8Array> {
   const shop = await openPrintShop();
   onProgress("setting the pages");
   const { pages, anchors } = setInPages(book, paper, shop.measure);
   onProgress(`drawing ${pages.length} pages`);
-  const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created });
+  const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created, tagged });
   if (folded) drawImposed(canvas, pages);
   else {
     drawPages(canvas, pages);

@@ -36,6 +36,7 @@ const help = `Print the book for a head: every count with its setting, ready for
   --degrees LIST      degree tables, every position by dial and ring: 7,11,127 or 30-36
   --job N             a job sheet instead of a book; --teeth 1,17,40 for some of its teeth
   --out FILE          where to write; turns-and-holes-<head>.pdf or the like where not given
+  --tagged            for screens and reading aloud: larger, with the order of reading and drawings in words
   --force             write over a file that is not a book of this program
   --help              this text
 
@@ -53,6 +54,7 @@ const options = {
   job: { type: "string" },
   teeth: { type: "string" },
   out: { type: "string" },
+  tagged: { type: "boolean", default: false },
   force: { type: "boolean", default: false },
   help: { type: "boolean", short: "h", default: false },
 } as const;
@@ -96,6 +98,7 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
     to,
     ...(asked.parts === undefined ? {} : { parts: asked.parts.split(",").map((part) => part.trim()) as PartId[] }),
     ...(asked.degrees === undefined ? {} : { degreeTables: countsListed(asked.degrees) }),
+    tagged: asked.tagged,
     ...created(),
     onProgress: progress(),
   });
@@ -105,7 +108,13 @@ function jobFrom(job: string, asked: Asked) {
   if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
     throw fault("--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
   const teeth = asked.teeth?.split(",").map((each) => wholeNumber(each, "--teeth"));
-  return { divisions: Number(job), ...(teeth === undefined ? {} : { teeth }), ...paper(asked), ...created() };
+  return {
+    divisions: Number(job),
+    ...(teeth === undefined ? {} : { teeth }),
+    ...paper(asked),
+    tagged: asked.tagged,
+    ...created(),
+  };
 }
 
 function paper({ paper: name }: Asked): { paper?: PaperName } {

@@ -1,7 +1,7 @@
 import type { Head, Scale } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Part } from "./blocks.ts";
-import { degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
+import { counted, degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
 
 /** The title page: the head as its owner described it, the contents, and how the book was made. */
 export function titlePart(head: Head, edition: Edition, range: { from: number; to: number }, parts: readonly Part[]): Part {
@@ -45,7 +45,7 @@ function equipment(head: Head): { term: string; text: string }[] {
 function gearingInWords({ gearing }: Head): string {
   if (gearing === null) return "the plate cannot be geared to the spindle";
   const { onePair, twoPairs } = gearing.idlersWithCrank;
-  return `the plate turns with the crank with ${onePair} idlers in one pair and ${twoPairs} in two pairs; one idler more turns it against the crank`;
+  return `the plate turns with the crank with ${counted(onePair, "idler")} in one pair and ${counted(twoPairs, "idler")} in two pairs; one idler more turns it against the crank`;
 }
 
 function scaleInWords(scale: Scale | null): string {

@@ -1,7 +1,8 @@
 import { createRequire } from "node:module";
 import { InputError } from "../../src/index.ts";
-import type { BandMark, DotsMark, RuleMark, ShapeMark, Style, TextMark, Weight } from "../layout/marks.ts";
+import type { BandMark, DotsMark, GroupMark, LinkMark, RuleMark, ShapeMark, Style, TextMark, Weight } from "../layout/marks.ts";
 import type { Measure } from "../layout/measure.ts";
+import { type Structure, structureOf } from "./structure.ts";
 
 /** What a document says of itself. */
 export interface About {
@@ -11,6 +12,8 @@ export interface About {
   readonly digest: string;
   /** The only date in the file; it takes part in the file's identity. */
   readonly created: Date;
+  /** With the order of reading, tables and drawings in words: for screens and readers aloud. */
+  readonly tagged: boolean;
 }
 
 /** An entry in the outline that viewers show. */
@@ -31,7 +34,11 @@ export interface Canvas {
   shape(mark: ShapeMark): void;
   dots(mark: DotsMark): void;
   anchor(name: string, y: number): void;
-  link(x: number, y: number, width: number, height: number, to: string): void;
+  link(mark: LinkMark): void;
+  /** Draws what is one thing for a reader; in an untagged file, just draws it. */
+  group(mark: GroupMark, draw: () => void): void;
+  /** Draws what a reader need not be told of. */
+  decoration(draw: () => void): void;
   bookmarks(entries: readonly Bookmark[]): void;
   labels(labels: readonly string[]): void;
   end(): Promise<Uint8Array>;
@@ -74,18 +81,19 @@ export async function openPrintShop(): Promise<PrintShop> {
     open(about) {
       const document = new PDFDocument(options(about, paths.regular));
       escapeMetadata(document as unknown as Untyped);
-      return canvasOn(document, paths);
+      return canvasOn(document, paths, about.tagged ? structureOf(document) : null);
     },
   };
 }
 
-function options({ title, subject, creator, digest, created }: About, font: string) {
+function options({ title, subject, creator, digest, created, tagged }: About, font: string) {
   return {
     autoFirstPage: false,
     font,
     pdfVersion: "1.7" as const,
     lang: "en",
     displayTitle: true,
+    tagged,
     margin: 0,
     info: {
       Title: title,
@@ -145,7 +153,7 @@ function checkGlyphs({ _font }: Untyped, text: string): void {
   }
 }
 
-function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>): Canvas {
+function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, structure: Structure | null): Canvas {
   const chunks: Uint8Array[] = [];
   document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
   const finished = new Promise<void>((resolve, reject) => {
@@ -193,10 +201,23 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>): 
       document.addContent(`1 J ${rounded(diameter)} w ${discs} S 0 J`);
     },
     anchor: (name, y) => void document.addNamedDestination(name, "XYZ", null, rounded(y), null),
-    link: (x, y, width, height, to) => void document.goTo(rounded(x), rounded(y), rounded(width), rounded(height), to),
+    link: ({ x, y, width, height, to, says }) => {
+      const place = [rounded(x), rounded(y), rounded(width), rounded(height)] as const;
+      if (structure === null) document.goTo(...place, to);
+      else structure.link((options) => document.goTo(...place, to, options), says);
+    },
+    group(mark, draw) {
+      if (structure === null) draw();
+      else structure.group(mark, draw);
+    },
+    decoration(draw) {
+      if (structure === null) draw();
+      else structure.artifact(draw);
+    },
     bookmarks(entries) {
-      for (const { title, page } of entries)
+      for (const { title, page } of entries) {
         document.outline.addItem(title, { expanded: true, fit: true, pageNumber: page - 1 } as object);
+      }
     },
     labels(labels) {
       const { _root, ref } = document as unknown as Untyped;
@@ -205,6 +226,7 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>): 
       tree.end();
     },
     async end() {
+      structure?.end();
       document.end();
       await finished;
       return Buffer.concat(chunks);

@@ -1,4 +1,4 @@
-import type { Mark, Page } from "../layout/marks.ts";
+import { flattened, type LinkMark, type Mark, type Page } from "../layout/marks.ts";
 import type { Canvas } from "./canvas.ts";
 
 /** Draws pages as they were set. */
@@ -9,14 +9,27 @@ export function drawPages(canvas: Canvas, pages: readonly Page[]): void {
   }
 }
 
-/** Draws one mark. */
+/** Draws one mark, with all that is in it. */
 export function drawMark(canvas: Canvas, mark: Mark): void {
-  if (mark.kind === "group") for (const inner of mark.marks) drawMark(canvas, inner);
-  else if (mark.kind === "text") canvas.text(mark);
+  if (mark.kind === "group") {
+    canvas.group(mark, () => {
+      for (const inner of mark.marks) if (inner.kind !== "link") drawMark(canvas, inner);
+    });
+    // Links come after what they lie over: in a tagged file they cannot be within its content.
+    if (mark.role !== "Table" && mark.role !== "TR") for (const link of linksIn(mark.marks)) canvas.link(link);
+  } else if (mark.kind === "anchor") canvas.anchor(mark.name, mark.y);
+  else if (mark.kind === "link") canvas.link(mark);
+  else canvas.decoration(() => drawInk(canvas, mark));
+}
+
+function drawInk(canvas: Canvas, mark: Exclude<Mark, { kind: "group" | "anchor" | "link" }>): void {
+  if (mark.kind === "text") canvas.text(mark);
   else if (mark.kind === "rule") canvas.rule(mark);
   else if (mark.kind === "band") canvas.band(mark);
   else if (mark.kind === "shape") canvas.shape(mark);
-  else if (mark.kind === "dots") canvas.dots(mark);
-  else if (mark.kind === "anchor") canvas.anchor(mark.name, mark.y);
-  else canvas.link(mark.x, mark.y, mark.width, mark.height, mark.to);
+  else canvas.dots(mark);
+}
+
+function linksIn(marks: readonly Mark[]): readonly LinkMark[] {
+  return [...flattened(marks)].filter((mark): mark is LinkMark => mark.kind === "link");
 }

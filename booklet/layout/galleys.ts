@@ -75,7 +75,14 @@ export function lines(text: string, style: Style, role: Role, width: number, mea
     height,
     // No first line alone at the foot of a page, and no last line alone at the head of one.
     keepWithNext: keep || (index === 0 && all.length > 1) || index === all.length - 2,
-    marks: (left, top) => [{ kind: "group", role, marks: [setText(measure, line, style, left, top + height * 0.74)] }],
+    marks: (left, top) => [
+      {
+        kind: "group",
+        role,
+        ...(index > 0 ? { continues: true } : {}),
+        marks: [setText(measure, line, style, left, top + height * 0.74)],
+      },
+    ],
   }));
 }
 
@@ -92,12 +99,14 @@ function list({ items }: ListBlock, width: number, paper: Paper, measure: Measur
       keepWithNext: index < Math.max(terms.length, texts.length) - 1,
       marks(left: number, top: number): readonly Mark[] {
         const y = top + height * 0.74;
-        const marks: Mark[] = [
-          ...(terms[index] === undefined ? [] : [setText(measure, terms[index], term, left, y)]),
-          ...(texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)]),
+        const said: Mark[] = texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)];
+        if (item.link !== undefined) said.push({ kind: "link", x: left, y: top, width, height, to: item.link, says: item.text });
+        return [
+          ...(terms[index] === undefined
+            ? []
+            : [{ kind: "group", role: "P", marks: [setText(measure, terms[index], term, left, y)] } as const]),
+          { kind: "group", role: "P", ...(index > 0 && terms[index] === undefined ? { continues: true } : {}), marks: said },
         ];
-        if (item.link !== undefined) marks.push({ kind: "link", x: left, y: top, width, height, to: item.link });
-        return [{ kind: "group", role: "P", marks }];
       },
     }));
   });
@@ -132,7 +141,8 @@ function columns({ items }: ColumnsBlock, width: number, paper: Paper, measure: 
             return setText(measure, parts[part] ?? "", style, x, top + height * 0.74, centred ? "center" : "right");
           });
           const marks: Mark[] = [{ kind: "group", role: "P", marks: set }];
-          if (link !== undefined) marks.push({ kind: "link", x: left + at * pitch, y: top, width: entry, height, to: link });
+          if (link !== undefined)
+            marks.push({ kind: "link", x: left + at * pitch, y: top, width: entry, height, to: link, says: `count ${parts[0]}` });
           return marks;
         });
       },

@@ -47,7 +47,16 @@ interface Box {
 
 function cellMarks(cell: GridBlock["cells"][number], left: number, top: number, box: Box, measure: Measure): Mark[] {
   const marks = counted(cell.text, cell.look, left, top, box, measure);
-  if (cell.link !== undefined) marks.push({ kind: "link", x: left, y: top, width: box.width, height: box.height, to: cell.link });
+  if (cell.link !== undefined)
+    marks.push({
+      kind: "link",
+      x: left,
+      y: top,
+      width: box.width,
+      height: box.height,
+      to: cell.link,
+      says: `count ${cell.text}`,
+    });
   return marks;
 }
 

@@ -81,10 +81,12 @@ export interface LinkMark {
   readonly width: number;
   readonly height: number;
   readonly to: string;
+  /** Where it leads, in words. */
+  readonly says: string;
 }
 
 /** What a group of marks is in the order of reading. */
-export type Role = "H1" | "H2" | "P" | "Table" | "TR" | "TH" | "TD" | "L" | "LI" | "Figure" | "Link";
+export type Role = "H1" | "H2" | "P" | "Table" | "TR" | "TH" | "TD" | "Figure";
 
 /** Marks that are one thing for a reader; marks outside any group are decoration. */
 export interface GroupMark {
@@ -92,8 +94,12 @@ export interface GroupMark {
   readonly role: Role;
   /** What a head cell is the head of. */
   readonly scope?: "Column" | "Row";
+  /** Columns that a cell reaches over; left out, one. */
+  readonly columns?: number;
   /** A drawing in words. */
   readonly alt?: string;
+  /** Whether it goes on with the group before: the next line of a paragraph. */
+  readonly continues?: boolean;
   readonly marks: readonly Mark[];
 }
 
@@ -115,4 +121,27 @@ export function* flattened(marks: readonly Mark[]): Generator<Exclude<Mark, Grou
     if (mark.kind === "group") yield* flattened(mark.marks);
     else yield mark;
   }
+}
+
+/** The box that holds a mark: left, top, right, bottom; null for what is not seen. */
+export function boxOf(mark: Exclude<Mark, GroupMark>): readonly [number, number, number, number] | null {
+  switch (mark.kind) {
+    case "text":
+      return [mark.x, mark.y - mark.size * 0.7, mark.x + mark.width, mark.y + mark.size * 0.2];
+    case "rule":
+      return boxAround([mark.from, mark.to], 0);
+    case "band":
+      return [mark.x, mark.y, mark.x + mark.width, mark.y + mark.height];
+    case "shape":
+      return mark.box;
+    case "dots":
+      return mark.at.length === 0 ? null : boxAround(mark.at, mark.diameter / 2);
+    default:
+      return null;
+  }
+}
+
+function boxAround(points: readonly (readonly [number, number])[], beyond: number): readonly [number, number, number, number] {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return [Math.min(...xs) - beyond, Math.min(...ys) - beyond, Math.max(...xs) + beyond, Math.max(...ys) + beyond];
 }

@@ -227,11 +227,15 @@ function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, pa
       const base = top + line * 0.5 + size * 0.35;
       const cells = row.cells.map((cell, at) => cellMark(cell, lines[at] ?? [], fitted, at, left, base, line, measure));
       if (row.rest) cells.push(restMark(row.rest, row.cells.length, fitted, left, base, line, measure));
-      for (const [at, note] of notes.entries()) {
-        const y = top + deepest * line + (at + 0.75) * noteLine - 1;
-        cells.push({ kind: "group", role: "TD", marks: [setText(measure, note, noteStyle, left + noteLeft, y)] });
-      }
       marks.push({ kind: "group", role: "TR", marks: cells });
+      const under = notes.map((note, at) => {
+        const y = top + deepest * line + (at + 0.75) * noteLine - 1;
+        return setText(measure, note, noteStyle, left + noteLeft, y);
+      });
+      if (under.length > 0) {
+        const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: under };
+        marks.push({ kind: "group", role: "TR", marks: [cell] });
+      }
       return marks;
     },
   };
@@ -301,6 +305,6 @@ function restMark(cell: Cell, from: number, fitted: Fitted, left: number, base: 
   const text = setText(measure, cell.text, { weight: "regular", size: fitted.size, grey: quiet }, x, base);
   const marks: Mark[] = [text];
   if (cell.link !== undefined)
-    marks.push({ kind: "link", x, y: base - line * 0.7, width: text.width, height: line, to: cell.link });
-  return { kind: "group", role: "TD", marks };
+    marks.push({ kind: "link", x, y: base - line * 0.7, width: text.width, height: line, to: cell.link, says: cell.text });
+  return { kind: "group", role: "TD", columns: fitted.columns.length - from, marks };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { bookOf } from "../../booklet/content/book.ts";
 import { partIds } from "../../booklet/content/parts.ts";
 import { openPrintShop } from "../../booklet/draw/canvas.ts";
-import { flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
+import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, paperNamed, paperNames } from "../../booklet/layout/paper.ts";
 import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
@@ -29,32 +29,6 @@ function beyondMargins(page: Page, number: number, paper: string): Mark[] {
     const box = boxOf(mark);
     return box !== null && (box[0] < left - slack || box[1] < top - slack || box[2] > right + slack || box[3] > bottom + slack);
   });
-}
-
-type Box = readonly [left: number, top: number, right: number, bottom: number];
-
-function boxOf(mark: Exclude<Mark, { kind: "group" }>): Box | null {
-  switch (mark.kind) {
-    case "text":
-      return [mark.x, mark.y - mark.size * 0.7, mark.x + mark.width, mark.y + mark.size * 0.2];
-    case "rule":
-      return [
-        Math.min(mark.from[0], mark.to[0]),
-        Math.min(mark.from[1], mark.to[1]),
-        Math.max(mark.from[0], mark.to[0]),
-        Math.max(mark.from[1], mark.to[1]),
-      ];
-    case "band":
-      return [mark.x, mark.y, mark.x + mark.width, mark.y + mark.height];
-    case "shape":
-      return mark.box;
-    case "dots": {
-      const [xs, ys] = [mark.at.map(([x]) => x), mark.at.map(([, y]) => y)];
-      return mark.at.length === 0 ? null : [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)];
-    }
-    default:
-      return null;
-  }
 }
 
 /** Pieces of text that lie over each other. */

@@ -1,6 +1,6 @@
 // pdf.js asks for these at import, though reading text uses none of them.
 Object.assign(globalThis, { DOMMatrix: class {}, Path2D: class {}, ImageData: class {} });
-const { getDocument } = await import("pdfjs-dist/legacy/build/pdf.mjs");
+const { getDocument, OPS } = await import("pdfjs-dist/legacy/build/pdf.mjs");
 
 /** A piece of text as it stands on a page: edges from the left, baseline from the top, in points. */
 export interface Piece {
@@ -50,4 +50,11 @@ export function linesOf(pieces: readonly Piece[]): readonly string[] {
         .map(({ text }) => text)
         .join("|"),
     );
+}
+
+const names = new Map<number, string>(Object.entries(OPS).map(([name, code]) => [code as number, name]));
+
+/** The names of drawing operators. */
+export function operators(codes: readonly number[]): readonly string[] {
+  return codes.map((code) => names.get(code) ?? "");
 }

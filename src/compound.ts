@@ -1,5 +1,5 @@
 import { pairsOn } from "./circle-pairs.ts";
-import { type Bench, type CrankTurns, crankMove, crankTurns, type Move, settingOf } from "./move.ts";
+import { type Bench, type CrankTurns, crankSetting, crankTurns, type Move } from "./move.ts";
 import { byHandling } from "./preference.ts";
 import type { UnprovedSetting } from "./setting.ts";
 
@@ -22,12 +22,12 @@ export function compound(bench: Bench, move: Move): UnprovedSetting[] {
 /** The compound settings for a move that turn the crank by `wanted`, be it the whole move or only near it. */
 export function compoundOf(bench: Bench, move: Move, wanted: CrankTurns): UnprovedSetting[] {
   if (!bench.head.rearPin) return [];
-  const base = { ...settingOf("compound", bench, move), plateStopPin: "out" as const };
   const found: UnprovedSetting[] = [];
   for (const plate of bench.head.plates) {
     for (const face of plate.faces) {
       for (const { first, turns, spaces, second } of pairsOn(face, wanted)) {
-        found.push({ ...base, ...crankMove(turns, spaces, { plate: plate.name, face: face.name, holes: first }), second });
+        const on = { plate: plate.name, face: face.name, holes: first };
+        found.push({ ...crankSetting("compound", "out", bench, move, { turns, spaces, on }), second });
       }
     }
   }

@@ -1,8 +1,8 @@
 import type { CrankMove, GearedMove } from "./crank-moves.ts";
 import type { GearTrain } from "./gear-train.ts";
 import type { Gearing } from "./gearing.ts";
-import { type Bench, crankMove, type Move, settingOf } from "./move.ts";
-import type { UnprovedSetting } from "./setting.ts";
+import { type Bench, crankSetting, type Move } from "./move.ts";
+import type { SettingGears, UnprovedSetting } from "./setting.ts";
 
 /**
  * Differential indexing: the plate is geared to the spindle and turns as the crank is moved over it.
@@ -40,17 +40,13 @@ export function gearedSetting(
   const { onePair, twoPairs } = gearing.idlersWithCrank;
   const idlersWith = train.drivers.length === 1 ? onePair : twoPairs;
   const { numerator, denominator } = candidate;
-  return {
-    ...settingOf("differential", bench, move),
-    ...crankMove(candidate.turns, candidate.spaces, candidate.on),
-    plateStopPin: "out",
-    gears: {
-      drivers: train.drivers,
-      driven: train.driven,
-      idlers: candidate.with ? idlersWith : idlersWith + 1,
-      direction: candidate.with ? "with" : "against",
-      platePerSpindle: `${candidate.with ? "" : "-"}${numerator}${denominator === 1 ? "" : `/${denominator}`}`,
-      mayFoul: train.mayFoul,
-    },
+  const gears: SettingGears = {
+    drivers: train.drivers,
+    driven: train.driven,
+    idlers: candidate.with ? idlersWith : idlersWith + 1,
+    direction: candidate.with ? "with" : "against",
+    platePerSpindle: `${candidate.with ? "" : "-"}${numerator}${denominator === 1 ? "" : `/${denominator}`}`,
+    mayFoul: train.mayFoul,
   };
+  return Object.assign(crankSetting("differential", "out", bench, move, candidate), { gears });
 }

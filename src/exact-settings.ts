@@ -1,6 +1,6 @@
 import { byDial } from "./by-dial.ts";
 import { compound } from "./compound.ts";
-import { type GearedMove, gearedMoves } from "./crank-moves.ts";
+import { type GearedMove, type GearedMoves, gearedMovesOn } from "./crank-moves.ts";
 import { differential } from "./differential.ts";
 import { direct } from "./direct.ts";
 import { invariant, quoted, refuse } from "./errors.ts";
@@ -34,6 +34,7 @@ export interface SearchOptions {
 export interface Search {
   readonly bench: Bench;
   readonly box: GearBox;
+  readonly gearedMoves: GearedMoves;
   readonly methods: readonly Method[];
   readonly teethPerMove: number;
   readonly order: readonly Kind[];
@@ -46,13 +47,20 @@ export function searchOn(head: Head, options: SearchOptions = {}): Search {
       refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
   }
   if (options.methods?.length === 0) refuse("methods", `the list names none; the methods are ${allMethods.join(", ")}`);
-  return {
-    bench: bench(head, options.mounted),
-    box: gearBox(head.gears),
+  return searchOnBench(bench(head, options.mounted), {
     methods: options.methods ?? allMethods,
     teethPerMove: checkTeethPerMove(options.teethPerMove ?? usualTeethPerMove),
     order: preferenceFrom(options.prefer ?? []),
-  };
+  });
+}
+
+/** Makes a search ready on a head that is laid out. */
+export function searchOnBench(
+  on: Bench,
+  { methods, teethPerMove, order }: Pick<Search, "methods" | "teethPerMove" | "order">,
+): Search {
+  const box = gearBox(on.head.gears);
+  return { bench: on, box, gearedMoves: gearedMovesOn(on, box), methods, teethPerMove, order };
 }
 
 /**
@@ -86,10 +94,10 @@ interface Trial {
   geared(move: Move, pairs: 1 | 2): readonly GearedMove[];
 }
 
-function trialOf({ bench, box, teethPerMove }: Search, target: Target): Trial {
+function trialOf({ bench, gearedMoves, teethPerMove }: Search, target: Target): Trial {
   const first = firstMove(target);
   let moves: readonly Move[] | undefined;
-  const known = new Map<number, readonly GearedMove[]>();
+  let known: Map<number, readonly GearedMove[]> | undefined;
   const isGeared = bench.head.gearing !== null && bench.head.gears.length > 1;
   return {
     first,
@@ -100,9 +108,11 @@ function trialOf({ bench, box, teethPerMove }: Search, target: Target): Trial {
     geared(move, pairs) {
       if (!isGeared) return [];
       const key = 2 * move.teeth + pairs;
+      known ??= new Map();
       let found = known.get(key);
       if (found === undefined) {
-        found = gearedMoves(bench, move, box, pairs).sort(byHandling(bench.mounted));
+        const unsorted = gearedMoves(move, pairs);
+        found = unsorted.length > 1 ? unsorted.sort(byHandling(bench.mounted)) : unsorted;
         known.set(key, found);
       }
       return found;
@@ -158,12 +168,6 @@ function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting 
   checkOwned(unproved, head);
   const proof = prove(unproved);
   invariant(proof.closes, () => `${JSON.stringify(unproved)} does not close`);
-  return {
-    ...unproved,
-    teethPerMove: "angle" in target ? 1 : unproved.teethPerMove,
-    exact: true,
-    closingArcSeconds: 0,
-    worstArcSeconds: 0,
-    proof,
-  };
+  const teethPerMove = "angle" in target ? 1 : unproved.teethPerMove;
+  return Object.assign(unproved, { teethPerMove, exact: true, closingArcSeconds: 0, worstArcSeconds: 0, proof });
 }

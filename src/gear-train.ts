@@ -26,29 +26,26 @@ export const shaftRoom = 15;
  * likewise its driven gear at the worm shaft.
  */
 export function arrange([driver1, driver2]: readonly [number, number], [driven1, driven2]: readonly [number, number]): GearTrain {
-  let best = { drivers: [driver1, driver2], driven: [driven1, driven2] };
-  let bestRoom = Number.NEGATIVE_INFINITY;
-  for (const drivers of [
-    [driver1, driver2],
-    [driver2, driver1],
-  ] as const) {
-    for (const driven of [
-      [driven1, driven2],
-      [driven2, driven1],
-    ] as const) {
-      const room = Math.min(drivers[0] + driven[0] - drivers[1], drivers[1] + driven[1] - driven[0]);
-      if (room > bestRoom) {
-        best = { drivers: [...drivers], driven: [...driven] };
-        bestRoom = room;
-      }
-    }
-  }
-  return { ...best, mayFoul: foulingOf(best.drivers, best.driven) };
+  const orders: readonly Order[] = [
+    { drivers: [driver1, driver2], driven: [driven1, driven2] },
+    { drivers: [driver1, driver2], driven: [driven2, driven1] },
+    { drivers: [driver2, driver1], driven: [driven1, driven2] },
+    { drivers: [driver2, driver1], driven: [driven2, driven1] },
+  ];
+  const { drivers, driven } = orders.reduce((best, order) => (roomIn(order) > roomIn(best) ? order : best));
+  return { drivers, driven, mayFoul: foulingOf({ drivers, driven }) };
 }
 
-function foulingOf(drivers: readonly number[], driven: readonly number[]): string | null {
-  const [spindle = 0, studDriver = 0] = drivers;
-  const [studDriven = 0, worm = 0] = driven;
+interface Order {
+  readonly drivers: readonly [number, number];
+  readonly driven: readonly [number, number];
+}
+
+function roomIn({ drivers: [spindle, studDriver], driven: [studDriven, worm] }: Order): number {
+  return Math.min(spindle + studDriven - studDriver, studDriver + worm - studDriven);
+}
+
+function foulingOf({ drivers: [spindle, studDriver], driven: [studDriven, worm] }: Order): string | null {
   if (spindle + studDriven < studDriver + shaftRoom) {
     return `the stud's ${studDriver} may reach the spindle: ${spindle} + ${studDriven} is less than ${studDriver} + ${shaftRoom}`;
   }

@@ -109,9 +109,10 @@ function setUp(setting: SetMove): Rig {
     const crank = pin.add(plate);
     return { spindle: crank.div(worm), crank, plate, pin, pins: [...pins, { perMove: plate, holes: circle }] };
   }
-  // Simple and differential: the pin moves over a plate that turns g for each turn of the spindle,
+  if (!setting.gears) return { spindle: pin.div(worm), crank: pin, plate: still, pin, pins };
+  // Differential: the pin moves over a plate that turns g for each turn of the spindle,
   // so crank = pin + plate, with crank = R·spindle and plate = g·spindle: spindle = pin / (R − g).
-  const ratio = plateRatio(setting);
+  const ratio = plateRatio(setting.gears);
   const net = worm.sub(ratio);
   if (!isPositive(net))
     refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
@@ -119,9 +120,7 @@ function setUp(setting: SetMove): Rig {
   return { spindle, crank: spindle.mul(worm), plate: spindle.mul(ratio), pin, pins };
 }
 
-function plateRatio({ gears }: SetMove): Fraction {
-  if (!gears) return still;
-  const { drivers, driven, direction } = gears;
+function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
     refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
   const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);

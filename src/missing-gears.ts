@@ -1,6 +1,5 @@
 import { allCrankMoves, type CrankMove } from "./crank-moves.ts";
-import { type Search, settingsOf } from "./exact-settings.ts";
-import { gearBox } from "./gear-box.ts";
+import { type Search, searchOnBench, settingsOf } from "./exact-settings.ts";
 import type { Move } from "./move.ts";
 import { kindOf, orderOfPreference } from "./preference.ts";
 import type { Setting } from "./setting.ts";
@@ -102,7 +101,7 @@ function withGears(search: Search, teeth: readonly number[], move: Move, target:
   const gears = [...search.bench.head.gears, ...teeth].sort((a, b) => a - b);
   const bench = { ...search.bench, head: { ...search.bench.head, gears } };
   const teethPerMove = "angle" in target ? 1 : move.teeth;
-  const widened = { bench, box: gearBox(gears), methods: ["differential"] as const, teethPerMove, order: orderOfPreference };
+  const widened = searchOnBench(bench, { methods: ["differential"], teethPerMove, order: orderOfPreference });
   const { value } = settingsOf(widened, target).next();
   return value === undefined || kindOf(value) === "may-foul" ? null : value;
 }

@@ -74,17 +74,44 @@ export function settingOf<M extends Method>(
     method,
     teethPerMove: teeth,
     wormRatio: head.wormRatio,
-    spindlePerMove: divisions === 1 ? String(teeth) : `${teeth}/${divisions}`,
+    spindlePerMove: partOfTurn(divisions, teeth),
   };
 }
 
-/** The crank's part of a setting: a circle with its spaces, or whole turns on any circle. */
-export function crankMove(
-  turns: number,
-  spaces: number,
-  circle: OwnedCircle | null,
-): Pick<UnprovedSetting, "turns" | "spaces" | "circle" | "plate" | "face" | "armsEnclose"> {
-  return circle === null || spaces === 0
-    ? { turns, spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
-    : { turns, spaces, circle: circle.holes, plate: circle.plate, face: circle.face, armsEnclose: spaces + 1 };
+/** How the crank goes in one move: spaces on a circle, or whole turns, which come back to the same hole on any. */
+export interface CrankPart {
+  readonly turns: number;
+  readonly spaces: number;
+  readonly on: OwnedCircle | null;
+}
+
+/**
+ * A setting by the crank. Written out as one object, since thousands are made for a table and to
+ * put them together from parts takes longer than to find them.
+ */
+export function crankSetting(
+  method: Method,
+  plateStopPin: "in" | "out",
+  { head }: Bench,
+  { divisions, teeth }: Move,
+  { turns, spaces, on }: CrankPart,
+): UnprovedSetting {
+  const circle = spaces === 0 ? null : on;
+  return {
+    method,
+    teethPerMove: teeth,
+    wormRatio: head.wormRatio,
+    spindlePerMove: partOfTurn(divisions, teeth),
+    turns,
+    spaces,
+    circle: circle === null ? null : circle.holes,
+    plate: circle === null ? null : circle.plate,
+    face: circle === null ? null : circle.face,
+    armsEnclose: circle === null ? null : spaces + 1,
+    plateStopPin,
+  };
+}
+
+function partOfTurn(divisions: number, teeth: number): Exact {
+  return divisions === 1 ? String(teeth) : `${teeth}/${divisions}`;
 }

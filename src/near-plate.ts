@@ -2,7 +2,7 @@ import { commonMultiples } from "./circle-pairs.ts";
 import { closest } from "./closest.ts";
 import { compoundOf } from "./compound.ts";
 import type { OwnedCircle } from "./head.ts";
-import { type Bench, crankMove, type Move, settingOf } from "./move.ts";
+import { type Bench, crankSetting, type Move } from "./move.ts";
 import { byHandling } from "./preference.ts";
 import { gcd } from "./ratio.ts";
 import type { UnprovedSetting } from "./setting.ts";
@@ -40,11 +40,9 @@ export function nearSimple(bench: Bench, move: Move, bar: number): UnprovedSetti
     const { parts, closing } = nearestParts(bench, move, circle.holes);
     if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, [circle, parts]);
   }
-  const base = { ...settingOf("simple", bench, move), plateStopPin: "in" as const };
-  const settings = nearest.candidates.map(([circle, parts]) => ({
-    ...base,
-    ...crankMove(Math.floor(parts / circle.holes), parts % circle.holes, circle),
-  }));
+  const settings = nearest.candidates.map(([on, parts]) =>
+    crankSetting("simple", "in", bench, move, { turns: Math.floor(parts / on.holes), spaces: parts % on.holes, on }),
+  );
   return settings.sort(byHandling(bench.mounted))[0] ?? null;
 }
 

@@ -1,4 +1,4 @@
-import { allMethods, type Search, settingsOf } from "./exact-settings.ts";
+import { allMethods, type Search, searchOnBench, settingsOf } from "./exact-settings.ts";
 import { fitsCommonPlate } from "./missing-circles.ts";
 import { gearsThatWouldDo } from "./missing-gears.ts";
 import type { NearSetting } from "./near-setting.ts";
@@ -87,7 +87,7 @@ function drillCircle(search: Search, target: Target, circles: readonly number[])
   const on = { plate: "new", face: null, holes };
   const plates = [{ name: on.plate, faces: [{ name: on.face, circles: [holes] }] }];
   const bench = { ...search.bench, head: { ...search.bench.head, plates }, circles: [on] };
-  const setting = firstOf({ ...search, bench, methods: ["simple"] }, target);
+  const setting = firstOf(searchOnBench(bench, { ...search, methods: ["simple"] }), target);
   return setting === null ? [] : [{ kind: "circle", circles, setting }];
 }
 

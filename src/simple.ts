@@ -1,4 +1,4 @@
-import { type Bench, crankMove, crankTurns, type Move, settingOf } from "./move.ts";
+import { type Bench, crankSetting, crankTurns, type Move } from "./move.ts";
 import { byHandling } from "./preference.ts";
 import type { UnprovedSetting } from "./setting.ts";
 
@@ -14,13 +14,12 @@ import type { UnprovedSetting } from "./setting.ts";
  */
 export function simple(bench: Bench, move: Move): UnprovedSetting[] {
   const { turns, part, parts } = crankTurns(bench, move);
-  const base = { ...settingOf("simple", bench, move), plateStopPin: "in" as const };
   if (parts === 1) {
     const canCountTurns = bench.circles.length > 0 || bench.head.dial !== null;
-    return canCountTurns ? [{ ...base, ...crankMove(turns, 0, null) }] : [];
+    return canCountTurns ? [crankSetting("simple", "in", bench, move, { turns, spaces: 0, on: null })] : [];
   }
   return bench.circles
     .filter(({ holes }) => holes % parts === 0)
-    .map((circle) => ({ ...base, ...crankMove(turns, (circle.holes / parts) * part, circle) }))
+    .map((on) => crankSetting("simple", "in", bench, move, { turns, spaces: (on.holes / parts) * part, on }))
     .sort(byHandling(bench.mounted));
 }

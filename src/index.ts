@@ -29,8 +29,18 @@ export type { Residual } from "./gear/gear-evidence.ts";
 export type { GearMeasures } from "./gear/gear-measures.ts";
 export type { TipExplanation, ToothForm } from "./gear/gear-trial.ts";
 export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify-gear.ts";
+export { type NearRecut, type NearRecutByMoves, type NearRecutMove, nearRecuts } from "./gear/near-recut.ts";
 export { type PinRange, pinRange } from "./gear/over-pins.ts";
-export { type RecutHole, type RecutMove, type RecutPurpose, recutHoles, recutMoves } from "./gear/recut-moves.ts";
+export type { NearRecutFromStart, NearRecutPlace } from "./gear/recut-from-start.ts";
+export {
+  type RecutHole,
+  type RecutMove,
+  type RecutOptions,
+  type RecutPurpose,
+  recutHoles,
+  recutMoves,
+} from "./gear/recut-moves.ts";
+export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair-on-head.ts";
 export { type SawCut, type SawOptions, slittingSaw } from "./gear/slitting-saw.ts";
 export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
 export { type SpurGear, spurGear } from "./gear/spur-gear.ts";

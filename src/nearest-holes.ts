@@ -33,11 +33,13 @@ export function nearestHoles(head: Head, divisions: number, circle: number): rea
   if (!head.plates.some(({ faces }) => faces.some(({ circles }) => circles.includes(circle)))) {
     refuse("circle", `this head has no circle of ${circle}; give one of its own`);
   }
+  return Array.from({ length: divisions }, (_, index) => nearestHole(head, divisions, circle, index + 1));
+}
+
+/** As {@link nearestHoles}, for one tooth of a count and a circle that are known to be right. */
+export function nearestHole({ wormRatio }: Head, divisions: number, circle: number, tooth: number): HolePosition {
   const holes = { marksPerTurn: circle, vernierLines: 1, figures: "marks" } as const;
-  const wormRatio = fromExact(head.wormRatio);
-  return Array.from({ length: divisions }, (_, index) => {
-    const angle = rational(index, divisions);
-    const { turns, mark, errorArcSeconds } = readScaleAt(angle, holes, wormRatio);
-    return { tooth: index + 1, angle: toExact(angle), turns, hole: mark, errorArcSeconds };
-  });
+  const angle = rational(tooth - 1, divisions);
+  const { turns, mark, errorArcSeconds } = readScaleAt(angle, holes, fromExact(wormRatio));
+  return { tooth, angle: toExact(angle), turns, hole: mark, errorArcSeconds };
 }

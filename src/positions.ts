@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import { checkAngleFromZero } from "./angle.ts";
 import { quoted, refuse } from "./errors.ts";
 import type { Head } from "./head.ts";
+import type { NearMove } from "./near-setting.ts";
 import { floorMod, fromExact, groupDigits, inverseModulo, rational, toExact } from "./ratio.ts";
 import { type DialPosition, mostPositions, scalesAt, type ZeroOptions } from "./readings.ts";
 import type { SecondMove, Setting } from "./setting.ts";
@@ -53,11 +54,12 @@ export interface Position extends DialPosition {
  * After m moves of k teeth the work stands at tooth 1 + m·k (mod N), and the pin has gone m·h
  * spaces over its circle. With more than one tooth per move the list follows the order in which
  * the teeth are visited. The positions of an angle are counted off move by move, until they come
- * back to the start: tooth 3 is two moves on.
+ * back to the start: tooth 3 is two moves on. Of a near move the angle, ring and dial are those of
+ * the true place, and turns and holes are where the moves leave the pin.
  *
  * @throws {@link InputError} when a tooth is not one of the count, or there are over 100,000 positions to list.
  */
-export function positions(setting: Setting, options: PositionOptions = {}): readonly Position[] {
+export function positions(setting: Setting | NearMove, options: PositionOptions = {}): readonly Position[] {
   const work = layOut(setting, options);
   const asked = options.teeth?.map((tooth, index) => moveTo(work, checkTooth(tooth, work.count, `teeth[${index}]`)));
   if (asked === undefined && work.count > mostPositions) {
@@ -68,7 +70,7 @@ export function positions(setting: Setting, options: PositionOptions = {}): read
 }
 
 interface Work {
-  readonly setting: Setting;
+  readonly setting: Setting | NearMove;
   readonly options: PositionOptions;
   /** Of the work, in turns; of count N in lowest terms p/N. */
   readonly perMove: Fraction;
@@ -77,7 +79,7 @@ interface Work {
   readonly startHole: number;
 }
 
-function layOut(setting: Setting, options: PositionOptions): Work {
+function layOut(setting: Setting | NearMove, options: PositionOptions): Work {
   const perMove = fromExact(setting.spindlePerMove);
   const startHole = options.startHole ?? 0;
   const holes = setting.circle ?? 1;

@@ -1,5 +1,6 @@
 import { refuse } from "../errors.ts";
 import type { Head } from "../head.ts";
+import type { NearMove } from "../near-setting.ts";
 import { type HolePosition, nearestHoles } from "../nearest-holes.ts";
 import { type Position, type PositionOptions, positions } from "../positions.ts";
 import { fromExact } from "../ratio.ts";
@@ -8,6 +9,9 @@ import type { RecutPlan } from "./damaged-teeth.ts";
 
 /** What is done at a space of the gear. */
 export type RecutPurpose = "set the cutter" | "recut" | "prove the count";
+
+/** How the places of a repair are listed; the start space is tooth 1. */
+export type RecutOptions = Omit<PositionOptions, "teeth">;
 
 /** One place to go to, the crank's zero being at the sound start space. */
 export interface RecutMove {
@@ -31,11 +35,16 @@ export interface RecutHole {
  *
  * @throws {@link InputError} when the setting is for another count than the gear's.
  */
-export function recutMoves(
-  setting: Setting,
-  plan: RecutPlan,
-  options: Omit<PositionOptions, "teeth"> = {},
-): readonly RecutMove[] {
+export function recutMoves(setting: Setting, plan: RecutPlan, options: RecutOptions = {}): readonly RecutMove[] {
+  const visited = inMoveOrder(setting, plan);
+  const there = positions(setting, { ...options, teeth: visited.map(({ tooth }) => tooth) });
+  return visited.flatMap(({ toothSpace, purpose }, index) =>
+    there.slice(index, index + 1).map((position) => ({ toothSpace, purpose, position })),
+  );
+}
+
+/** The places of a repair, those between start and proof in the order in which a setting's moves reach them. */
+export function inMoveOrder(setting: Setting | NearMove, plan: RecutPlan): readonly Place[] {
   const perMove = fromExact(setting.spindlePerMove);
   if (Number(perMove.d) !== plan.teeth) {
     refuse(
@@ -48,11 +57,7 @@ export function recutMoves(
     .flatMap((place) => positions(setting, { teeth: [place.tooth] }).map(({ move }) => ({ place, move })))
     .sort((a, b) => a.move - b.move)
     .map(({ place }) => place);
-  const visited = [start, ...inOrder, proof];
-  const there = positions(setting, { ...options, teeth: visited.map(({ tooth }) => tooth) });
-  return visited.flatMap(({ toothSpace, purpose }, index) =>
-    there.slice(index, index + 1).map((position) => ({ toothSpace, purpose, position })),
-  );
+  return [start, ...inOrder, proof];
 }
 
 /**
@@ -63,17 +68,23 @@ export function recutMoves(
  */
 export function recutHoles(head: Head, plan: RecutPlan, circle: number): readonly RecutHole[] {
   const holes = nearestHoles(head, plan.teeth, circle);
-  const { start, cuts, proof } = places(plan);
-  return [start, ...cuts, proof].flatMap(({ toothSpace, purpose, tooth }) =>
+  return placesOf(plan).flatMap(({ toothSpace, purpose, tooth }) =>
     holes.slice(tooth - 1, tooth).map((position) => ({ toothSpace, purpose, position })),
   );
 }
 
-interface Place {
+/** A place of a repair, before it is known how it is reached. */
+export interface Place {
   readonly toothSpace: number;
   readonly purpose: RecutPurpose;
   /** In a list of positions whose first is the start space. */
   readonly tooth: number;
+}
+
+/** The places of a repair in the order in which they come to the cutter. */
+export function placesOf(plan: RecutPlan): readonly Place[] {
+  const { start, cuts, proof } = places(plan);
+  return [start, ...cuts, proof];
 }
 
 function places({ teeth, startSpace, spaces, proofSpace }: RecutPlan) {

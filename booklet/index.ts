@@ -9,10 +9,11 @@ import { bookOf, type Contents } from "./content/book.ts";
 import { type Job, jobOf } from "./content/job.ts";
 import { type PartId, partIds } from "./content/parts.ts";
 import { forWall, wallParts } from "./content/wall.ts";
-import { openPrintShop } from "./draw/canvas.ts";
+import { type Bookmark, openPrintShop } from "./draw/canvas.ts";
 import { drawPages } from "./draw/draw.ts";
 import { drawImposed } from "./draw/impose.ts";
 import { editionOf } from "./edition.ts";
+import type { Page } from "./layout/marks.ts";
 import { setInPages } from "./layout/pages.ts";
 import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout/paper.ts";
 
@@ -36,7 +37,7 @@ export interface BookletOptions {
   readonly to?: number;
   /** The parts it is to have; left out, all that this head has something for. */
   readonly parts?: readonly PartId[];
-  /** Counts to have a degree table each, every position by dial and ring; left out, none. */
+  /** Counts to have a degree table each, every position by dial and ring; left out, on a head without plates those to 60 that nothing closes. */
   readonly degreeTables?: readonly number[];
   /**
    * Tagged for screens and for reading aloud: tables with their heads, drawings in words, the order
@@ -108,10 +109,22 @@ async function printed(book: Book, paper: Paper, { created, onProgress, tagged, 
   if (folded) drawImposed(canvas, pages);
   else {
     drawPages(canvas, pages);
-    canvas.bookmarks(book.parts.map(({ id, title }) => ({ title, page: anchors.get(id) ?? 1 })));
+    canvas.bookmarks(bookmarksOf(book, pages, anchors));
     canvas.labels(pages.map(({ label }) => label));
   }
   return canvas.end();
+}
+
+/** Each part, and in it each page of counts by the first and last of them. */
+function bookmarksOf({ parts }: Book, pages: readonly Page[], anchors: ReadonlyMap<string, number>): readonly Bookmark[] {
+  const starts = parts.map(({ id }) => anchors.get(id) ?? 1);
+  return parts.map(({ title }, index) => {
+    const [from = 1, to = pages.length + 1] = [starts[index], starts[index + 1]];
+    const within = pages.flatMap(({ headwords }, at) =>
+      at + 1 >= from && at + 1 < to && headwords !== "" ? [{ title: headwords, page: at + 1 }] : [],
+    );
+    return { title, page: from, within };
+  });
 }
 
 function paperFor(as: BookletOptions["as"], name: string | undefined): Paper {
@@ -125,11 +138,11 @@ function paperFor(as: BookletOptions["as"], name: string | undefined): Paper {
 
 function contentsFrom(
   as: BookletOptions["as"],
-  { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables = [] }: BookletOptions,
+  { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables }: BookletOptions,
 ): Contents {
   const unknown = parts.filter((part) => !partIds.includes(part));
   if (unknown.length > 0) throw refusal("parts", `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}`);
-  return { from, to, parts, degreeTables };
+  return { from, to, parts, degreeTables: degreeTables ?? null };
 }
 
 function refusal(place: string, problem: string): InputError {

@@ -68,6 +68,8 @@ export interface TableBlock {
 export interface HeadingBlock {
   readonly kind: "heading";
   readonly text: string;
+  /** Can be linked to by this name. */
+  readonly anchor?: string;
 }
 
 /** A paragraph. */

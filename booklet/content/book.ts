@@ -25,8 +25,8 @@ export interface Contents {
   readonly from: number;
   readonly to: number;
   readonly parts: readonly PartId[];
-  /** Counts with a degree table each. */
-  readonly degreeTables: readonly number[];
+  /** Counts with a degree table each; null leaves it to the head. */
+  readonly degreeTables: readonly number[] | null;
 }
 
 const writers: Readonly<Record<PartId, PartWriter>> = {
@@ -74,7 +74,7 @@ export function runningOf(head: Head, { version, digest }: Edition): Running {
     ratio: `${ratioInWords(head.wormRatio)}   ${degreesPerTurn(head)} a turn`,
     plates: plates === "" ? "no plates" : `Plates ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
-    rule: `Crank turns of one division = ${ratioInWords(head.wormRatio).replace(" : 1", "").replace(" : ", "/")} ÷ count`,
+    rule: `Crank turns of one division = ${head.wormRatio} ÷ count`,
     edition: `Turns & Holes ${version} · ${digest}`,
   };
 }

@@ -1,10 +1,12 @@
 import { type DialPosition, dialReadings, formatAngle, type Head, type Reading, type Scale } from "../../src/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
-import type { Desk } from "./parts.ts";
-import { shortAngle } from "./words.ts";
+import { type Desk, inSection } from "./parts.ts";
+import { anchorOf, readingOf, seconds } from "./words.ts";
 
 /** Every position of chosen counts from one zero, by dial and ring. */
-export function degreesPart({ head, degreeTables }: Desk): Part | null {
+export function degreesPart(desk: Desk): Part | null {
+  const { head } = desk;
+  const degreeTables = tablesOf(desk);
   if (degreeTables.length === 0 || (head.dial === null && head.ring === null)) return null;
   return {
     id: "degrees",
@@ -19,13 +21,31 @@ export function degreesPart({ head, degreeTables }: Desk): Part | null {
   };
 }
 
+/** The counts that have a table where none were named: on a head without plates those that nothing closes. */
+const usualTablesTo = 60;
+
+/** The counts that have a degree table in this book. */
+export function tablesOf(desk: Desk): readonly number[] {
+  const { head, degreeTables, included } = desk;
+  if (!included.has("degrees") || (head.dial === null && head.ring === null)) return [];
+  if (degreeTables !== null) return degreeTables;
+  if (head.plates.length > 0) return [];
+  return inSection(desk, "impossible")
+    .map(({ divisions }) => divisions)
+    .filter((divisions) => divisions <= usualTablesTo);
+}
+
 /** Every position of one count from one zero. */
 export function degreeTable(head: Head, divisions: number, ticks = false): Block[] {
   const table = dialReadings(head, divisions);
   const worst = table.worstDial ?? table.worstRing;
   const by = table.worstDial ? "dial" : "ring";
   return [
-    { kind: "heading", text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}` },
+    {
+      kind: "heading",
+      anchor: anchorOf("degrees", divisions),
+      text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}`,
+    },
     {
       kind: "table",
       folds: true,
@@ -57,7 +77,7 @@ function degreeRow(head: Head, { tooth, angle, dial, ring }: DialPosition, ticks
       { text: String(tooth) },
       { text: formatAngle(angle) },
       ...(dial && head.dial ? dialCells(dial, head.dial) : []),
-      ...(ring && head.ring ? [{ text: ringReads(ring, head.ring) }] : []),
+      ...(ring && head.ring ? [{ text: readingOf(ring, head.ring) }] : []),
       { text: signed((dial ?? ring)?.errorArcSeconds ?? 0) },
     ],
   };
@@ -70,16 +90,7 @@ function dialCells({ turns, mark, line, figure }: Reading, { figures, vernierLin
   return vernierLines > 1 ? [...cells, { text: String(line) }] : cells;
 }
 
-function ringReads({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
-  if (figure !== null) return shortAngle(figure);
-  return vernierLines > 1 ? `${mark} + ${line}` : String(mark);
-}
-
-function signed(seconds: number): string {
-  if (seconds === 0) return "0″";
-  const sign = seconds > 0 ? "+" : "−";
-  const tenths = Math.round(Math.abs(seconds) * 10);
-  if (tenths < 600) return `${sign}${tenths / 10}″`;
-  const whole = Math.round(tenths / 10);
-  return `${sign}${Math.floor(whole / 60)}′ ${String(whole % 60).padStart(2, "0")}″`;
+function signed(error: number): string {
+  if (error === 0) return "0″";
+  return `${error > 0 ? "+" : "−"}${seconds(error)}`;
 }

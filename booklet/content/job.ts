@@ -8,8 +8,6 @@ import {
   type Position,
   positions,
   prove,
-  type Reading,
-  type Scale,
   type Setting,
 } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
@@ -17,7 +15,7 @@ import type { Block, Book, Cell, Column, Part, Row } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { degreeTable } from "./degrees-part.ts";
 import { withoutGears } from "./geared-part.ts";
-import { counted, mixed, plateOf, ratioInWords, shortAngle } from "./words.ts";
+import { counted, mixed, plateOf, ratioInWords, readingOf } from "./words.ts";
 
 /** One job: a count, and the teeth that are to be cut where not all are. */
 export interface Job {
@@ -202,7 +200,7 @@ function checks(head: Head, setting: Setting): { term: string; text: string }[] 
     text: [
       `tooth ${position.tooth}`,
       ...(position.hole === null ? [] : [`hole ${position.hole}`]),
-      ...(position.ring && head.ring ? [`ring ${reads(position.ring, head.ring)}`] : []),
+      ...(position.ring && head.ring ? [`ring ${readingOf(position.ring, head.ring)}`] : []),
       `the work stands at ${formatAngle(position.angle)}`,
     ].join(", "),
   }));
@@ -256,16 +254,10 @@ function positionRow(
     ...(setting.circle === null ? [] : [{ text: String(hole) }]),
     ...(rearHole === undefined ? [] : [{ text: String(rearHole) }]),
     { text: formatAngle(angle) },
-    ...(ring && head.ring ? [{ text: reads(ring, head.ring) }] : []),
-    ...(dial && head.dial ? [{ text: `${dial.turns} + ${reads(dial, head.dial)}` }] : []),
+    ...(ring && head.ring ? [{ text: readingOf(ring, head.ring) }] : []),
+    ...(dial && head.dial ? [{ text: `${dial.turns} + ${readingOf(dial, head.dial)}` }] : []),
   ];
   return { cells };
-}
-
-/** A reading as the scale shows it. */
-function reads({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
-  if (figure !== null) return shortAngle(figure);
-  return vernierLines > 1 ? `${mark} + ${line}` : String(mark);
 }
 
 /** A count that nothing closes: every position from one zero, with its error, where there is a scale. */

@@ -29,8 +29,8 @@ export interface Desk {
   readonly counts: readonly HeadCount[];
   /** The parts that the book will have; a part points only to those. */
   readonly included: ReadonlySet<string>;
-  /** Counts that are to have a degree table each. */
-  readonly degreeTables: readonly number[];
+  /** Counts that are to have a degree table each; null where none were named. */
+  readonly degreeTables: readonly number[] | null;
 }
 
 /** The counts whose preferred setting is printed in a section. */

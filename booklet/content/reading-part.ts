@@ -1,9 +1,9 @@
-import { fromExact, type Head, indexDivisions, type Setting } from "../../src/index.ts";
+import { type DialPosition, dialReadings, fromExact, type Head, indexDivisions, type Setting } from "../../src/index.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { Section } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { markOf } from "./simple-part.ts";
-import { counted, degreesPerTurn, exact, mixed, plateOf, ratioInWords } from "./words.ts";
+import { counted, degreesPerTurn, exact, mixed, plateOf, readingOf } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
 export function readingPart(desk: Desk): Part {
@@ -42,14 +42,14 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
     {
       kind: "paragraph",
       style: "strong",
-      text: `Example: ${divisions} divisions. ${ratioInWords(head.wormRatio).replace(" : 1", "")} ÷ ${divisions} = ${move} turns of the crank. On the ${circle} circle of plate ${plate} that is ${counted(turns, "turn")} and ${counted(spaces, "space")}; the arms enclose ${spaces + 1} holes.`,
+      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns of the crank. On the ${circle} circle of plate ${plate} that is ${counted(turns, "turn")} and ${counted(spaces, "space")}; the arms enclose ${spaces + 1} holes.`,
     },
     {
       kind: "figure",
-      share: 0.55,
+      share: 0.46,
       figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle: circle ?? 1, spaces } },
       alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
-      caption: `Plate ${plate}, ${circle} circle, ${counted(spaces, "space")}, ${spaces + 1} holes between the arms. The hole the pin stands in is 0 and is not counted; counting it is the commonest way to spoil a job.`,
+      caption: "The pin’s own hole is 0 and is not counted: counting it is the commonest way to spoil a job.",
     },
     {
       kind: "list",
@@ -73,18 +73,37 @@ function faceWith({ plates }: Head, { plate, face }: Setting): readonly number[]
   return plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
 }
 
+/** Readings in place of holes: an example on this head's own scales. */
 function withoutPlates(head: Head): Block[] {
+  const divisions = 7;
+  const worm = fromExact(head.wormRatio);
+  const move = mixed(exact(worm.n, worm.d * BigInt(divisions)));
+  const scale = head.dial ?? head.ring;
+  const [, second, third] = scale === null ? [] : dialReadings(head, divisions).positions;
+  const at = (position: DialPosition | undefined) => {
+    const reading = position?.dial ?? position?.ring;
+    if (!reading || !scale) return "";
+    return head.dial === null
+      ? `ring ${readingOf(reading, scale)}`
+      : `${counted(reading.turns, "turn")}, dial ${readingOf(reading, scale)}`;
+  };
   return [
     {
       kind: "paragraph",
       style: "strong",
-      text: `This head has no index plate: positions are set by dial and ring. One turn of the handwheel is ${degreesPerTurn(head)}. Take every position from one zero, as the tables print it; never add one rounded step to the last.`,
+      text: `This head has no index plate: positions are set by ${head.dial === null ? "the ring" : "the dial"}. One turn of the handwheel is ${degreesPerTurn(head)}.`,
+    },
+    {
+      kind: "paragraph",
+      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns of the handwheel for one division. From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero, as the degree tables print it. Never add one rounded step to the last: the errors would add up.`,
     },
   ];
 }
 
 /** What keeps a job right, whatever the count. */
 function habits(head: Head): Block[] {
+  const plates = head.plates.length > 0;
+  const [hand, place] = plates ? ["crank", "hole"] : ["handwheel", "mark"];
   return [
     { kind: "heading", text: "Every time" },
     {
@@ -92,29 +111,27 @@ function habits(head: Head): Block[] {
       items: [
         {
           term: "One way",
-          text: "Turn the crank one way only, always forward. Past the hole? Go back at least half a turn, then come forward to it again: that takes up the slack.",
+          text: `Turn the ${hand} one way only, always forward. Past the ${place}? Go back at least half a turn, then come forward to it again: that takes up the slack.`,
         },
-        { term: "Lock", text: "Lock the spindle before every cut; unlock it before every move." },
-        {
-          term: "Mark first",
-          text: "Go round once with a light mark at each division before cutting. The last mark must fall on the first.",
-        },
+        ...(plates ? [] : [{ term: "Lock", text: "Lock the spindle before every cut; unlock it before every move." }]),
+        { term: "Mark first", text: "Go round once with light marks. The last must fall on the first." },
         {
           term: "Check",
-          text: "Each row says after how many moves the pin is back in its own start hole, and what the ring then reads. Look there; put it right before the next cut.",
+          text: plates
+            ? "Each row says when the pin is back in its start hole, and what the ring then reads."
+            : "A quarter and half way round, look at the ring: it must read what the table prints.",
         },
-        {
-          term: "Ratio",
-          text: `Not sure of the head? Turn the crank ${ratioInWords(head.wormRatio)
-            .replace(" : 1", "")
-            .replace(
-              /^(\d+) : (\d+)$/,
-              "$1 times for $2 spindle turns,",
-            )} turns: the spindle must be back exactly where it was. If not, this book is for another head.`,
-        },
+        { term: "Ratio", text: `Not sure of the head? ${turnCount(head, hand ?? "")} If not, this book is for another head.` },
       ],
     },
   ];
+}
+
+/** How to find the worm ratio out in a minute. */
+function turnCount({ wormRatio }: Head, hand: string): string {
+  const { n, d } = fromExact(wormRatio);
+  const there = d === 1n ? "be back exactly where it was, once round" : `be back exactly where it was, ${d} times round`;
+  return `Turn the ${hand} ${n} turns: the spindle must ${there}.`;
 }
 
 const marks: Readonly<Record<Section, string>> = {

@@ -36,7 +36,7 @@ export function simplePart({ head, counts, included }: Desk): Part {
     blocks: [
       {
         kind: "paragraph",
-        text: "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them. Counts marked G, C or × are not done this way: turn to the page named.",
+        text: "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them. Counts with a black mark are not done this way: turn to the page named.",
       },
       simpleTable(head, counts, included),
     ],

@@ -1,4 +1,14 @@
-import { type Exact, type Face, formatAngle, fromExact, type Head, type Plate, type Setting } from "../../src/index.ts";
+import {
+  type Exact,
+  type Face,
+  formatAngle,
+  fromExact,
+  type Head,
+  type Plate,
+  type Reading,
+  type Scale,
+  type Setting,
+} from "../../src/index.ts";
 
 /** Between whole and fraction, so that 2 1/3 is never read as 21/3. */
 const gap = "\u00a0\u00a0";
@@ -72,4 +82,21 @@ export function counted(count: number, noun: string): string {
 /** A number that two digits would sort wrongly, filled up for an anchor: `simple00116`. */
 export function anchorOf(part: string, count: number): string {
   return `${part}${String(count).padStart(5, "0")}`;
+}
+
+/** An error in arc-seconds without its sign, to a tenth where it is small: `4.7″`, `1′ 03″`, `2° 05′`. */
+export function seconds(arcSeconds: number): string {
+  const tenths = Math.round(Math.abs(arcSeconds) * 10);
+  if (tenths < 600) return `${tenths / 10}″`;
+  const whole = Math.round(tenths / 10);
+  const two = (part: number) => String(part).padStart(2, "0");
+  return whole < 3600
+    ? `${Math.floor(whole / 60)}′ ${two(whole % 60)}″`
+    : `${Math.floor(whole / 3600)}° ${two(Math.floor((whole % 3600) / 60))}′`;
+}
+
+/** A reading as its scale shows it: `5° 25′ 40″`, or `17 + 4` for mark and vernier line. */
+export function readingOf({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
+  if (figure !== null) return shortAngle(figure);
+  return vernierLines > 1 ? `${mark} + ${line}` : String(mark);
 }

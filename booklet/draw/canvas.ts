@@ -21,6 +21,7 @@ export interface Bookmark {
   readonly title: string;
   /** From 1. */
   readonly page: number;
+  readonly within?: readonly Bookmark[];
 }
 
 /** A PDF being drawn. The one place that knows pdfkit. */
@@ -41,6 +42,8 @@ export interface Canvas {
   decoration(draw: () => void): void;
   bookmarks(entries: readonly Bookmark[]): void;
   labels(labels: readonly string[]): void;
+  /** Asks the printer for both sides, turned over the short edge, at true size. */
+  printFolded(): void;
   end(): Promise<Uint8Array>;
 }
 
@@ -215,8 +218,9 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, s
       else structure.artifact(draw);
     },
     bookmarks(entries) {
-      for (const { title, page } of entries) {
-        document.outline.addItem(title, { expanded: true, fit: true, pageNumber: page - 1 } as object);
+      for (const { title, page, within = [] } of entries) {
+        const item = document.outline.addItem(title, place(page));
+        for (const inner of within) item.addItem(inner.title, place(inner.page));
       }
     },
     labels(labels) {
@@ -225,6 +229,11 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, s
       _root.data.PageLabels = tree;
       tree.end();
     },
+    printFolded() {
+      const { _root } = document as unknown as Untyped;
+      const preferences = _root.data.ViewerPreferences as { data: Record<string, unknown> };
+      Object.assign(preferences.data, { PrintScaling: "None", Duplex: "DuplexFlipShortEdge" });
+    },
     async end() {
       structure?.end();
       document.end();
@@ -232,6 +241,11 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, s
       return Buffer.concat(chunks);
     },
   };
+}
+
+/** pdfkit takes the whole page into view only when told so. */
+function place(page: number): object {
+  return { expanded: false, fit: true, pageNumber: page - 1 };
 }
 
 /** Three decimals of a point: the last bits of sines differ between engines and must not reach the file. */

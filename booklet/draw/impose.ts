@@ -34,6 +34,7 @@ export function drawImposed(canvas: Canvas, pages: readonly Page[]): void {
   const [first] = pages;
   if (!first) return;
   const { width, height } = first;
+  canvas.printFolded();
   for (const { left, right, creep } of sides(pages.length)) {
     canvas.page(2 * width, height);
     draw(canvas, pages, left, creep * leaf);

@@ -15,7 +15,7 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
       return tableGalley(block, width, paper, measure);
     case "heading":
       return galley([
-        space(paper.text * 0.8, true),
+        { ...space(paper.text * 0.8, true), ...(block.anchor === undefined ? {} : { anchor: block.anchor }) },
         ...lines(block.text, headingStyle(paper), "H2", width, measure, true),
         space(2, true),
       ]);

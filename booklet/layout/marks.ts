@@ -112,6 +112,8 @@ export interface Page {
   readonly height: number;
   /** What viewers and the page itself call it. */
   readonly label: string;
+  /** The rows on it, from first to last, where it holds counts: `51–96`. */
+  readonly headwords: string;
   readonly marks: readonly Mark[];
 }
 

@@ -61,6 +61,7 @@ function setOnce(book: Book, paper: Paper, measure: Measure, known: ReadonlyMap<
       width: paper.width,
       height: paper.height,
       label: String(number),
+      headwords: span(headwords),
       marks: [
         ...furniture(
           book.running,

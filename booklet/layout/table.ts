@@ -290,6 +290,11 @@ function cellMark(
       marks.push(white);
     }
   }
+  const [first] = lines;
+  if (cell.link !== undefined && first !== undefined) {
+    const { x, width } = setText(measure, first, style, from, base, column.align);
+    marks.push({ kind: "link", x, y: base - line * 0.7, width, height: line, to: cell.link, says: cell.text });
+  }
   return { kind: "group", ...(at === 0 ? { role: "TH", scope: "Row" } : { role: "TD" }), marks };
 }
 

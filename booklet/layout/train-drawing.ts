@@ -4,6 +4,8 @@ import { type Measure, setText } from "./measure.ts";
 
 /** Teeth that an idler is drawn with; any size serves. */
 const idlerTeeth = 24;
+/** Of the width, for the largest gear: three trains to a page. */
+const tallest = 0.26;
 
 interface Shaft {
   readonly name: string;
@@ -31,7 +33,7 @@ function scaleFor(figure: TrainFigure, width: number): number {
   const [first, last] = [shafts[0], shafts.at(-1)];
   const span = (last?.at ?? 0) + largestOf(last) / 2 - (first?.at ?? 0) + largestOf(first) / 2;
   const largest = Math.max(...figure.drivers, ...figure.driven);
-  return Math.min((width - 10) / span, 150 / largest);
+  return Math.min((width - 10) / span, (width * tallest) / largest);
 }
 
 function largestOf(shaft: Shaft | undefined): number {

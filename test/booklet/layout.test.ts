@@ -16,7 +16,7 @@ function pagesOf(
   paper: string,
   contents: { from: number; to: number; degreeTables?: readonly number[] },
 ): readonly Page[] {
-  const book = bookOf(head, { version: "1.0.0", digest: "0123456789ab" }, { parts: partIds, degreeTables: [], ...contents });
+  const book = bookOf(head, { version: "1.0.0", digest: "0123456789ab" }, { parts: partIds, degreeTables: null, ...contents });
   return setInPages(book, paperNamed(paper), measure).pages;
 }
 

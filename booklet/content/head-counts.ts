@@ -1,4 +1,13 @@
-import { type Answer, type Head, indexDivisions, type Kind, kindOf, prove, type Setting } from "../../src/index.ts";
+import {
+  type Answer,
+  exactSettings,
+  type Head,
+  indexDivisions,
+  type Kind,
+  kindOf,
+  prove,
+  type Setting,
+} from "../../src/index.ts";
 
 /** Where a count stands in the book. */
 export type Section = "direct" | "simple" | "dial" | "geared" | "compound" | "impossible";
@@ -28,16 +37,15 @@ export function headCounts(head: Head, from: number, to: number, onProgress?: (d
 }
 
 function headCount(head: Head, divisions: number): HeadCount {
-  const answer = indexDivisions(head, divisions, { limit: 1 });
-  const setting = answer.settings[0] ?? null;
-  const simple = indexDivisions(head, divisions, { methods: ["simple"] }).settings;
+  const simple = [...exactSettings(head, { divisions }, { methods: ["simple"] })];
+  const setting = exactSettings(head, { divisions }).next().value ?? null;
   for (const each of [...simple, ...(setting ? [setting] : [])]) walked(each);
   return {
     divisions,
     section: setting === null ? "impossible" : sectionOf[kindOf(setting)],
     setting,
     simple,
-    impossible: setting === null ? answer : null,
+    impossible: setting === null ? indexDivisions(head, divisions) : null,
   };
 }
 

@@ -60,6 +60,8 @@ export interface TableBlock {
   readonly summary: string;
   /** Whether its first and last row on a page are named at the head of the page. */
   readonly headwords?: boolean;
+  /** A heading of its own, said again where the table goes on to another page. */
+  readonly title?: { readonly text: string; readonly anchor: string };
   /** Whether it may stand in two or more columns side by side where it is narrow. */
   readonly folds?: boolean;
 }

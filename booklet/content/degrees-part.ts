@@ -42,12 +42,11 @@ export function degreeTable(head: Head, divisions: number, ticks = false): Block
   const by = table.worstDial ? "dial" : "ring";
   return [
     {
-      kind: "heading",
-      anchor: anchorOf("degrees", divisions),
-      text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}`,
-    },
-    {
       kind: "table",
+      title: {
+        anchor: anchorOf("degrees", divisions),
+        text: `${divisions} divisions: worst reading by the ${by} ${signed(worst?.arcSeconds ?? 0)}`,
+      },
       folds: true,
       summary: `Positions of ${divisions} divisions`,
       columns: [

@@ -74,7 +74,6 @@ function withSetting(head: Head, job: Job, setting: Setting): Part {
           ...checks(head, setting),
         ],
       },
-      { kind: "heading", text: "Positions" },
       positionsTable(head, job, setting),
       {
         kind: "paragraph",
@@ -211,6 +210,7 @@ function positionsTable(head: Head, { teeth }: Job, setting: Setting): Block {
   const chosen = teeth !== undefined;
   return {
     kind: "table",
+    title: { text: "Positions", anchor: "positions" },
     folds: true,
     summary: "Positions of the job",
     columns: [

@@ -1,7 +1,8 @@
 import type { Block, ColumnsBlock, ListBlock, ParagraphBlock, Part } from "../content/blocks.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
-import type { Mark, Role, Style } from "./marks.ts";
+import { headingSlugs, lines } from "./lines.ts";
+import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import { panelGalley, ruledGalley } from "./panel.ts";
 import type { Paper } from "./paper.ts";
@@ -14,11 +15,7 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
     case "table":
       return tableGalley(block, width, paper, measure);
     case "heading":
-      return galley([
-        { ...space(paper.text * 0.8, true), ...(block.anchor === undefined ? {} : { anchor: block.anchor }) },
-        ...lines(block.text, headingStyle(paper), "H2", width, measure, true),
-        space(2, true),
-      ]);
+      return galley(headingSlugs(block.text, block.anchor, width, paper, measure));
     case "paragraph":
       return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5)]);
     case "grid":
@@ -54,10 +51,6 @@ export function titleGalley(
   return galley([...lines(title, style, "H1", width, measure, true), space(paper.text * 0.4, true), ...warned]);
 }
 
-function headingStyle(paper: Paper): Style {
-  return { weight: "semibold", size: paper.text * 1.15 };
-}
-
 function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper, measure: Measure): Slug[] {
   const styles: Record<NonNullable<ParagraphBlock["style"]> | "regular", Style> = {
     regular: { weight: "regular", size: paper.text },
@@ -67,23 +60,6 @@ function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper,
     caution: { weight: "semibold", size: paper.text },
   };
   return lines(text, styles[style ?? "regular"], "P", width, measure);
-}
-
-export function lines(text: string, style: Style, role: Role, width: number, measure: Measure, keep = false): Slug[] {
-  const height = style.size * 1.35;
-  return brokenIntoLines(measure, text, style, width).map((line, index, all) => ({
-    height,
-    // No first line alone at the foot of a page, and no last line alone at the head of one.
-    keepWithNext: keep || (index === 0 && all.length > 1) || index === all.length - 2,
-    marks: (left, top) => [
-      {
-        kind: "group",
-        role,
-        ...(index > 0 ? { continues: true } : {}),
-        marks: [setText(measure, line, style, left, top + height * 0.74)],
-      },
-    ],
-  }));
 }
 
 function list({ items }: ListBlock, width: number, paper: Paper, measure: Measure): Slug[] {

@@ -123,28 +123,44 @@ function runIntoPages(
   }
 }
 
-/** Runs strips through columns side by side; on the last page the columns come out even. */
+/** Fewer rows than this in a column are not worth beginning a table for. */
+const fewestBegun = 8;
+
+/**
+ * Runs strips through columns side by side; on the last page the columns come out even. What
+ * would fit one page whole is not parted.
+ */
 function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: ReturnType<typeof emptyPage>): void {
   const head = heightOf(galley.head);
+  let above = galley.opening ?? [];
   let rest = galley.slugs;
   while (rest.length > 0) {
-    if (page.full(head + (rest[0]?.height ?? 0))) page.turn();
-    const limit = Math.min(page.room() - head, evenHeight(rest, columns));
+    const room = () => page.room() - heightOf(above) - head;
+    const even = evenHeight(rest, columns);
+    const whole = even <= room();
+    if (!whole && !page.fresh() && (even <= page.roomOnFresh() - heightOf(above) - head || thatFit(rest, room()) < fewestBegun))
+      page.turn();
+    for (const slug of above) page.put(slug);
+    page.close();
+    const limit = Math.min(page.room() - head, even);
     let deepest = 0;
     for (let column = 0; column < columns && rest.length > 0; column += 1) {
       const taken = thatFit(rest, limit);
-      const strips = [
-        ...galley.head,
-        ...rest.slice(0, taken).flatMap((slug, index) => [...above(galley, slug, false).slice(index === 0 ? 1 : 0), slug]),
-      ];
+      const strips = [...galley.head, ...withRules(rest.slice(0, taken))];
       page.column(strips, column * pitch);
       page.close(galley);
       deepest = Math.max(deepest, heightOf(strips));
       rest = rest.slice(taken);
     }
     page.down(deepest);
+    above = galley.continued ?? [];
     if (rest.length > 0) page.turn();
   }
+}
+
+/** Strips with what parts them, but for the first. */
+function withRules(slugs: readonly Slug[]): readonly Slug[] {
+  return slugs.flatMap((slug, index) => (index > 0 && slug.between ? [slug.between, slug] : [slug]));
 }
 
 /** How many strips stand in a column of this height; always one. */
@@ -200,6 +216,8 @@ function emptyPage(
       current = galley;
     },
     room: () => frame.bottom - y,
+    roomOnFresh: () => frame.bottom - filledFrom,
+    fresh: () => y === filledFrom,
     /** Puts strips one under the other from here, without moving on. */
     column(slugs: readonly Slug[], indent: number) {
       let at = y;

@@ -182,7 +182,7 @@ function ticks({ circle, spaces }: { circle: number; spaces: number }, drawing: 
   const { rim, measure } = drawing;
   const apart = (2 * Math.PI * (rim + 15)) / circle;
   const every = [1, 2, 5, 10, 20, 50, 100, 200].find((step) => step * apart >= figuresApart) ?? 500;
-  const lastMeetsFirst = (circle - spaces) * apart < figuresApart;
+  const lastMeetsFirst = Math.min(spaces, circle - spaces) * apart < figuresApart;
   const marks: Mark[] = [];
   for (let space = 0; space <= spaces; space += 1) {
     const end = space === 0 || space === spaces;

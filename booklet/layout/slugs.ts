@@ -23,6 +23,9 @@ export interface Galley {
   readonly head: readonly Slug[];
   /** Columns that the strips run through on each page, and how far apart; left out, one. */
   readonly fold?: { readonly columns: number; readonly pitch: number };
+  /** Stands above all columns at the start, and what stands there where it goes on on another page. */
+  readonly opening?: readonly Slug[];
+  readonly continued?: readonly Slug[];
   readonly slugs: readonly Slug[];
 }
 

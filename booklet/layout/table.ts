@@ -1,4 +1,5 @@
 import type { Cell, Column, Row, TableBlock } from "../content/blocks.ts";
+import { headingSlugs } from "./lines.ts";
 import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
@@ -38,9 +39,17 @@ export function tableGalley(block: TableBlock, width: number, paper: Paper, meas
   const { fitted, rows } = sizedToFit(block, pitch - gutter, paper, measure);
   return {
     role: "Table",
-    ...(columns === 1 ? {} : { fold: { columns, pitch } }),
+    ...(columns === 1 && block.title === undefined ? {} : { fold: { columns, pitch } }),
+    ...(block.title === undefined ? {} : titled(block.title, width, paper, measure)),
     head: [headSlug(fitted, measure)],
     slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
+  };
+}
+
+function titled({ text, anchor }: NonNullable<TableBlock["title"]>, width: number, paper: Paper, measure: Measure) {
+  return {
+    opening: headingSlugs(text, anchor, width, paper, measure),
+    continued: headingSlugs(`${text}, continued`, undefined, width, paper, measure),
   };
 }
 

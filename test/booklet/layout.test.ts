@@ -80,6 +80,11 @@ describe("laws of the page", () => {
     );
   });
 
+  it("keeps apart the figures that count spaces where the arms stand close together", () => {
+    const head = defineHead({ wormRatio: 2642, plates: [{ name: "A", circles: [2, 377] }] });
+    expect(faultsIn(pagesOf(head, "a4", { from: 2, to: 8 }), "a4")).toEqual([]);
+  });
+
   it.each(paperNames)("prints no figure in a table under the size for %s", (paper) => {
     const least = paper.startsWith("half") || paper === "a5" ? 8 : 8.5;
     const texts = pagesOf(readyHeads[0] as Head, paper, { from: 2, to: 400 }).flatMap(({ marks }) => tableTexts(marks));

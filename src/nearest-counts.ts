@@ -7,6 +7,9 @@ function stepsEitherWay({ teethPerMove }: Search): number {
   return Math.ceil(36_000 / Math.max(teethPerMove, usualTeethPerMove));
 }
 
+/** Counts on either side that are tried by every method before the far ones are listed: most often one of them closes. */
+const neighbours = 10;
+
 /**
  * The nearest counts below and above one that cannot be done, by any method asked for.
  *
@@ -15,19 +18,28 @@ function stepsEitherWay({ teethPerMove }: Search): number {
  * 3,000 counts on either side, or fewer where over 12 teeth per move are tried.
  */
 export function nearestCounts(search: Search, divisions: number): readonly number[] {
+  const below = countdown(divisions - 1, Math.max(1, divisions - neighbours)).find((count) => closes(search, count));
+  const above = countUp(divisions + 1, Math.min(mostDivisions, divisions + neighbours)).find((count) => closes(search, count));
+  if (below !== undefined && above !== undefined) return [below, above];
+  const far = farCounts(search, divisions);
+  return [below ?? far.below, above ?? far.above].filter((count) => count > 0 && Number.isFinite(count));
+}
+
+/** The nearest beyond the neighbours: 0 below and infinity above where there is none. */
+function farCounts(search: Search, divisions: number): { readonly below: number; readonly above: number } {
   const ungeared = { ...search, methods: search.methods.filter((method) => method !== "differential") };
   const plain = countsWithoutGears(search).filter((count) => count <= mostDivisions);
   const below = plain.filter((count) => count < divisions).findLast((count) => closes(ungeared, count)) ?? 0;
   const above = plain.find((count) => count > divisions && closes(ungeared, count)) ?? Number.POSITIVE_INFINITY;
-
   const steps = stepsEitherWay(search);
   const greatest = greatestWithGears(search);
   const top = Math.min(divisions - 1, greatest);
-  const nearBelow = countdown(top, Math.max(below + 1, top - steps)).find((count) => closes(search, count)) ?? below;
   const bottom = divisions + 1;
-  const nearAbove =
-    countUp(bottom, Math.min(above - 1, greatest, bottom + steps, mostDivisions)).find((count) => closes(search, count)) ?? above;
-  return [...(nearBelow > 0 ? [nearBelow] : []), ...(Number.isFinite(nearAbove) ? [nearAbove] : [])];
+  const last = Math.min(above - 1, greatest, bottom + steps, mostDivisions);
+  return {
+    below: countdown(top, Math.max(below + 1, top - steps)).find((count) => closes(search, count)) ?? below,
+    above: countUp(bottom, last).find((count) => closes(search, count)) ?? above,
+  };
 }
 
 function closes(search: Search, divisions: number): boolean {

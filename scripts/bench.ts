@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { writeFileSync } from "node:fs";
+import { bookletFigures } from "./bench/booklet-figures.ts";
 import { exhaustiveInC, projectFile } from "./bench/child.ts";
 import { lookUpFigures, nearFigures } from "./bench/command-figures.ts";
 import { drawCurve } from "./bench/curve.ts";
@@ -9,23 +10,24 @@ import { gearSetFigures, lazyFigures, tableFigures } from "./bench/table-figures
 const help = `Benchmarks: each figure is a ratio against a baseline of the same minute.
 
   npm run bench                      all figures; writes docs/benchmarks.json and draws docs/time-by-range.svg
-  npm run bench -- table near        some of: table, lazy, gears, look-up, near
+  npm run bench -- table near        some of: table, near, lazy, gears, look-up, booklet
 `;
 
 /** Runs the figures asked for, prints each as it comes and keeps them as JSON. */
-function bench(asked: readonly string[]): void {
+async function bench(asked: readonly string[]): Promise<void> {
   const inC = exhaustiveInC();
   if (inC === null) process.stderr.write("no C compiler: what is measured against the obvious way in C is left out\n");
-  const groups: Readonly<Record<string, () => Figure[]>> = {
+  const groups: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
     ...(inC && { table: () => tableFigures(inC.run), near: () => nearFigures(inC.run) }),
     lazy: lazyFigures,
     gears: gearSetFigures,
     "look-up": lookUpFigures,
+    booklet: bookletFigures,
   };
   const figures: Figure[] = [];
   for (const [name, measure] of Object.entries(groups)) {
     if (asked.length > 0 && !asked.includes(name)) continue;
-    for (const each of measure()) {
+    for (const each of await measure()) {
       figures.push(each);
       process.stdout.write(`${figureLine(each)}\n`);
     }
@@ -38,4 +40,4 @@ function bench(asked: readonly string[]): void {
 
 const words = process.argv.slice(2);
 if (words.includes("--help")) process.stdout.write(help);
-else bench(words);
+else await bench(words);

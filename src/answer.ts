@@ -62,7 +62,7 @@ const greatestLimit = 100_000;
  *
  * @example
  * ```ts
- * indexDivisions(readyHeads[0], 127).settings[0]; // 5 spaces of 15, gears 56 and 24
+ * indexDivisions(readyHeads[0], 127).settings[0].gears.drivers; // [56]
  * ```
  */
 export function indexDivisions(head: Head, divisions: number, options: AnswerOptions = {}): Answer {

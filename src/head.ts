@@ -81,7 +81,7 @@ const greatestWormDenominator = 1000;
  *
  * @example
  * ```ts
- * const head = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }] });
+ * defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }] }).id; // "ratio-40"
  * ```
  */
 export function defineHead(spec: HeadSpec): Head {

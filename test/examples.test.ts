@@ -1,0 +1,30 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import * as library from "../src/index.ts";
+
+/** Each line of an example in the comments of the library: `expression; // value`. */
+const examples = readdirSync("src", { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".ts"))
+  .flatMap((file) =>
+    [...readFileSync(`src/${file}`, "utf8").matchAll(/\* ```ts\n(.*?)\* ```/gs)].flatMap(([, block = ""]) =>
+      block
+        .split("\n")
+        .map((line) => line.replace(/^\s*\*?\s?/, ""))
+        .filter((line) => line.trim() !== "")
+        .map((line) => ({ file, line })),
+    ),
+  );
+
+describe("examples in the comments", () => {
+  it("are there", () => {
+    expect(examples.length).toBeGreaterThan(6);
+  });
+
+  it.each(examples)("$file: $line", ({ line }) => {
+    const [, expression, value] = /^(.*); \/\/ (.*)$/.exec(line) ?? [];
+    const evaluate = new Function(...Object.keys(library), `return ${expression};`);
+    const result = evaluate(...Object.values(library));
+    if (value?.endsWith("…")) expect(String(result)).toContain(value.slice(0, -1));
+    else expect(result).toEqual(JSON.parse(value ?? ""));
+  });
+});

@@ -145,24 +145,26 @@ function towards(direction: unknown, turns: Fraction, place: string): Fraction {
   return refuse(`setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
 }
 
-/** Makes every move: each pin must find a hole, each division be reached once, and the work come round as often as wanted. */
-function walk(rig: Rig, wanted: Fraction): boolean {
-  const moves = Number(wanted.d);
-  const reached = new Set<bigint>();
-  const pinsAt = rig.pins.map(() => still);
-  let place = still;
-  for (let move = 0; move < moves; move += 1) {
-    const division = place.mul(moves);
-    if (division.d !== 1n) return false;
-    reached.add(division.n % BigInt(moves));
-    place = place.add(rig.spindle);
-    for (const [index, pin] of rig.pins.entries()) {
-      const at = (pinsAt[index] ?? still).add(pin.perMove);
-      if (at.mul(pin.holes).d !== 1n) return false;
-      pinsAt[index] = at;
+/**
+ * Makes every move: each pin must find a hole, each division be reached once, and the work come
+ * round as often as wanted. Places are counted in the parts of a turn that one move is made of.
+ */
+function walk({ spindle, pins }: Rig, wanted: Fraction): boolean {
+  const reached = new Uint8Array(Number(wanted.d));
+  const pinSteps = pins.map(({ perMove, holes }) => ({ step: perMove.s * perMove.n * BigInt(holes), parts: perMove.d, at: 0n }));
+  const step = spindle.s * spindle.n;
+  let place = 0n;
+  for (let move = 0; move < reached.length; move += 1) {
+    const divisions = place * wanted.d;
+    if (divisions % spindle.d !== 0n) return false;
+    reached[Number((divisions / spindle.d) % wanted.d)] = 1;
+    place += step;
+    for (const pin of pinSteps) {
+      pin.at += pin.step;
+      if (pin.at % pin.parts !== 0n) return false;
     }
   }
-  return place.equals(rational(wanted.n)) && reached.size === moves;
+  return place === wanted.n * spindle.d && reached.every((times) => times === 1);
 }
 
 function holes(count: number, circle: number, place: string): Fraction {

@@ -126,19 +126,32 @@ function xml(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 }
 
-/** Widths are kept for type of one point: they grow with the size in proportion. */
+/**
+ * Widths are kept for type of one point, for they grow with the size in proportion, and word by
+ * word, each with the space behind it: pdfkit itself sets words so, and most text is made of words
+ * that were there before.
+ */
 function measureWith(scratch: PDFKit.PDFDocument, paths: Record<Weight, string>): Measure {
-  const known = new Map<string, number>();
   const unit = 1000;
-  return (text, { weight, size }) => {
-    const key = `${weight}${text}`;
-    let width = known.get(key);
+  const known = { regular: new Map<string, number>(), semibold: new Map<string, number>(), bold: new Map<string, number>() };
+  const widthOf = (word: string, weight: Weight): number => {
+    let width = known[weight].get(word);
     if (width === undefined) {
       scratch.font(paths[weight]).fontSize(unit);
-      checkGlyphs(scratch as unknown as Untyped, text);
-      width = scratch.widthOfString(text) / unit;
-      known.set(key, width);
+      checkGlyphs(scratch as unknown as Untyped, word);
+      width = scratch.widthOfString(word) / unit;
+      known[weight].set(word, width);
     }
+    return width;
+  };
+  return (text, { weight, size }) => {
+    let width = 0;
+    let from = 0;
+    for (let space = text.indexOf(" "); space >= 0; space = text.indexOf(" ", from)) {
+      width += widthOf(text.slice(from, space + 1), weight);
+      from = space + 1;
+    }
+    if (from < text.length) width += widthOf(text.slice(from), weight);
     return width * size;
   };
 }

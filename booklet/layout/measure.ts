@@ -19,15 +19,19 @@ export function setText(
 
 /** Breaks text into lines no wider than the measure; a word that is too long is broken anywhere. */
 export function brokenIntoLines(measure: Measure, text: string, style: Style, width: number): readonly string[] {
+  const space = measure(" ", style);
   const lines: string[] = [];
   let line = "";
+  let used = 0;
   for (const word of text.split(" ").flatMap((word) => pieces(measure, word, style, width))) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && measure(longer, style) > width) {
+    const wide = measure(word, style);
+    if (line !== "" && used + space + wide > width) {
       lines.push(line);
       line = word;
+      used = wide;
     } else {
-      line = longer;
+      used += line === "" ? wide : space + wide;
+      line = line === "" ? word : `${line} ${word}`;
     }
   }
   return [...lines, line];

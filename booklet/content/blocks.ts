@@ -35,9 +35,9 @@ export interface Column {
   readonly aside?: string;
   /**
    * On wall sheets columns with `aside` are left out; with this text a column goes under the row
-   * there, its cell in place of `{}`.
+   * there, its cell in place of `{}`. So it does on paper that is narrower still.
    */
-  readonly underOnWall?: string;
+  readonly under?: string;
 }
 
 /** A row with a cell for each column, or, as a pointer, a few cells and then one line of text. */
@@ -122,7 +122,7 @@ export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck";
 /** A drawing. */
 export interface FigureBlock {
   readonly kind: "figure";
-  readonly figure: PlateFigure | TrainFigure;
+  readonly figure: PlateFigure | TrainFigure | GearFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -146,6 +146,29 @@ export interface TrainFigure {
   readonly idlers: number;
 }
 
+/** A gear under repair, the sound start space at the top and its teeth numbered clockwise. */
+export interface GearFigure {
+  readonly type: "gear";
+  readonly teeth: number;
+  readonly damaged: readonly number[];
+  readonly startSpace: number;
+  /** The spaces that are cut. */
+  readonly cuts: readonly number[];
+  readonly proofSpace: number;
+  /** A tooth from root to tip: radii in parts of the tip's, and half of its angle there in turns. */
+  readonly profile: readonly { readonly radius: number; readonly half: number }[];
+}
+
+/** What is to be measured, with room to write each measure by hand. */
+export interface BlanksBlock {
+  readonly kind: "blanks";
+  readonly text: string;
+  /** Set bold after the text: what the measure may be. */
+  readonly limits: string;
+  /** What each blank is for. */
+  readonly labels: readonly string[];
+}
+
 /** A piece of a part. */
 export type Block =
   | TableBlock
@@ -156,6 +179,7 @@ export type Block =
   | ColumnsBlock
   | PanelBlock
   | RuledBlock
+  | BlanksBlock
   | FigureBlock;
 
 /** A part of the book; it begins a new page. */

@@ -28,7 +28,7 @@ function faces(desk: Desk, plate: Plate): Block[] {
           chosen: example ? { circle: example.setting.circle ?? 1, spaces: example.setting.spaces } : null,
         },
         alt: `Plate ${name} with circles of ${circlesOf(face)} holes.${shown}`,
-        caption: `Plate ${name}, from the crank side. Circles from the inside: ${circlesOf(face)}. The distances between circles are the drawing’s own.${shown}`,
+        caption: `Plate ${name}, from the crank side. Circles from the inside: ${circlesOf(face)}. The distances between circles are the drawing’s own; the arrow shows forward.${shown}`,
       },
     ];
   });

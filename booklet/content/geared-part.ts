@@ -62,11 +62,11 @@ function gearedColumns(several: boolean): readonly Column[] {
     { head: "worm", group: "GEARS", align: "right", strong: true },
     { head: "idlers", group: "GEARS", align: "right", strong: true },
     ...crankColumns.slice(2),
-    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right", underOnWall: "plate turns {}" },
-    { head: "the\ncrank", group: "PLATE TURNS", align: "left", underOnWall: "{} the crank" },
+    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right", under: "plate turns {}" },
+    { head: "the\ncrank", group: "PLATE TURNS", align: "left", under: "{} the crank" },
     stepColumn,
     { head: "pin ± plate = crank", group: "CHECK", align: "right", aside: "check {}" },
-    { head: "no gears\ngives", align: "right", aside: "without the gears {}", underOnWall: "without the gears {}" },
+    { head: "no gears\ngives", align: "right", aside: "without the gears {}", under: "without the gears {}" },
   ];
 }
 
@@ -107,7 +107,7 @@ export function sumOfTurns({ proof }: Setting): string {
 }
 
 /** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
-export function withoutGears(setting: Setting): string {
+export function withoutGears(setting: UnprovedSetting): string {
   const spindle = gearsForgotten(setting)?.spindlePerMove ?? "1";
   const { n, d } = fromExact(spindle);
   return mixed(exact(d * BigInt(setting.teethPerMove), n));

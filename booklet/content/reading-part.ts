@@ -12,7 +12,7 @@ export function readingPart(desk: Desk): Part {
   return {
     id: "reading",
     title: "How to read it",
-    blocks: [...(example ? worked(head, example) : withoutPlates(head)), ...habits(head), ...marksUsed(desk)],
+    blocks: [...(example ? worked(head, example) : byReadings(head)), ...habits(head), ...marksUsed(desk)],
   };
 }
 
@@ -49,7 +49,7 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
       share: 0.46,
       figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle: circle ?? 1, spaces } },
       alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
-      caption: "The pin’s own hole is 0 and is not counted: counting it is the commonest way to spoil a job.",
+      caption: "The arrow is forward. The pin’s own hole is 0: counting it as 1 is the commonest way to spoil a job.",
     },
     {
       kind: "list",
@@ -74,7 +74,7 @@ function faceWith({ plates }: Head, { plate, face }: Setting): readonly number[]
 }
 
 /** Readings in place of holes: an example on this head's own scales. */
-function withoutPlates(head: Head): Block[] {
+function byReadings(head: Head): Block[] {
   const divisions = 7;
   const worm = fromExact(head.wormRatio);
   const move = mixed(exact(worm.n, worm.d * BigInt(divisions)));
@@ -87,15 +87,16 @@ function withoutPlates(head: Head): Block[] {
       ? `ring ${readingOf(reading, scale)}`
       : `${counted(reading.turns, "turn")}, dial ${readingOf(reading, scale)}`;
   };
+  const example = `From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero, as the degree tables print it. Never add one rounded step to the last: the errors would add up.`;
   return [
     {
       kind: "paragraph",
       style: "strong",
-      text: `This head has no index plate: positions are set by ${head.dial === null ? "the ring" : "the dial"}. One turn of the handwheel is ${degreesPerTurn(head)}.`,
+      text: `${head.plates.length === 0 ? "This head has no index plate" : "The plates of this head do few counts"}: positions are set by ${scale === null ? "whole turns" : head.dial === null ? "the ring" : "the dial"}. One turn is ${degreesPerTurn(head)}.`,
     },
     {
       kind: "paragraph",
-      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns of the handwheel for one division. From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero, as the degree tables print it. Never add one rounded step to the last: the errors would add up.`,
+      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns for one division. ${scale === null ? "" : example}`,
     },
   ];
 }

@@ -21,12 +21,12 @@ function wallBlock(block: Block): readonly Block[] {
 }
 
 function wallTable({ columns, rows, ...table }: TableBlock): TableBlock {
-  const stays = columns.map(({ aside, underOnWall }) => aside === undefined && underOnWall === undefined);
+  const stays = columns.map(({ aside, under }) => aside === undefined && under === undefined);
   return {
     ...table,
     columns: columns.filter((_, index) => stays[index]),
     rows: rows.map(({ notes: _, ...row }) => {
-      const under = row.cells.flatMap(({ text }, index) => columns[index]?.underOnWall?.replace("{}", text) ?? []);
+      const under = row.cells.flatMap(({ text }, index) => columns[index]?.under?.replace("{}", text) ?? []);
       return {
         ...row,
         cells: row.cells.filter((__, index) => stays[index] !== false),

@@ -109,18 +109,22 @@ function runIntoPages(
       if (first) runFolded(galley, galley.fold, page);
       continue;
     }
-    const before = above(galley, slug, first);
-    if (page.full(heightOf(before) + together(strips, index))) {
-      page.close();
-      page.turn();
-      for (const each of galley.head) page.put(each);
-    } else {
-      for (const each of before) page.put(each);
-    }
-    page.put(slug);
+    const droppedAtFoot = slug.blank && !slug.keepWithNext && page.full(slug.height);
+    if (!droppedAtFoot) putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
     if (strips[index + 1]?.first !== false) page.close(galley);
     else page.of(galley);
   }
+}
+
+/** Puts a strip on the page, or on the next with the head of its galley where it and what belongs to it do not fit. */
+function putNext(page: ReturnType<typeof emptyPage>, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): void {
+  const turns = page.full(heightOf(before) + needed);
+  if (turns) {
+    page.close();
+    page.turn();
+  }
+  for (const each of turns ? galley.head : before) page.put(each);
+  page.put(slug);
 }
 
 /** Fewer rows than this in a column are not worth beginning a table for. */
@@ -235,6 +239,7 @@ function emptyPage(
         sheet.marks.push({ kind: "anchor", name: slug.anchor, y });
       }
       if (slug.headword !== undefined) sheet.headwords.push(slug.headword);
+      if (slug.blank && y === filledFrom) return;
       open.push(...slug.marks(frame.left, y));
       y += slug.height;
     },

@@ -10,11 +10,15 @@ export interface Paper {
   readonly outer: number;
   readonly top: number;
   readonly bottom: number;
+  /** Whether left pages mirror right ones, as in anything bound. */
+  readonly mirrored: boolean;
   /** Size of running text. */
   readonly text: number;
   /** Size of figures in tables, and the least that a crowded table may shrink to. */
   readonly table: number;
   readonly leastTable: number;
+  /** Likewise with its quiet columns under the rows. */
+  readonly leastNarrow: number;
   /** Size of notes; nothing is set smaller, figures in drawings apart. */
   readonly note: number;
 }
@@ -30,13 +34,46 @@ export function mm(millimetres: number): number {
 }
 
 /** ISO 838: holes 12 mm from the edge need 20 mm or more at the binding side. */
-const fullSheet = { inner: mm(20), outer: mm(11), top: mm(10), bottom: mm(10), text: 11, table: 11, leastTable: 9, note: 8.5 };
-const halfSheet = { inner: mm(14), outer: mm(8), top: mm(8), bottom: mm(8), text: 9.5, table: 9.4, leastTable: 6.5, note: 8 };
+const fullSheet = {
+  mirrored: true,
+  inner: mm(20),
+  outer: mm(11),
+  top: mm(10),
+  bottom: mm(10),
+  text: 11,
+  table: 11,
+  leastTable: 9,
+  leastNarrow: 9,
+  note: 8.5,
+};
+const halfSheet = {
+  mirrored: true,
+  inner: mm(14),
+  outer: mm(8),
+  top: mm(8),
+  bottom: mm(8),
+  text: 9.5,
+  table: 9.4,
+  leastTable: 8,
+  leastNarrow: 8,
+  note: 8,
+};
 /**
  * Read from further off, and laminated: 13.2 pt is 16 minutes of arc at 70 cm. Nothing within
  * 11 mm of the edge, where a pouch is sealed and its corners are rounded; 20 mm where it is punched.
  */
-const wallSheet = { inner: mm(20), outer: mm(11), top: mm(11), bottom: mm(11), text: 14, table: 15, leastTable: 14, note: 11 };
+const wallSheet = {
+  mirrored: false,
+  inner: mm(20),
+  outer: mm(11),
+  top: mm(11),
+  bottom: mm(11),
+  text: 14,
+  table: 15,
+  leastTable: 14,
+  leastNarrow: 14,
+  note: 11,
+};
 
 const sizes = {
   a3: { width: mm(297), height: mm(420) },
@@ -57,7 +94,7 @@ const papers: Readonly<Partial<Record<PaperName, Paper>>> = {
 const wallPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
   a4: { name: "a4", ...sizes.a4, ...wallSheet },
   letter: { name: "letter", ...sizes.letter, ...wallSheet },
-  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, note: 14 },
+  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, leastNarrow: 18, note: 14 },
 };
 
 /** The papers for a book. */
@@ -94,7 +131,7 @@ export interface Frame {
 
 /** The frame inside the margins; odd pages lie to the right of the spine. */
 export function frameOf(paper: Paper, pageNumber: number): Frame {
-  const left = pageNumber % 2 === 1 ? paper.inner : paper.outer;
+  const left = !paper.mirrored || pageNumber % 2 === 1 ? paper.inner : paper.outer;
   return {
     left,
     right: left + paper.width - paper.inner - paper.outer,

@@ -53,7 +53,7 @@ export function plateMarks(
   }
   marks.push(ring(drawing, rim, 1.4, 0), { ...ring(drawing, hub * rim, 1.2, 0), fill: 1 });
   if (chosen && at >= 0) {
-    marks.push(...arms(chosen, radii[at] ?? 0, drawing), ...ticks(chosen, drawing));
+    marks.push(...arms(chosen, radii[at] ?? 0, drawing), ...ticks(chosen, drawing), ...forward(drawing));
   }
   return marks;
 }
@@ -175,6 +175,33 @@ function arm(drawing: Drawing, turns: number, side: 1 | -1, radius: number, offs
     stroke: { width: 0.9, grey: 0 },
     box: [x - rim, y - rim, x + rim, y + rim],
   };
+}
+
+/** An arrow on the hub: the way the crank goes. */
+function forward(drawing: Drawing): Mark[] {
+  const radius = hub * drawing.rim * 0.58;
+  const [from, to] = [pointAt(drawing, radius, -0.3), pointAt(drawing, radius, 0.28)];
+  const [tip, outer, inner] = [
+    pointAt(drawing, radius, 0.4),
+    pointAt(drawing, radius * 1.3, 0.27),
+    pointAt(drawing, radius * 0.7, 0.27),
+  ];
+  const [x, y] = [drawing.x, drawing.y];
+  const box = [x - radius * 1.3, y - radius * 1.3, x + radius * 1.3, y + radius * 1.3] as const;
+  return [
+    {
+      kind: "shape",
+      path: `M${d(from[0])} ${d(from[1])}A${d(radius)} ${d(radius)} 0 1 1 ${d(to[0])} ${d(to[1])}`,
+      stroke: { width: 1.1, grey: 0 },
+      box,
+    },
+    {
+      kind: "shape",
+      path: `M${d(tip[0])} ${d(tip[1])}L${d(outer[0])} ${d(outer[1])}L${d(inner[0])} ${d(inner[1])}Z`,
+      fill: 0,
+      box,
+    },
+  ];
 }
 
 /** Counts the spaces outside the rim, from 0 at the pin; figures that would crowd are left out, never the last. */

@@ -7,6 +7,8 @@ export interface Slug {
   marks(left: number, top: number): readonly Mark[];
   /** Whether it may not stand last on a page. */
   readonly keepWithNext?: boolean;
+  /** Nothing but room, which is dropped at the head and the foot of a page. */
+  readonly blank?: boolean;
   /** Goes above it, unless it stands first under a head. */
   readonly between?: Slug;
   /** What the head of the page says of its first and last strip: `51`, or `106–107`. */
@@ -31,7 +33,7 @@ export interface Galley {
 
 /** An empty strip. */
 export function space(height: number, keepWithNext = false): Slug {
-  return { height, keepWithNext, marks: () => [] };
+  return { height, keepWithNext, blank: true, marks: () => [] };
 }
 
 /** Strips without a head. */

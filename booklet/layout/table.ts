@@ -64,10 +64,10 @@ function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure:
 }
 
 function sizedToFit(block: TableBlock, width: number, paper: Paper, measure: Measure) {
-  const narrow = withAsides(block);
   for (const { table, least } of [
     { table: block, least: paper.leastTable },
-    { table: narrow, least: leastOfAll },
+    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow },
+    { table: withUnder(block, ({ aside, under }) => aside ?? under), least: leastOfAll },
   ]) {
     for (let size = paper.table; size >= least; size -= 0.25) {
       const fitted = fitAt(size, table, width, measure);
@@ -77,15 +77,15 @@ function sizedToFit(block: TableBlock, width: number, paper: Paper, measure: Mea
   throw new Error(`turns-and-holes is at fault, please report it: the table "${block.summary}" does not fit`);
 }
 
-/** The table with its aside columns in small lines under the rows. */
-function withAsides(block: TableBlock): TableBlock {
-  const aside = block.columns.map((column) => column.aside);
-  const kept = (cells: readonly Cell[]) => cells.filter((_, index) => aside[index] === undefined);
+/** The table with the columns that have such a text in small lines under the rows. */
+function withUnder(block: TableBlock, textOf: (column: Column) => string | undefined): TableBlock {
+  const texts = block.columns.map(textOf);
   const rows = block.rows.map((row): Row => {
-    const said = row.cells.flatMap(({ text }, index) => aside[index]?.replace("{}", text) ?? []);
-    return { ...row, cells: kept(row.cells), notes: [...(said.length === 0 ? [] : [said.join("  ·  ")]), ...(row.notes ?? [])] };
+    const said = row.cells.flatMap(({ text }, index) => texts[index]?.replace("{}", text) ?? []);
+    const notes = [...(said.length === 0 ? [] : [said.join("  ·  ")]), ...(row.notes ?? [])];
+    return { ...row, cells: row.cells.filter((_, index) => texts[index] === undefined), notes };
   });
-  return { ...block, columns: block.columns.filter((column) => column.aside === undefined), rows };
+  return { ...block, columns: block.columns.filter((_, index) => texts[index] === undefined), rows };
 }
 
 function cellStyle(column: Pick<Column, "strong">, size: number): Style {

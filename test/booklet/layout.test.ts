@@ -1,30 +1,44 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bookOf } from "../../booklet/content/book.ts";
+import { jobOf } from "../../booklet/content/job.ts";
 import { partIds } from "../../booklet/content/parts.ts";
+import { forWall, wallParts } from "../../booklet/content/wall.ts";
 import { openPrintShop } from "../../booklet/draw/canvas.ts";
 import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { frameOf, paperNamed, paperNames } from "../../booklet/layout/paper.ts";
-import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
+import { frameOf, type Paper, paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/paper.ts";
+import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
 import { headSpec } from "./heads.ts";
 
 const { measure } = await openPrintShop();
 
-function pagesOf(
-  head: Head,
-  paper: string,
-  contents: { from: number; to: number; degreeTables?: readonly number[] },
-): readonly Page[] {
-  const book = bookOf(head, { version: "1.0.0", digest: "0123456789ab" }, { parts: partIds, degreeTables: null, ...contents });
-  return setInPages(book, paperNamed(paper), measure).pages;
+const edition = { version: "1.0.0", digest: "0123456789ab" };
+
+interface Wanted {
+  readonly from: number;
+  readonly to: number;
+  readonly degreeTables?: readonly number[];
+}
+
+function bookPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
+  return setInPages(bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted }), paper, measure).pages;
+}
+
+function wallPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
+  const book = bookOf(head, edition, { parts: wallParts, degreeTables: null, ...wanted });
+  return setInPages(forWall(book), paper, measure).pages;
+}
+
+function jobPages(head: Head, paper: Paper, divisions: number): readonly Page[] {
+  return setInPages(jobOf(head, edition, { divisions }), paper, measure).pages;
 }
 
 const slack = 0.7;
 
 /** Marks that reach beyond the margins of their page. */
-function beyondMargins(page: Page, number: number, paper: string): Mark[] {
-  const { left, right, top, bottom } = frameOf(paperNamed(paper), number);
+function beyondMargins(page: Page, number: number, paper: Paper): Mark[] {
+  const { left, right, top, bottom } = frameOf(paper, number);
   return [...flattened(page.marks)].filter((mark) => {
     const box = boxOf(mark);
     return box !== null && (box[0] < left - slack || box[1] < top - slack || box[2] > right + slack || box[3] > bottom + slack);
@@ -54,7 +68,7 @@ function endsOnHeading({ marks }: Page): boolean {
   return last?.kind === "group" && (last.role === "H1" || last.role === "H2");
 }
 
-function faultsIn(pages: readonly Page[], paper: string) {
+function faultsIn(pages: readonly Page[], paper: Paper) {
   return pages.flatMap((page, index) => [
     ...beyondMargins(page, index + 1, paper).map((mark) => ({ page: index + 1, beyond: mark })),
     ...overlapping(page).map((pair) => ({ page: index + 1, over: pair })),
@@ -63,18 +77,31 @@ function faultsIn(pages: readonly Page[], paper: string) {
 }
 
 describe("laws of the page", () => {
-  it.each(paperNames.map((paper, index) => [paper, readyHeads[index] as Head] as const))(
-    "%s: nothing lies outside the margins or over anything else",
-    (paper, head) => {
-      expect(faultsIn(pagesOf(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);
+  it.each(paperNames.map((name, index) => [name, readyHeads[index] as Head] as const))(
+    "on %s nothing lies outside the margins or over anything else",
+    (name, head) => {
+      const paper = paperNamed(name);
+      expect(faultsIn(bookPages(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);
     },
   );
 
-  it("holds for any head on any paper", () => {
+  it.each(wallPaperNames.map((name, index) => [name, readyHeads[index] as Head] as const))(
+    "nor on the wall on %s",
+    (name, head) => {
+      const paper = wallPaperNamed(name);
+      expect(faultsIn(wallPages(head, paper, { from: 2, to: 200 }), paper)).toEqual([]);
+    },
+  );
+
+  it("nor for any head on any paper", () => {
     fc.assert(
-      fc.property(headSpec, fc.constantFrom(...paperNames), (spec, paper) => {
+      fc.property(headSpec, fc.constantFrom(...paperNames), fc.constantFrom(...wallPaperNames), (spec, name, wallName) => {
         const head = defineHead(spec as HeadSpec);
-        expect(faultsIn(pagesOf(head, paper, { from: 2, to: 16, degreeTables: [7] }), paper)).toEqual([]);
+        const [paper, wall] = [paperNamed(name), wallPaperNamed(wallName)];
+        expect(faultsIn(bookPages(head, paper, { from: 2, to: 16, degreeTables: [7] }), paper)).toEqual([]);
+        expect(faultsIn(wallPages(head, wall, { from: 6, to: 13 }), wall)).toEqual([]);
+        if (indexDivisions(head, 13, { limit: 1 }).exact || head.ring || head.dial)
+          expect(faultsIn(jobPages(head, paper, 13), paper)).toEqual([]);
       }),
       { numRuns: 20 },
     );
@@ -82,15 +109,25 @@ describe("laws of the page", () => {
 
   it("keeps apart the figures that count spaces where the arms stand close together", () => {
     const head = defineHead({ wormRatio: 2642, plates: [{ name: "A", circles: [2, 377] }] });
-    expect(faultsIn(pagesOf(head, "a4", { from: 2, to: 8 }), "a4")).toEqual([]);
+    const paper = paperNamed("a4");
+    expect(faultsIn(bookPages(head, paper, { from: 2, to: 8 }), paper)).toEqual([]);
   });
 
-  it.each(paperNames)("prints no figure in a table under the size for %s", (paper) => {
-    const least = paper.startsWith("half") || paper === "a5" ? 8 : 8.5;
-    const texts = pagesOf(readyHeads[0] as Head, paper, { from: 2, to: 400 }).flatMap(({ marks }) => tableTexts(marks));
-    expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(least - 1.6);
+  // 7.6 pt is 16 minutes of arc at 40 cm, a book in the hand; 13.2 pt the same at 70 cm, a sheet on the wall.
+  it.each(paperNames)("%s: what the hand sets is never smaller than can be read with the book in hand", (name) => {
+    expect(leastSet(bookPages(readyHeads[0] as Head, paperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(7.6);
+  });
+
+  it.each(wallPaperNames)("%s: nor on the wall than can be read at 70 cm", (name) => {
+    expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(13.2);
   });
 });
+
+/** The smallest bold figure in a table: bold is what the hand sets. */
+function leastSet(pages: readonly Page[]): number {
+  const texts = pages.flatMap(({ marks }) => tableTexts(marks));
+  return Math.min(...texts.filter(({ weight, text }) => weight === "bold" && /^\d+$/.test(text)).map(({ size }) => size));
+}
 
 function tableTexts(marks: readonly Mark[]): readonly TextMark[] {
   return marks

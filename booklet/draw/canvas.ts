@@ -219,8 +219,8 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, s
     anchor: (name, y) => void document.addNamedDestination(name, "XYZ", null, rounded(y), null),
     link: ({ x, y, width, height, to, says }) => {
       const place = [rounded(x), rounded(y), rounded(width), rounded(height)] as const;
-      if (structure === null) document.goTo(...place, to);
-      else structure.link((options) => document.goTo(...place, to, options), says);
+      if (structure === null) document.annotate(...place, linkTo(to));
+      else structure.link((options) => document.annotate(...place, { ...linkTo(to), ...options }), says);
     },
     group(mark, draw) {
       if (structure === null) draw();
@@ -254,6 +254,11 @@ function canvasOn(document: PDFKit.PDFDocument, paths: Record<Weight, string>, s
       return Buffer.concat(chunks);
     },
   };
+}
+
+/** A link by its destination alone: pdfkit's own makes an object more for each. */
+function linkTo(name: string): PDFKit.Mixins.AnnotationOption {
+  return { Subtype: "Link", Dest: name } as PDFKit.Mixins.AnnotationOption;
 }
 
 /** pdfkit takes the whole page into view only when told so. */

@@ -126,6 +126,8 @@ function xml(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 }
 
+const figures = /^[\d°′″≈−–+×= ]+$/;
+
 /**
  * Widths are kept for type of one point, for they grow with the size in proportion, and word by
  * word, each with the space behind it: pdfkit itself sets words so, and most text is made of words
@@ -134,12 +136,17 @@ function xml(text: string): string {
 function measureWith(scratch: PDFKit.PDFDocument, paths: Record<Weight, string>): Measure {
   const unit = 1000;
   const known = { regular: new Map<string, number>(), semibold: new Map<string, number>(), bold: new Map<string, number>() };
+  const widthBySetting = (word: string, weight: Weight): number => {
+    scratch.font(paths[weight]).fontSize(unit);
+    checkGlyphs(scratch as unknown as Untyped, word);
+    return scratch.widthOfString(word) / unit;
+  };
+  // Figures stand on equal widths and no two of these signs are drawn together.
+  const sumOf = (word: string, weight: Weight) => [...word].reduce((sum, letter) => sum + widthOf(letter, weight), 0);
   const widthOf = (word: string, weight: Weight): number => {
     let width = known[weight].get(word);
     if (width === undefined) {
-      scratch.font(paths[weight]).fontSize(unit);
-      checkGlyphs(scratch as unknown as Untyped, word);
-      width = scratch.widthOfString(word) / unit;
+      width = figures.test(word) && word.length > 1 ? sumOf(word, weight) : widthBySetting(word, weight);
       known[weight].set(word, width);
     }
     return width;

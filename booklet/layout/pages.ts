@@ -1,4 +1,4 @@
-import type { Book, Part } from "../content/blocks.ts";
+import type { Block, Book, Part } from "../content/blocks.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
 import type { Mark, Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
@@ -23,8 +23,9 @@ const unknownPage = 88;
  */
 export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook {
   let anchors: ReadonlyMap<string, number> = new Map();
+  const galleyFor = galleysOnce(paper.width - paper.inner - paper.outer, paper, measure);
   for (let pass = 0; pass < mostPasses; pass += 1) {
-    const set = setOnce(book, paper, measure, anchors);
+    const set = setOnce(book, paper, measure, anchors, galleyFor);
     const settled = anchors.size === set.anchors.size && [...set.anchors].every(([name, page]) => anchors.get(name) === page);
     if (settled) return set;
     anchors = set.anchors;
@@ -38,17 +39,19 @@ interface Sheet {
   readonly headwords: string[];
 }
 
-function setOnce(book: Book, paper: Paper, measure: Measure, known: ReadonlyMap<string, number>): SetBook {
+function setOnce(
+  book: Book,
+  paper: Paper,
+  measure: Measure,
+  known: ReadonlyMap<string, number>,
+  galleyFor: (block: Block, known: ReadonlyMap<string, number>) => Galley,
+): SetBook {
   const sheets: Sheet[] = [];
   const anchors = new Map<string, number>();
   const width = paper.width - paper.inner - paper.outer;
   for (const part of book.parts) {
-    const resolved = withPageNumbers(part, known);
     const opening = titleGalley(part, width, paper, measure);
-    const galleys = [
-      ...(book.sheetsStandAlone ? [] : [opening]),
-      ...resolved.blocks.map((block) => galleyOf(block, width, paper, measure)),
-    ];
+    const galleys = [...(book.sheetsStandAlone ? [] : [opening]), ...part.blocks.map((block) => galleyFor(block, known))];
     anchors.set(part.id, sheets.length + 1);
     runIntoPages(galleys, book.sheetsStandAlone ? opening.slugs : [], part, sheets, anchors, (number) =>
       insideFurniture(frameOf(paper, number), paper),
@@ -277,9 +280,21 @@ function together(strips: readonly Strip[], from: number): number {
   return height;
 }
 
+/** Sets blocks with the numbers of pages that they name; a block that names none is set once for all passes. */
+function galleysOnce(width: number, paper: Paper, measure: Measure) {
+  const known = new Map<Block, Galley>();
+  return (block: Block, pages: ReadonlyMap<string, number>): Galley => {
+    const galley = known.get(block);
+    if (galley) return galley;
+    const text = JSON.stringify(block);
+    if (text.includes("{page:")) return galleyOf(JSON.parse(withPageNumbers(text, pages)) as Block, width, paper, measure);
+    const set = galleyOf(block, width, paper, measure);
+    known.set(block, set);
+    return set;
+  };
+}
+
 /** Puts in the numbers of pages that are named; before they are known, as wide a number. */
-function withPageNumbers(part: Part, known: ReadonlyMap<string, number>): Part {
-  return JSON.parse(
-    JSON.stringify(part).replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage)),
-  ) as Part;
+function withPageNumbers(text: string, known: ReadonlyMap<string, number>): string {
+  return text.replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage));
 }

@@ -8,6 +8,7 @@ import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
 import { type Job, jobOf } from "./content/job.ts";
 import { type PartId, partIds } from "./content/parts.ts";
+import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { forWall, wallParts } from "./content/wall.ts";
 import { type Bookmark, openPrintShop } from "./draw/canvas.ts";
 import { drawPages } from "./draw/draw.ts";
@@ -19,6 +20,7 @@ import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout
 
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
+export type { RepairSheet } from "./content/repair-sheet.ts";
 export { loadHead } from "./head-file.ts";
 export { type PaperName, paperNames, wallPaperNames } from "./layout/paper.ts";
 
@@ -93,6 +95,26 @@ export async function jobSheetPdf(
 ): Promise<Uint8Array> {
   const paper = paperNamed(name ?? "a4");
   const book = jobOf(head, editionOf(head, { job, paper: paper.name }), job);
+  return printed(book, paper, { created, onProgress: () => {}, tagged, folded: false });
+}
+
+/** What the sheet of a repair is for. */
+export interface RepairSheetOptions extends RepairSheet, Pick<BookletOptions, "paper" | "created" | "tagged"> {}
+
+/**
+ * Prints the sheet of a gear's repair: the setting, the gear with its damaged teeth, every move
+ * with a box to tick, what to make and to measure with room to write, cautions, notes.
+ *
+ * @throws {@link InputError} when the paper is not one of those for a book.
+ */
+export async function repairSheetPdf({
+  paper: name,
+  created = usualDate,
+  tagged = false,
+  ...sheet
+}: RepairSheetOptions): Promise<Uint8Array> {
+  const paper = paperNamed(name ?? "a4");
+  const book = repairBookOf(sheet, editionOf(sheet.head, { repair: sheet, paper: paper.name }));
   return printed(book, paper, { created, onProgress: () => {}, tagged, folded: false });
 }
 

@@ -14,7 +14,10 @@ import {
 } from "../booklet/index.ts";
 import { type Head, InputError, readyHeads } from "../src/index.ts";
 import { fault, usualHead, wholeNumber } from "./command-line.ts";
+import { created } from "./created.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
+
+export { printRepairSheet } from "./repair-sheet.ts";
 
 const help = `Print the book for a head: every count with its setting, ready for any printer.
 
@@ -160,12 +163,6 @@ function countsListed(text: string): number[] {
     "--degrees",
     `${JSON.stringify(text)} names ${counts.length === 0 ? "no counts" : "too many counts"}; give up to ${mostTables}, such as 7,11,30-36`,
   );
-}
-
-/** The date in the file, where the one who builds it has set one. */
-function created(): { created?: Date } {
-  const seconds = process.env.SOURCE_DATE_EPOCH;
-  return seconds !== undefined && /^\d{1,11}$/.test(seconds) ? { created: new Date(Number(seconds) * 1000) } : {};
 }
 
 /** Says on the error stream what is being done, once it takes over a second. */

@@ -1,5 +1,5 @@
-import { parseArgs } from "node:util";
 import { allMethods, type Exact, InputError, parseAngle, readyHeads } from "../src/index.ts";
+import { type Given, readOptions } from "./read-options.ts";
 
 const options = {
   head: { type: "string" },
@@ -28,9 +28,7 @@ const options = {
 } as const;
 
 /** The options that were given, still in words. */
-export type Options = {
-  readonly [Name in keyof typeof options]?: (typeof options)[Name]["type"] extends "boolean" ? boolean : string;
-};
+export type Options = Given<typeof options>;
 
 /** What the command was asked, still in words; an option that was not given is undefined. */
 export interface Asked {
@@ -48,18 +46,9 @@ export const usualHead: string = readyHeads[0]?.id ?? "";
 export function readCommandLine(words: readonly string[]): Asked {
   const negative = words.find((word) => /^-\d/.test(word));
   if (negative !== undefined) throw fault("", `"${negative}" is below 0; give a count such as 127 or an angle such as 2°54'`);
-  const { values, positionals } = parse(words);
+  const { values, positionals } = readOptions(words, options, "--help");
   const [question, ...rest] = positionals;
   return { question, rest, options: values };
-}
-
-function parse(words: readonly string[]): { readonly values: Options; readonly positionals: readonly string[] } {
-  try {
-    return parseArgs({ args: [...words], options, allowPositionals: true });
-  } catch (error) {
-    const said = error instanceof Error ? (error.message.split(". ")[0] ?? "") : String(error);
-    throw fault("", `${said.replace(/\s+/g, " ").slice(0, 160)}; --help lists the options`);
-  }
 }
 
 /** Reads a whole number that an option was given. */
@@ -98,6 +87,8 @@ export const help: string = `Turns & Holes: exact dividing-head indexing.
   turns-and-holes COUNT|ANGLE [options]   look up one count or one angle
   turns-and-holes gives MOVE [options]    the reverse: what a move really gives
   turns-and-holes spacing ANGLES          unequal spaces, as of a reamer
+  turns-and-holes gear TEETH [options]    a gear's measures; what gear it is
+  turns-and-holes repair TEETH [options]  a gear with broken teeth: all of the job
   turns-and-holes heads                   list the ready heads
   turns-and-holes booklet [options]       print the booklet of a head (PDF)
 
@@ -115,6 +106,8 @@ Examples
   turns-and-holes spacing "58°,62°,59°,61°,60°,60°"
   turns-and-holes gives "0 + 22/33"            60
   turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against
+  turns-and-holes gear 86 --outside 176        which pitch; gear --help says more
+  turns-and-holes repair 86 --module 2 --damaged 31-33   likewise repair --help
 
 An angle is written 2.9°, 2°54', 2d54m, 2:54:00, 1/124 rev or 10 gon.
 

@@ -12,6 +12,7 @@ import {
   type Reading,
   type Scale,
   type Setting,
+  type UnprovedSetting,
 } from "../src/index.ts";
 import { type Column, table } from "./table.ts";
 import { arc, count, degrees, paragraph } from "./words.ts";
@@ -143,7 +144,11 @@ export function errorWords(reading: Pick<Reading, "errorArcSeconds"> | null): st
   return errorArcSeconds === 0 ? "0" : `${errorArcSeconds > 0 ? "+" : "−"}${arc(errorArcSeconds)}`;
 }
 
-function moveWords({ direction, moves, turns, spaces, second }: MoveBetween, { method, circle }: Setting): string {
+/** A move between two positions: turns + spaces, and the second part of a compound one. */
+export function moveWords(
+  { direction, moves, turns, spaces, second }: MoveBetween,
+  { method, circle }: Pick<UnprovedSetting, "method" | "circle">,
+): string {
   if (moves === 0) return "stay";
   const on = circle === null ? "" : `/${circle}`;
   const first = `${turns > 0 || method !== "direct" ? `${turns} + ` : ""}${spaces}${on}`;

@@ -2,6 +2,7 @@ import {
   gearsForgotten,
   type Head,
   kindOf,
+  type NearMove,
   positions,
   type Setting,
   type SettingGears,
@@ -22,7 +23,7 @@ const kindNames = {
 } as const;
 
 /** What kind of setting this is, in capitals where it must not be missed. */
-export function settingTitle(setting: Setting): string {
+export function settingTitle(setting: UnprovedSetting): string {
   const teeth = setting.teethPerMove === 1 ? "" : `, ${setting.teethPerMove} TEETH PER MOVE`;
   return `${kindNames[kindOf(setting)]}${teeth}`;
 }
@@ -38,14 +39,19 @@ export function settingLines(setting: Setting, head: Head): string[] {
   ];
 }
 
-function moveLines(setting: Setting, head: Head): string[] {
+/** A near move in full; it has no proof, as it does not close. */
+export function nearMoveLines(setting: NearMove, head: Head): string[] {
+  return [...moveLines(setting, head), ...(setting.gears ? gearLines(setting.gears) : []), line("Each move", eachMove(setting))];
+}
+
+function moveLines(setting: Setting | NearMove, head: Head): string[] {
   const { turns, spaces, circle, second } = setting;
   if (setting.method === "direct") {
     return [
       line("Worm", "out of mesh; the spindle is moved by hand"),
       line("Direct plate", `${setting.plate}, ${circle} holes`),
       line("Move", count(spaces, "space")),
-      line("Holes used", holesUsed(setting)),
+      ...("proof" in setting ? [line("Holes used", holesUsed(setting))] : []),
     ];
   }
   if (setting.method === "dial") {
@@ -120,7 +126,7 @@ function gearLines({ drivers, driven, idlers, direction, platePerSpindle, mayFou
   ];
 }
 
-function eachMove({ spindlePerMove, teethPerMove }: Setting): string {
+function eachMove({ spindlePerMove, teethPerMove }: UnprovedSetting): string {
   const teeth = teethPerMove === 1 ? "" : `; ${teethPerMove} teeth on, so go round the work ${teethPerMove} times`;
   return `${degrees(spindlePerMove)} of the work${teeth}`;
 }

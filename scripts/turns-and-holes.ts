@@ -6,9 +6,11 @@ import { answerWords, cautionLines } from "./answer-words.ts";
 import { countsByEye, moveGives } from "./asked-backwards.ts";
 import { type Asked, fault, help, millimetres, readCommandLine, usualHead } from "./command-line.ts";
 import { coordinatesAsked } from "./coordinates-asked.ts";
+import { gearAsked } from "./gear-asked.ts";
 import { lookUp } from "./look-up.ts";
 import type { More } from "./more.ts";
 import { positionsAsked } from "./positions-asked.ts";
+import { repairAsked } from "./repair-asked.ts";
 import { spacingAsked } from "./spacing-asked.ts";
 
 /** Exit 0: answered; 1: no exact setting; 2: the question could not be read. */
@@ -17,6 +19,8 @@ async function run(words: readonly string[]): Promise<number> {
     const { printBooklet } = await import("./booklet.ts");
     return printBooklet(words.slice(1));
   }
+  if (words[0] === "gear") return tellOf(gearAsked(words.slice(1)));
+  if (words[0] === "repair") return tellOf(await repairAsked(words.slice(1)));
   const asked = readCommandLine(words);
   if (asked.options.help === true) return say(help);
   if (asked.options.version === true) return say(`${version()}\n`);
@@ -49,6 +53,12 @@ function answer({ question, rest, options }: Asked): number {
 
 function tell({ data, lines }: More, { json }: Asked["options"]): number {
   return say(json === true ? `${JSON.stringify(data)}\n` : `${lines.join("\n")}\n`);
+}
+
+/** What a command with options of its own has to say. */
+function tellOf({ json, code = 0, ...more }: More & { readonly json: boolean; readonly code?: number }): number {
+  tell(more, { json });
+  return code;
 }
 
 function say(text: string): number {

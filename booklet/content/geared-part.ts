@@ -1,4 +1,12 @@
-import { fromExact, gearsForgotten, type Head, kindOf, type Setting, type SettingGears } from "../../src/index.ts";
+import {
+  fromExact,
+  gearsForgotten,
+  type Head,
+  kindOf,
+  type Setting,
+  type SettingGears,
+  type UnprovedSetting,
+} from "../../src/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
 import { type Desk, inSection } from "./parts.ts";

@@ -9,6 +9,7 @@ import {
   positions,
   prove,
   type Setting,
+  type UnprovedSetting,
 } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, Cell, Column, Part, Row } from "./blocks.ts";
@@ -55,7 +56,7 @@ function withSetting(head: Head, job: Job, setting: Setting): Part {
   return {
     id: "job",
     title: `${job.divisions} divisions`,
-    ...(marks[setting.method] === undefined ? {} : { mark: marks[setting.method] ?? "" }),
+    ...(settingMarks[setting.method] === undefined ? {} : { mark: settingMarks[setting.method] ?? "" }),
     blocks: [
       { kind: "panel", items: panel(head, setting) },
       ...inWords(setting),
@@ -85,21 +86,23 @@ function withSetting(head: Head, job: Job, setting: Setting): Part {
   };
 }
 
-const marks: Readonly<Partial<Record<Setting["method"], string>>> = {
+/** What is set large on every page of a job, by its method. */
+export const settingMarks: Readonly<Partial<Record<Setting["method"], string>>> = {
   differential: "GEARS",
   compound: "TWO MOVES",
   direct: "DIRECT",
   dial: "DIAL",
 };
 
-interface PanelItem {
+/** A large figure with what it is. */
+export interface PanelItem {
   readonly head: string;
   readonly figure: string;
   readonly under: string;
 }
 
 /** The figures that the hand sets, to be read from the machine. */
-function panel(head: Head, setting: Setting): readonly PanelItem[] {
+export function panel(head: Head, setting: UnprovedSetting): readonly PanelItem[] {
   const { turns, spaces, circle, armsEnclose, method, second, teethPerMove } = setting;
   const several =
     teethPerMove > 1 ? [{ head: "TEETH A MOVE", figure: String(teethPerMove), under: `${teethPerMove} times round` }] : [];
@@ -126,7 +129,8 @@ function dialItems({ dial }: Head, places: number): readonly PanelItem[] {
   return lines === 1 ? [marks] : [marks, { head: "VERNIER", figure: String(places % lines), under: `lines of ${lines}` }];
 }
 
-function inWords(setting: Setting): Block[] {
+/** Stop pin, gears and second move in a sentence. */
+export function inWords(setting: UnprovedSetting): Block[] {
   const { gears, second, plateStopPin, method } = setting;
   const pin = plateStopPin === null ? "Worm out of mesh." : `Plate stop pin ${plateStopPin.toUpperCase()}.`;
   if (second) {

@@ -1,4 +1,5 @@
 import type { FigureBlock } from "../content/blocks.ts";
+import { gearHeight, gearMarks } from "./gear-drawing.ts";
 import type { Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
@@ -32,6 +33,10 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
       keepWithNext: true,
       marks: (left, top) => trainMarks(figure, { left, top, width }, measure),
     };
+  }
+  if (figure.type === "gear") {
+    const height = gearHeight(figure, width, paper);
+    return { height, keepWithNext: true, marks: (left, top) => gearMarks(figure, { left, top, width, height }, measure) };
   }
   const side = Math.min(width, paper.height * share * 0.62);
   return {

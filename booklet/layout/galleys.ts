@@ -1,4 +1,5 @@
 import type { Block, ColumnsBlock, ListBlock, ParagraphBlock, Part } from "../content/blocks.ts";
+import { blanksGalley } from "./blanks.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
 import { headingSlugs, lines } from "./lines.ts";
@@ -26,6 +27,8 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
       return panelGalley(block, width, paper, measure);
     case "ruled":
       return ruledGalley(block, width, paper, measure);
+    case "blanks":
+      return blanksGalley(block, width, paper, measure);
     case "figure":
       return figureGalley(block, width, paper, measure);
     case "list":

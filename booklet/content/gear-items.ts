@@ -1,0 +1,92 @@
+import { type FormCutter, type FormCutters, formCutters, pinRange, type SpurGear } from "../../src/index.ts";
+import { type LengthWords, plain } from "./length-words.ts";
+
+/** A term with what is said of it; without a term it goes on with the one before. */
+export interface Item {
+  readonly term: string;
+  readonly text: string;
+}
+
+/** The pitch of a gear by its own name: `2 module`, `12 DP`. */
+export function pitchName({ system, module, diametralPitch }: Pick<SpurGear, "system" | "module" | "diametralPitch">): string {
+  return system === "module" ? `${plain(module, 4)} module` : `${plain(diametralPitch, 4)} DP`;
+}
+
+/** The measures of a gear, the ones most used first. */
+export function gearItems(gear: SpurGear, length: LengthWords): readonly Item[] {
+  const thinned = gear.thinning === 0 ? "" : `, ${length(gear.thinning)} thinner than full`;
+  return [
+    {
+      term: "Pitch",
+      text: `module ${plain(gear.module, 4)} mm, ${plain(gear.diametralPitch, 4)} DP, circular pitch ${length(gear.circularPitch)}`,
+    },
+    { term: "Pressure angle", text: pressureAngle(gear) },
+    { term: "Outside diameter", text: `${length(gear.tipDiameter)} over the tips` },
+    { term: "Pitch diameter", text: length(gear.referenceDiameter) },
+    { term: "Root diameter", text: length(gear.rootDiameter) },
+    { term: "Base diameter", text: `${length(gear.baseDiameter)}, base pitch ${length(gear.basePitch)}` },
+    { term: "Whole depth", text: `${length(gear.wholeDepth)}, ${depthRule(gear)}` },
+    {
+      term: "Tooth",
+      text: `${length(gear.toothThickness)} thick along the pitch circle${thinned}; space ${length(gear.spaceWidth)}`,
+    },
+    { term: "Across the tooth", text: chord(gear, length) },
+    ...(gear.span === null ? [] : [{ term: "Span", text: `${length(gear.span.length)} over ${gear.span.teeth} teeth` }]),
+    ...overPins(gear, length),
+  ];
+}
+
+/** What a gear is, in few words: for the head of a sheet. */
+export function gearInShort(gear: SpurGear): string {
+  return `${gear.teeth} teeth, ${pitchName(gear)}, ${pressureAngle(gear)}`;
+}
+
+function pressureAngle({ pressureAngle, profileShift }: SpurGear): string {
+  const shift = profileShift === 0 ? "" : `, profile shift ${profileShift > 0 ? "+" : "−"}${plain(Math.abs(profileShift))}`;
+  return `${plain(pressureAngle)}°${shift}`;
+}
+
+function depthRule({ wholeDepthRule }: SpurGear): string {
+  return wholeDepthRule === "as given" ? wholeDepthRule : `by the rule ${wholeDepthRule}`;
+}
+
+function chord({ chordalThickness, chordalAddendum }: SpurGear, length: LengthWords): string {
+  return chordalAddendum < 0
+    ? `no chord to measure: the tips are below the pitch circle`
+    : `${length(chordalThickness)} by the gear tooth caliper, its blade set to ${length(chordalAddendum)}`;
+}
+
+function overPins(gear: SpurGear, length: LengthWords): readonly Item[] {
+  const pin = gear.usualPinDiameter;
+  const range = pinRange(gear);
+  if (range === null || pin < range.least || pin > range.greatest) return [];
+  const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";
+  return [{ term: "Over pins", text: `${length(gear.overPins(pin))} over two pins of ${length(pin)} in ${spaces}` }];
+}
+
+/** The form cutter by its range and by its number in both numberings. */
+export function cutterItems(gear: SpurGear): readonly Item[] {
+  const cutters = formCutters(gear.teeth);
+  if (cutters === null)
+    return [{ term: "Form cutter", text: "none is made for so few teeth: grind a fly cutter to a sound space, or file to it" }];
+  return [
+    { term: "Form cutter", text: `${pitchName(gear)}, ${plain(gear.pressureAngle)}°, ${both(cutters.inch, cutters.reversed)}` },
+    ...half(cutters),
+    { term: "", text: "numbers run both ways: go by the range of teeth on the cutter, not by its number alone" },
+  ];
+}
+
+function half({ inch, inchHalf, reversedHalf }: FormCutters): readonly Item[] {
+  return inchHalf.number === inch.number && inchHalf.to === inch.to && inchHalf.from === inch.from
+    ? []
+    : [{ term: "", text: `or with half numbers, ${both(inchHalf, reversedHalf)}` }];
+}
+
+function both(inch: FormCutter, reversed: FormCutter): string {
+  return `for ${range(inch)}: number ${inch.number} (if 1 is the rack) or ${reversed.number} (if 8 is)`;
+}
+
+/** The teeth that a cutter is for: `55 to 134 teeth`, `135 teeth to a rack`. */
+export function range({ from, to }: FormCutter): string {
+  return to === null ? `${from} teeth to a rack` : from === to ? `${from} teeth` : `${from} to ${to} teeth`;
+}

@@ -1,0 +1,108 @@
+import type { GearFigure } from "../content/blocks.ts";
+import type { Mark } from "./marks.ts";
+
+/** A gear placed on the page: its middle, and the radius of its tips; in points. */
+export interface PlacedGear {
+  readonly figure: GearFigure;
+  readonly x: number;
+  readonly y: number;
+  readonly tip: number;
+}
+
+type Point = readonly [number, number];
+
+/** A point at a radius and so many turns clockwise from the top. */
+export function pointAt({ x, y }: Pick<PlacedGear, "x" | "y">, radius: number, turns: number): Point {
+  const angle = 2 * Math.PI * turns;
+  return [x + radius * Math.sin(angle), y - radius * Math.cos(angle)];
+}
+
+/** Where the middle of a tooth lies, in turns clockwise from the start space, which is at the top. */
+export function toothTurns({ teeth, startSpace }: GearFigure, tooth: number): number {
+  const on = (tooth - startSpace + teeth) % teeth;
+  return (on - 0.5) / teeth;
+}
+
+/** Where the middle of a tooth space lies. */
+export function spaceTurns({ teeth, startSpace }: GearFigure, space: number): number {
+  return ((space - startSpace + teeth) % teeth) / teeth;
+}
+
+/** The outline of teeth beside each other, from the root before the first to the root after the last. */
+export function outline(gear: PlacedGear, teeth: readonly number[]): readonly Point[] {
+  return teeth.flatMap((tooth) => toothPoints(gear, tooth));
+}
+
+/** A tooth from root to root, clockwise. */
+export function toothPoints(gear: PlacedGear, tooth: number): Point[] {
+  const { figure, tip } = gear;
+  const middle = toothTurns(figure, tooth);
+  const up = figure.profile.map(({ radius, half }) => pointAt(gear, radius * tip, middle - half));
+  const down = figure.profile.toReversed().map(({ radius, half }) => pointAt(gear, radius * tip, middle + half));
+  return [...up, ...down];
+}
+
+/** A built-up tooth: outlined and hatched, or black where it is too small for that. */
+export function builtUp(gear: PlacedGear, tooth: number): Mark[] {
+  const { figure, tip } = gear;
+  const points = toothPoints(gear, tooth);
+  const width = (2 * Math.PI * tip) / figure.teeth / 2;
+  if (width < leastHatched) return [polygon(points, { fill: 0 })];
+  return [polygon(points, { fill: 1, stroke: { width: 1.1, grey: 0 } }), ...hatching(gear, tooth, width)];
+}
+
+const leastHatched = 5;
+/** Between two lines of hatching, and how much each rises over the width of a tooth; points. */
+const hatchApart = 3;
+
+/** Lines that rise from the left flank to the right, each from point to point of the tooth's own form. */
+function hatching(gear: PlacedGear, tooth: number, width: number): Mark[] {
+  const { figure, tip } = gear;
+  const middle = toothTurns(figure, tooth);
+  const root = (figure.profile[0]?.radius ?? 0.9) * tip;
+  const rise = Math.min(width * 0.7, (tip - root) * 0.6);
+  const lines: Mark[] = [];
+  for (let at = root - rise + hatchApart / 2; at < tip; at += hatchApart) {
+    // Where the line would leave the tooth below or above, it begins or ends on the way.
+    const from = Math.max(0, (root - at) / rise);
+    const to = Math.min(1, (tip - at) / rise);
+    if (to - from < 0.08) continue;
+    const place = (part: number) => {
+      const radius = at + part * rise;
+      return pointAt(gear, radius, middle + (2 * part - 1) * halfAt(figure, radius / tip));
+    };
+    lines.push({ kind: "rule", from: place(from), to: place(to), width: 0.7 });
+  }
+  return lines;
+}
+
+/** Half the angle of a tooth at a radius, between those that the figure gives. */
+function halfAt({ profile }: GearFigure, radius: number): number {
+  const above = profile.findIndex((point) => point.radius >= radius);
+  const [low, high] = [profile[Math.max(0, above - 1)], profile[above === -1 ? profile.length - 1 : above]];
+  if (!low || !high) return 0;
+  const part = high.radius === low.radius ? 0 : (Math.min(radius, high.radius) - low.radius) / (high.radius - low.radius);
+  return low.half + Math.max(0, part) * (high.half - low.half);
+}
+
+/** A filled or outlined shape with straight sides. */
+export function polygon(
+  points: readonly Point[],
+  look: { readonly fill?: number; readonly stroke?: { readonly width: number; readonly grey: number }; readonly open?: boolean },
+): Mark {
+  const { open = false, ...paint } = look;
+  const beyond = (paint.stroke?.width ?? 0) / 2;
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return {
+    kind: "shape",
+    path: `M${points.map(([x, y]) => `${d(x)} ${d(y)}`).join("L")}${open ? "" : "Z"}`,
+    ...paint,
+    box: [Math.min(...xs) - beyond, Math.min(...ys) - beyond, Math.max(...xs) + beyond, Math.max(...ys) + beyond],
+  };
+}
+
+/** Three decimals of a point, as in the file. */
+export function d(value: number): string {
+  return String(Math.round(value * 1000) / 1000);
+}

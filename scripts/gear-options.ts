@@ -1,0 +1,168 @@
+import { type Span, type SpurGear, type SpurGearSpec, spurGear, thinningFromSpan } from "../src/index.ts";
+import { fault, millimetres, wholeNumber } from "./command-line.ts";
+import { type Given, withOptionNames } from "./read-options.ts";
+
+/** The options that say what a gear is. */
+export const gearOptions = {
+  module: { type: "string" },
+  dp: { type: "string" },
+  "pressure-angle": { type: "string" },
+  shift: { type: "string" },
+  "depth-rule": { type: "string" },
+  outside: { type: "string" },
+  depth: { type: "string" },
+  span: { type: "string" },
+  thinning: { type: "string" },
+} as const;
+
+/** The same, as they were given. */
+export type GearGiven = Given<typeof gearOptions>;
+
+/** What the library calls the things, and what the command does. */
+export const optionNames: Readonly<Record<string, string>> = {
+  teeth: "",
+  module: "--module",
+  diametralPitch: "--dp",
+  pressureAngle: "--pressure-angle",
+  profileShift: "--shift",
+  depthRule: "--depth-rule",
+  tipDiameter: "--outside",
+  wholeDepth: "--depth",
+  spans: "--span",
+  thinning: "--thinning",
+  mateTeeth: "--mate",
+  centreDistance: "--centres",
+  mateTipDiameter: "--mate-outside",
+  turns: "--turns",
+  mateTurns: "--mate-turns",
+  most: "--most",
+  limit: "--limit",
+  damaged: "--damaged",
+  startSpace: "--start-space",
+  backlash: "--backlash",
+  mateThinning: "--mate-thinning",
+  "saw.depth": "--saw-depth",
+  "saw.width": "--saw",
+  "saw.leave": "--leave",
+  offCentre: "--off-centre",
+  arcSeconds: "--setting-error",
+  startHole: "--start-hole",
+  startAngle: "--start-angle",
+  mounted: "--mounted",
+  methods: "--method",
+  teethPerMove: "--teeth-per-move",
+};
+
+/** Reads the count of teeth that a gear command begins with. */
+export function teethAsked(positionals: readonly string[], example: string): number {
+  const [text, more] = positionals;
+  if (text === undefined) throw fault("", `how many teeth? Begin with the count, such as ${example}`);
+  if (more !== undefined) throw fault("", `"${more.slice(0, 40)}" was not expected; give one count of teeth, such as ${example}`);
+  if (/^\d{1,6}$/.test(text.trim())) return Number(text);
+  throw fault("", `"${text.slice(0, 40)}" is not a count of teeth; give a whole number, such as ${example}`);
+}
+
+/** The options that are lengths. */
+const lengths = new Set([
+  "outside",
+  "depth",
+  "span",
+  "thinning",
+  "pins",
+  "centres",
+  "mate-outside",
+  "backlash",
+  "mate-thinning",
+  "saw",
+  "saw-depth",
+  "leave",
+  "off-centre",
+]);
+
+/** Whether the person works in inches: by the pitch, or by a length given in them. */
+export function inInches(given: Readonly<Record<string, string | boolean | undefined>>): boolean {
+  const inInch = ([name, text]: [string, string | boolean | undefined]) => lengths.has(name) && /in|"/.test(String(text ?? ""));
+  return given.dp !== undefined || Object.entries(given).some(inInch);
+}
+
+/** Whether a pitch was given, and with it all that a gear needs. */
+export function pitchGiven({ module, dp }: GearGiven): boolean {
+  return module !== undefined || dp !== undefined;
+}
+
+/** The gear of a count and a pitch, as the options describe it. */
+export function gearFrom(teeth: number, given: GearGiven): SpurGear {
+  if (given.module !== undefined && given.dp !== undefined) throw fault("--module", "is given beside --dp; give one of the two");
+  const spec = specFrom(teeth, given);
+  const gear = withOptionNames(optionNames, () => spurGear(spec));
+  if (given.span === undefined) return gear;
+  if (given.thinning !== undefined) throw fault("--thinning", "is given beside --span, which tells it; give one of the two");
+  const thinning = thinningOf(gear, readSpans(given.span));
+  return withOptionNames(optionNames, () => spurGear({ ...spec, thinning }));
+}
+
+function specFrom(teeth: number, given: GearGiven): SpurGearSpec {
+  return {
+    teeth,
+    ...(given.module !== undefined && { module: number(given.module, "--module") }),
+    ...(given.dp !== undefined && { diametralPitch: number(given.dp, "--dp") }),
+    ...(given["pressure-angle"] !== undefined && {
+      pressureAngle: number(given["pressure-angle"].replace(/\s*°\s*$/, ""), "--pressure-angle"),
+    }),
+    ...(given.shift !== undefined && { profileShift: number(given.shift, "--shift") }),
+    ...(given["depth-rule"] !== undefined && { depthRule: given["depth-rule"] as SpurGearSpec["depthRule"] & string }),
+    ...(given.outside !== undefined && { tipDiameter: millimetres(given.outside, "--outside") }),
+    ...(given.depth !== undefined && { wholeDepth: millimetres(given.depth, "--depth") }),
+    ...(given.thinning !== undefined && { thinning: millimetresFromZero(given.thinning, "--thinning") }),
+  };
+}
+
+/** The sound teeth's own thinning, the mean of the spans measured on them. */
+function thinningOf(gear: SpurGear, spans: readonly Span[]): number {
+  const each = withOptionNames({ length: "--span", teeth: "--span" }, () => spans.map((span) => thinningFromSpan(gear, span)));
+  const mean = each.reduce((sum, thinning) => sum + thinning, 0) / each.length;
+  if (mean >= 0) return mean;
+  throw fault(
+    "--span",
+    `the sound teeth measure ${(-mean).toFixed(3)} mm thicker than drawn; check the pitch, the pressure angle and the count between the jaws, or give --shift`,
+  );
+}
+
+/** Reads spans such as `55.38 over 10, 61.29 over 11`. */
+export function readSpans(text: string): readonly Span[] {
+  return text.split(",").map((each) => {
+    const [, length, teeth] = /^\s*(.+?)\s+over\s+(\d{1,4})(?:\s+teeth)?\s*$/.exec(each) ?? [];
+    if (length === undefined || teeth === undefined)
+      throw fault(
+        "--span",
+        `"${each.trim().slice(0, 40)}" is not a span; write its length and the teeth between the jaws, such as "55.38 over 10"`,
+      );
+    return { length: millimetres(length, "--span"), teeth: wholeNumber(teeth, "--span") };
+  });
+}
+
+/** Reads a plain number. */
+export function number(text: string, place: string): number {
+  if (/^\s*[+−-]?(?:\d{1,6}(?:\.\d{1,9})?|\.\d{1,9})\s*$/.test(text)) return Number(text.replace("−", "-"));
+  throw fault(place, `"${text.slice(0, 40)}" is not a number; give one such as 2 or 1.25`);
+}
+
+/** As a length, but 0 is one too. */
+export function millimetresFromZero(text: string, place: string): number {
+  return /^\s*0+(?:\.0+)?\s*(?:mm|in|")?\s*$/.test(text) ? 0 : millimetres(text, place);
+}
+
+/** Reads damaged teeth such as `31,32,33` or `31-33`. */
+export function teethListed(text: string, most: number): readonly number[] {
+  return text.split(",").flatMap((piece) => {
+    const [first = "", last = first, more] = piece.split(/[-–]/);
+    const [from, to] = [wholeNumber(first, "--damaged"), wholeNumber(last, "--damaged")];
+    if (more !== undefined || to < from)
+      throw fault(
+        "--damaged",
+        `"${piece.trim().slice(0, 40)}" is not a run of teeth; write the smaller number first, such as 31-33, or list them`,
+      );
+    // A run far past the count is refused by its first wrong tooth, not made.
+    return Array.from({ length: Math.min(to - from, most) + 1 }, (_, index) => from + index);
+  });
+}

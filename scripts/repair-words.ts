@@ -1,0 +1,122 @@
+import { cutterItems, gearInShort, gearItems, type Item } from "../booklet/content/gear-items.ts";
+import type { LengthWords } from "../booklet/content/length-words.ts";
+import { cuttingCautions, heatCautions } from "../booklet/content/repair-cautions.ts";
+import {
+  blankItems,
+  centringItems,
+  checksOf,
+  errorAtPitch,
+  numbering,
+  sawItems,
+  spansListed,
+  teethInRuns,
+  thinItems,
+} from "../booklet/content/repair-items.ts";
+import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
+import { itemLines, noteLines } from "./gear-words.ts";
+import { placeLines } from "./repair-places.ts";
+import { nearMoveLines, settingLines, settingTitle } from "./setting-words.ts";
+import { headLine, line, paragraph, plateName } from "./words.ts";
+
+/** Everything for a repair, in the order of the work. */
+export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
+  const { gear, repair } = job;
+  return [
+    `REPAIR: ${teethInRuns(repair.plan.damaged)} of ${gearInShort(gear)}`.toUpperCase().replace("MODULE", "module"),
+    headLine(head),
+    ...part("THE GEAR", gearItems(gear, length)),
+    ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
+    ...settingPart(job, head, length),
+    ...part("SAW OUT", sawItems(repair, length, sawGiven)),
+    ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
+    ...part("CHECK EACH REBUILT TOOTH", checkItems(job, length)),
+    ...noteLines(repair.warnings),
+    ...part("CAUTIONS", [...heatCautions, ...cuttingCautions]),
+  ];
+}
+
+function part(title: string, items: readonly Item[]): string[] {
+  return ["", `  ${title}`, "", ...itemLines(items)];
+}
+
+function settingPart(job: RepairOnHead, head: Head, length: LengthWords): string[] {
+  const { setting, near, gear } = job;
+  const [best, ...others] = near;
+  if (setting !== null) {
+    return ["", `  SET UP: ${settingTitle(setting)}: exact`, "", ...settingLines(setting, head), "", ...placeLines(job, head)];
+  }
+  if (best === undefined)
+    return [
+      "",
+      "  NOT POSSIBLE, not even nearly, with what this head has",
+      "",
+      paragraph(`Ask for the count by itself, turns-and-holes ${gear.teeth}, to see what would help.`),
+    ];
+  return [
+    "",
+    `  SET UP: NEAR ONLY, NOT EXACT: ${nearTitle(best)}`,
+    "",
+    ...nearSetting(best, head),
+    line(
+      "Off by",
+      `${best.worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(best.worstArcSeconds, gear, length)}`}; all counted from the sound space, and no further`,
+    ),
+    ...others
+      .filter(isPlain)
+      .slice(0, mostOthers)
+      .map((way, index) =>
+        line(index === 0 ? "Or" : "", `~ ${nearTitle(way).toLowerCase()}: ${errorAtPitch(way.worstArcSeconds, gear, length)}`),
+      ),
+    "",
+    ...placeLines(job, head),
+  ];
+}
+
+const mostOthers = 3;
+
+/** Ways of several teeth per move are long for a few teeth; --json has them. */
+function isPlain(way: NearRecut): boolean {
+  return way.by !== "moves" || way.setting.teethPerMove === 1;
+}
+
+function nearTitle(way: NearRecut): string {
+  if (way.by === "moves") return settingTitle(way.setting);
+  return { "nearest-hole": "THE NEAREST HOLES", dial: "BY THE DIAL", ring: "BY THE RING" }[way.by];
+}
+
+function nearSetting(way: NearRecut, head: Head): string[] {
+  if (way.by === "moves") return nearMoveLines(way.setting, head);
+  if (way.circle === null) return [line("Set", `every space by the ${way.by} from the start space; no error adds to the next`)];
+  return [
+    line("Plate", `${plateName(way.circle).replace("plate ", "")}, circle of ${way.circle.holes} holes`),
+    line("Set", "every space by itself, counted in crank turns and holes from the start space; no error adds to the next"),
+    line("Plate stop pin", "in"),
+  ];
+}
+
+function checkItems({ gear, repair }: RepairOnHead, length: LengthWords): readonly Item[] {
+  const spans = spansListed(repair);
+  return [
+    ...checksOf(gear, repair.check, length).map(({ what, most, least }, index) => ({
+      term: index === 0 ? "Measure" : "",
+      text: `${what}: ${least === null ? `${most} at most` : `${least} to ${most}`}`,
+    })),
+    ...(spans.length === 0
+      ? []
+      : [
+          {
+            term: "Spans",
+            text: `over teeth ${spans.slice(0, mostSpans).join(", ")}${spans.length > mostSpans ? " and so on" : ""}`,
+          },
+        ]),
+    ...thinItems(repair, length).map((item) =>
+      repair.check === null ? { ...item, text: `${item.text}; give it with --backlash` } : item,
+    ),
+    {
+      term: "With the mate",
+      text: "turn both slowly by hand all round, the drive locked off; blue the flanks and dress what marks hard",
+    },
+  ];
+}
+
+const mostSpans = 12;

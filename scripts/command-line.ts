@@ -88,7 +88,7 @@ export const help: string = `Turns & Holes: exact dividing-head indexing.
   turns-and-holes gives MOVE [options]    the reverse: what a move really gives
   turns-and-holes spacing ANGLES          unequal spaces, as of a reamer
   turns-and-holes gear TEETH [options]    a gear's measures; what gear it is
-  turns-and-holes repair TEETH [options]  a gear with broken teeth: all of the job
+  turns-and-holes repair TEETH [options]  a gear with broken teeth, all of it
   turns-and-holes heads                   list the ready heads
   turns-and-holes booklet [options]       print the booklet of a head (PDF)
 
@@ -106,8 +106,8 @@ Examples
   turns-and-holes spacing "58°,62°,59°,61°,60°,60°"
   turns-and-holes gives "0 + 22/33"            60
   turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against
-  turns-and-holes gear 86 --outside 176        which pitch; gear --help says more
-  turns-and-holes repair 86 --module 2 --damaged 31-33   likewise repair --help
+  turns-and-holes gear 86 --outside 176       which pitch; see gear --help
+  turns-and-holes repair 86 --module 2 --damaged 31-33     see repair --help
 
 An angle is written 2.9°, 2°54', 2d54m, 2:54:00, 1/124 rev or 10 gon.
 

@@ -47,7 +47,7 @@ function how(setting: NearSetting): string {
 
 function errorWords(setting: NearSetting, radius: number | null, count: number | null): string {
   const grade = radius === null || count === null ? "" : gradeWords(setting, radius, count);
-  const worst = `no position over ${off(setting.worstArcSeconds, radius)} off`;
+  const worst = `no position over ${off(setting.worstArcSeconds, radius)} off${count === null ? "" : ` (tooth ${setting.error.worstTooth})`}`;
   return setting.moves === "equal"
     ? `${worst}; the last meets the first ${arcUpTo(setting.closingArcSeconds)} out${grade}`
     : `${worst}; nothing adds up${grade}`;

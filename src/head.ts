@@ -145,7 +145,7 @@ function checkWhole(head: Head, faults: FaultList): void {
   }
   if (head.plates.length === 0 && head.rearPin) faults.add("rearPin", "a rear pin needs a plate to hold; list the plates");
   if (head.plates.length === 0 && head.gearing !== null)
-    faults.add("gearing", "without a plate there is nothing to gear; list the plates");
+    faults.add(head.gears.length > 0 ? "gears" : "gearing", "without a plate there is nothing to gear; list the plates");
   if (head.mounted !== null && !faults.has("mounted") && !head.plates.some(({ name }) => name === head.mounted)) {
     faults.add("mounted", `${quoted(head.mounted)} is not one of the plates listed`);
   }

@@ -1,13 +1,14 @@
-import type {
-  Exact,
-  Head,
-  MoveBetween,
-  NearRecutFromStart,
-  Reading,
-  RecutPlan,
-  RecutPurpose,
-  RepairOnHead,
-  UnprovedSetting,
+import {
+  type Exact,
+  formatAngle,
+  type Head,
+  type MoveBetween,
+  type NearRecutFromStart,
+  type Reading,
+  type RecutPlan,
+  type RecutPurpose,
+  type RepairOnHead,
+  type UnprovedSetting,
 } from "../../src/index.ts";
 import type { Block, Cell, Column, Row } from "./blocks.ts";
 import { fixed } from "./length-words.ts";
@@ -182,7 +183,8 @@ function scaleCells({ dial, ring }: { readonly dial: Reading | null; readonly ri
 
 /** The figure of a scale, or its mark and vernier line, apart or together. */
 function reading({ mark, line }: Reading, figure: Exact | null, vernierLines: number, apart: boolean): Cell[] {
-  if (figure !== null) return [{ text: shortAngle(figure) }];
+  // On a dial the seconds stand in every line, so that none is read for minutes.
+  if (figure !== null) return [{ text: apart ? formatAngle(figure) : shortAngle(figure) }];
   if (vernierLines === 1) return [{ text: String(mark) }];
   return apart ? [{ text: String(mark) }, { text: String(line) }] : [{ text: `${mark} + ${line}` }];
 }

@@ -6,7 +6,7 @@ import { type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
 
 /** Room outside the tips for numbers; points. */
-const roomForNumbers = 34;
+const roomForNumbers = 36;
 /** Finer teeth than this, from one to the next in points, are drawn as two circles. */
 const leastPitch = 2.6;
 const wheelShare = 0.36;
@@ -51,12 +51,12 @@ function wheelMarks(
   return [
     ...rimMarks(gear),
     ...figure.damaged.flatMap((tooth) => builtUp(gear, tooth)),
-    ...numbers(gear, measure),
-    ...(alone ? proofMark(gear, measure) : []),
+    ...overTeeth(gear),
+    ...labels(gear, measure, alone),
     ...startMark(gear, measure),
     ...turningMarks(gear),
-    setText(measure, String(figure.teeth), { weight: "bold", size: 15 }, gear.x, gear.y + 3, "center"),
-    setText(measure, "teeth", { weight: "regular", size: 9 }, gear.x, gear.y + 14, "center"),
+    setText(measure, String(figure.teeth), { weight: "bold", size: 14 }, gear.x, gear.y + 1, "center"),
+    setText(measure, "teeth", { weight: "regular", size: 9 }, gear.x, gear.y + 11, "center"),
   ];
 }
 
@@ -75,33 +75,80 @@ function circle(gear: PlacedGear, radius: number) {
 
 const numberStyle: Style = { weight: "bold", size: 10 };
 
+/** Teeth finer than this, in points from one to the next, are too small to be seen black from afar. */
+const easilySeen = 10;
+
+/** A black band over each run of built-up teeth that are too fine to be seen themselves. */
+function overTeeth(gear: PlacedGear): Mark[] {
+  const { figure, tip } = gear;
+  if ((2 * Math.PI * tip) / figure.teeth >= easilySeen) return [];
+  return runs(figure).map(({ from, middle }) => {
+    const half = Math.max(middle - from + 0.4 / figure.teeth, 2 / (2 * Math.PI * tip));
+    const steps = Array.from({ length: 9 }, (_, index) => middle - half + (index * half) / 4);
+    const edge = (radius: number, at: readonly number[]) => at.map((turns) => pointAt(gear, radius, turns));
+    return polygon([...edge(tip + 1.5, steps), ...edge(tip + 5.5, steps.toReversed())], { fill: 0 });
+  });
+}
+
 /** Along the circle of numbers, in points: kept free for the arrow, and for its name to the left of it. */
 const arrowRoom = 8;
 const nameRoom = 62;
 /** How far a number may be moved along from its teeth; a line then leads to it. */
 const mostMoved = 60;
 
-/** The numbers of the built-up teeth, those beside each other as a run; what would crowd is moved on, and left to the title where there is no room. */
-function numbers(gear: PlacedGear, measure: Measure): Mark[] {
+interface Label {
+  readonly lines: readonly string[];
+  /** What it is of, in turns from the start space. */
+  readonly at: number;
+  /** From where a line leads to it, over the tips. */
+  readonly from: number;
+}
+
+/**
+ * The numbers of the built-up teeth, those beside each other as a run, and the space that proves the
+ * count; what would crowd is moved on, and left to title and table where there is no room.
+ */
+function labels(gear: PlacedGear, measure: Measure, alone: boolean): Mark[] {
   const { figure, tip } = gear;
-  const round = 2 * Math.PI * (tip + 13);
+  const round = 2 * Math.PI * (tip + 16);
   let taken = arrowRoom;
-  return runs(figure).flatMap(({ first, last, middle }): Mark[] => {
-    const text = first === last ? String(first) : `${first}–${last}`;
-    const wide = measure(text, numberStyle);
-    // Numbers beside the wheel stand one under the other, and take up less of the circle.
-    const half = (Math.abs(Math.cos(2 * Math.PI * middle)) > 0.7 ? wide / 2 : Math.max(6, wide / 3)) + 3;
-    const at = Math.max(middle * round, taken + half);
-    if (at - middle * round > mostMoved || at + half > round - nameRoom) return [];
-    taken = at + half;
-    const [x, y] = pointAt(gear, tip + 14, at / round);
-    const number = setText(measure, text, numberStyle, x, y + 3.5, "center");
-    if (at - middle * round < 4) return [number];
-    return [number, { kind: "rule", from: pointAt(gear, tip + 1, middle), to: pointAt(gear, tip + 7, at / round), width: 0.6 }];
+  return labelsOf(figure, alone).flatMap(({ lines, at, from }): Mark[] => {
+    const wide = Math.max(...lines.map((text) => measure(text, numberStyle)));
+    const high = lines.length * lineHeight;
+    // Beside the wheel it is their height that labels take up of the circle, over and under it their width.
+    const turn = 2 * Math.PI * Math.min(1, Math.max(at, taken / round));
+    const half = (Math.abs(Math.cos(turn)) * wide + Math.abs(Math.sin(turn)) * high) / 2 + 3;
+    const place = Math.max(at * round, taken + half);
+    const moved = place - at * round;
+    if (moved > mostMoved || place + half > round - nameRoom) return [];
+    taken = place + half;
+    const angle = (2 * Math.PI * place) / round;
+    const out = 9 + (Math.abs(Math.sin(angle)) * wide + Math.abs(Math.cos(angle)) * high) / 2;
+    const [x, y] = pointAt(gear, tip + out, place / round);
+    const set = lines.map((text, index) =>
+      setText(measure, text, numberStyle, x, y + 3.5 + (index - (lines.length - 1) / 2) * lineHeight, "center"),
+    );
+    const leads = moved >= 4 || lines.length > 1;
+    return leads
+      ? [...set, { kind: "rule", from: pointAt(gear, tip + from, at), to: pointAt(gear, tip + 10, place / round), width: 0.7 }]
+      : set;
   });
 }
 
-function runs(figure: GearFigure): { first: number; last: number; middle: number }[] {
+const lineHeight = 10;
+
+function labelsOf(figure: GearFigure, alone: boolean): readonly Label[] {
+  const built = runs(figure).map(({ first, last, middle }) => ({
+    lines: [first === last ? String(first) : `${first}–${last}`],
+    at: middle,
+    from: 6,
+  }));
+  if (!alone || figure.proofSpace === figure.startSpace) return built;
+  return [...built, { lines: ["PROVE", String(figure.proofSpace)], at: spaceTurns(figure, figure.proofSpace), from: -4 }];
+}
+
+/** Built-up teeth that follow each other, with where the first and the middle of them lie. */
+function runs(figure: GearFigure): { first: number; last: number; from: number; middle: number }[] {
   const found: { first: number; last: number; middle: number; from: number }[] = [];
   const inOrder = figure.damaged.map((tooth) => ({ tooth, at: toothTurns(figure, tooth) })).sort((a, b) => a.at - b.at);
   for (const { tooth, at } of inOrder) {
@@ -131,25 +178,9 @@ function startMark(gear: PlacedGear, measure: Measure): Mark[] {
   ];
 }
 
-/** The space that proves the count, where no close-up shows it. */
-function proofMark(gear: PlacedGear, measure: Measure): Mark[] {
-  const { figure, tip } = gear;
-  const turns = spaceTurns(figure, figure.proofSpace);
-  if (figure.proofSpace === figure.startSpace) return [];
-  const root = (figure.profile[0]?.radius ?? 0.9) * tip;
-  const style: Style = { weight: "semibold", size: 9 };
-  const inside = root - 6 - measure("PROVE", style) * 0.62;
-  const [x, y] = pointAt(gear, inside, turns);
-  return [
-    { kind: "rule", from: pointAt(gear, root - 1, turns), to: pointAt(gear, root - 8, turns), width: 1.6 },
-    setText(measure, "PROVE", style, x, y, "center"),
-    setText(measure, String(figure.proofSpace), style, x, y + 9, "center"),
-  ];
-}
-
 /** The way the work turns: against the numbers, so that they come to the cutter in order. */
 function turningMarks(gear: PlacedGear): Mark[] {
-  const radius = Math.max(24, gear.tip * 0.4);
+  const radius = Math.min(Math.max(24, gear.tip * 0.4), (gear.figure.profile[0]?.radius ?? 0.9) * gear.tip * 0.8);
   const arc = Array.from({ length: 25 }, (_, index) => pointAt(gear, radius, 0.12 - (index * 0.24) / 24));
   const tip = pointAt(gear, radius, -0.12 - 6 / (2 * Math.PI * radius));
   return [

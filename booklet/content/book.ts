@@ -61,7 +61,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(head, edition),
-    parts: [titlePart(head, edition, contents, parts), ...parts],
+    parts: [titlePart(desk, edition, parts), ...parts],
     sheetsStandAlone: false,
   };
 }

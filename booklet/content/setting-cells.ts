@@ -42,7 +42,7 @@ export function stepCell(divisions: number): Cell {
 
 /** Columns that say when the pin is back in the hole it started from, for a plate that stands still. */
 export const startHoleColumns: readonly Column[] = [
-  { head: "moves", group: "CHECK: START HOLE AGAIN", align: "right", aside: "start hole again: moves {}" },
+  { head: "moves", group: "CHECK: START HOLE AGAIN", align: "right", aside: "start hole after {} moves" },
   { head: "turns", group: "CHECK: START HOLE AGAIN", align: "right", aside: "turns {}" },
   { head: "ring", group: "CHECK: START HOLE AGAIN", align: "right", aside: "ring {}" },
 ];

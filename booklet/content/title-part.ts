@@ -1,12 +1,16 @@
 import type { Head, Scale } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Block, Part } from "./blocks.ts";
+import type { Block, PanelBlock, Part } from "./blocks.ts";
+import type { Section } from "./head-counts.ts";
+import type { Desk } from "./parts.ts";
 import { counted, degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
 
 /** The title page: the head as its owner described it, the contents, and how the book was made. */
-export function titlePart(head: Head, edition: Edition, range: { from: number; to: number }, parts: readonly Part[]): Part {
+export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]): Part {
+  const { head, counts } = desk;
+  const [from, to] = [counts[0]?.divisions ?? 0, counts.at(-1)?.divisions ?? 0];
   const blocks: Block[] = [
-    { kind: "paragraph", style: "large", text: `Worm ratio ${ratioInWords(head.wormRatio)}` },
+    { kind: "panel", items: atAGlance(desk) },
     {
       kind: "paragraph",
       text: `One turn of the crank turns the spindle ${degreesPerTurn(head)}. Count it before the first job: chalk the spindle, turn the crank until the spindle is round once; if that takes another number of turns, this book is for another head.`,
@@ -18,15 +22,31 @@ export function titlePart(head: Head, edition: Edition, range: { from: number; t
     {
       kind: "paragraph",
       style: "small",
-      text: `Turns & Holes, edition ${edition.version}, counts ${range.from} to ${range.to}, inputs ${edition.digest}. Every setting in it was turned through all its moves on a model of the mechanism (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`,
+      text: `Turns & Holes, edition ${edition.version}, counts ${from} to ${to}, inputs ${edition.digest}. Every setting in it was turned through all its moves on a model of the mechanism (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`,
     },
     {
       kind: "paragraph",
       style: "caution",
       text: "Lock the spindle before each cut and unlock it before each move. Stop the cutter before reaching near it. The machine’s manual, local rules and qualified practice come before this book.",
     },
+    { kind: "ruled", text: "Owner, head, and the day its turns were counted", lines: 2 },
   ];
   return { id: "title", title: head.name, blocks };
+}
+
+/** The ratio, large, and how many counts are done by what. */
+function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
+  const many = (sections: readonly Section[]) => counts.filter(({ section }) => sections.includes(section)).length;
+  const ways = [
+    { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
+    { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
+    { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
+    { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
+  ];
+  return [
+    { head: "WORM RATIO", figure: ratioInWords(head.wormRatio).replaceAll(" ", ""), under: `${degreesPerTurn(head)} a turn` },
+    ...ways.filter(({ figure }) => figure > 0).map((way) => ({ ...way, figure: String(way.figure) })),
+  ];
 }
 
 function equipment(head: Head): { term: string; text: string }[] {

@@ -7,8 +7,18 @@ import { type Galley, galley, type Slug, space } from "./slugs.ts";
 /** Sets large figures side by side between two rules. */
 export function panelGalley({ items }: PanelBlock, width: number, paper: Paper, measure: Measure): Galley {
   const pitch = width / items.length;
-  const heads: Style = { weight: "semibold", size: paper.note, grey: 0.25 };
-  const under: Style = { weight: "regular", size: paper.note + 1 };
+  const fitted = (texts: readonly string[], style: Style): Style => {
+    const widest = Math.max(...texts.map((text) => measure(text, style)));
+    return { ...style, size: style.size * Math.min(1, (pitch * 0.95) / widest) };
+  };
+  const heads = fitted(
+    items.map(({ head }) => head),
+    { weight: "semibold", size: paper.note, grey: 0.25 },
+  );
+  const under = fitted(
+    items.map((item) => item.under),
+    { weight: "regular", size: paper.note + 1 },
+  );
   const figure: Style = { weight: "bold", size: figureSize(items, pitch, paper, measure) };
   const height = heads.size * 1.8 + figure.size * 0.95 + under.size * 1.9;
   const panel: Slug = {

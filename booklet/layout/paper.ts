@@ -54,7 +54,7 @@ const halfSheet = {
   bottom: mm(8),
   text: 9.5,
   table: 9.4,
-  leastTable: 8,
+  leastTable: 7.6,
   leastNarrow: 8,
   note: 8,
 };

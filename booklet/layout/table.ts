@@ -16,6 +16,8 @@ const leading = 1.42;
 /** Gaps between columns in parts of the size of the type: within a group, and between groups. */
 const gapWithin = 0.62;
 const gapBetween = 1;
+/** How far gaps may close before figures shrink under what can be read. */
+const tight = 0.75;
 const mostGapGrowth = 3.4;
 /** Room beside the outer columns. */
 const edge = 0.35;
@@ -64,13 +66,15 @@ function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure:
 }
 
 function sizedToFit(block: TableBlock, width: number, paper: Paper, measure: Measure) {
-  for (const { table, least } of [
-    { table: block, least: paper.leastTable },
-    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow },
-    { table: withUnder(block, ({ aside, under }) => aside ?? under), least: leastOfAll },
+  for (const { table, least, tightness } of [
+    { table: block, least: paper.leastTable, tightness: 1 },
+    { table: block, least: paper.leastTable, tightness: tight },
+    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: 1 },
+    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: tight },
+    { table: withUnder(block, ({ aside, under }) => aside ?? under), least: leastOfAll, tightness: 1 },
   ]) {
     for (let size = paper.table; size >= least; size -= 0.25) {
-      const fitted = fitAt(size, table, width, measure);
+      const fitted = fitAt(size, table, width, measure, tightness);
       if (fitted !== null) return { fitted, rows: table.rows };
     }
   }
@@ -96,10 +100,10 @@ function headStyle(size: number): Style {
   return { weight: "semibold", size: Math.max(Math.min(6.5, size), size * 0.8) };
 }
 
-function fitAt(size: number, { columns, rows }: TableBlock, width: number, measure: Measure): Fitted | null {
+function fitAt(size: number, { columns, rows }: TableBlock, width: number, measure: Measure, tightness = 1): Fitted | null {
   const natural = columns.map((column, index) => naturalWidth(column, index, rows, size, measure));
   const widened = widenForGroups(columns, natural, size, measure);
-  const gaps = columns.map((column, index) => gapBefore(columns[index - 1], column) * size);
+  const gaps = columns.map((column, index) => gapBefore(columns[index - 1], column) * size * tightness);
   const allGaps = gaps.reduce((sum, each) => sum + each, 0);
   const inside = width - 2 * edge * size;
   const wrapped = columns.map(({ wraps }, index) => (wraps ? Math.min(widened[index] ?? 0, leastWrapped * size) : 0));

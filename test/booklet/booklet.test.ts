@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf } from "../../booklet/index.ts";
 import { defineHead, fromExact, type Head, type HeadSpec, indexTable, readyHeads } from "../../src/index.ts";
-import { halfTurn, headSpec, secondHand } from "./heads.ts";
+import { dialThird, halfTurn, headSpec, secondHand } from "./heads.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
 
@@ -33,7 +33,7 @@ const none = { open: [], arms: [], idlers: [], missing: [], impossible: [], twic
 const all = { from: 2, to: 400 };
 
 describe("the book, read back from the page", () => {
-  it.each([...readyHeads, secondHand, halfTurn].map((head) => [head.id, head] as const))(
+  it.each([...readyHeads, secondHand, halfTurn, dialThird].map((head) => [head.id, head] as const))(
     "%s: every row closes on the mechanism",
     async (_, head) => {
       const pages =

@@ -23,6 +23,13 @@ export const halfTurn: Head = defineHead({
   rearPin: true,
 });
 
+/** A dial on a ratio that is no whole number: a move of one tooth does not fall on a mark, one of several does. */
+export const dialThird: Head = defineHead({
+  id: "dial-ratio-1-over-3",
+  wormRatio: "1/3",
+  dial: { marksPerTurn: 2, vernierLines: 4 },
+});
+
 const name = fc
   .string({ unit: fc.constantFrom(..."ABCXYZabcxyz0123456789 -&<>()/°′"), minLength: 1, maxLength: 60 })
   .filter((text) => text.trim() !== "");

@@ -113,6 +113,17 @@ describe("laws of the page", () => {
     expect(faultsIn(bookPages(head, paper, { from: 2, to: 8 }), paper)).toEqual([]);
   });
 
+  it("keeps apart the large figures of the title page where every kind of count is there", () => {
+    const head = defineHead({
+      wormRatio: "1/2",
+      plates: [{ name: "A", circles: [235, 51, 2] }],
+      rearPin: true,
+      gears: [16, 16],
+    });
+    const paper = paperNamed("half-letter");
+    expect(faultsIn(bookPages(head, paper, { from: 2, to: 16 }), paper)).toEqual([]);
+  });
+
   // 7.6 pt is 16 minutes of arc at 40 cm, a book in the hand; 13.2 pt the same at 70 cm, a sheet on the wall.
   it.each(paperNames)("%s: what the hand sets is never smaller than can be read with the book in hand", (name) => {
     expect(leastSet(bookPages(readyHeads[0] as Head, paperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(7.6);

@@ -110,6 +110,8 @@ function marksLines(
   ].join(" and ");
   const listed = counts.length > 20 ? `${counts.slice(0, 20).join(", ")} and ${counts.length - 20} more` : counts.join(" or ");
   return [
+    "HOW MANY TEETH?",
+    "",
     line("Marks meet again", `after ${after}, the mate having ${mateTeeth} teeth`),
     line(
       "It could have",

@@ -2,12 +2,12 @@ import { cutterItems, gearItems, type Item, pitchName } from "../booklet/content
 import { fixed, type LengthWords, plain } from "../booklet/content/length-words.ts";
 import type { GearCandidate, Identification, SpurGear } from "../src/index.ts";
 import { table } from "./table.ts";
-import { count, line, paragraph } from "./words.ts";
+import { line, paragraph } from "./words.ts";
 
 /** The measures of a gear in words. */
 export function gearLines(gear: SpurGear, length: LengthWords): string[] {
   return [
-    `GEAR OF ${count(gear.teeth, "tooth").replace("tooths", "teeth")}, ${pitchName(gear)}`.toUpperCase(),
+    `GEAR OF ${gear.teeth} TEETH, ${pitchName(gear)}`,
     "",
     ...itemLines([...gearItems(gear, length), ...cutterItems(gear)]),
     ...noteLines(gear.warnings),
@@ -54,8 +54,10 @@ export function candidateLines(teeth: number, { measured, candidates, warnings }
   ];
 }
 
+/** The pitch's name, short enough for a column. */
 function pitchAndForm({ name, form }: GearCandidate): string {
-  return form === "stub" ? `${name}, stub` : name;
+  const short = name.replace(" circular pitch", " circ.");
+  return form === "stub" ? `${short}, stub` : short;
 }
 
 function signed(value: number, places: number): string {
@@ -65,14 +67,14 @@ function signed(value: number, places: number): string {
 
 /** What the measures say of a candidate, and what it is easily taken for. */
 function aboutCandidate(candidate: GearCandidate, place: number, length: LengthWords): string[] {
-  const { name, residuals, findings, pressureAngle } = candidate;
+  const { residuals, findings, pressureAngle } = candidate;
   const told = [
     ...(pressureAngle === null ? [] : [`pressure angle ${plain(pressureAngle)}° by the span`]),
     ...(place > 1 ? [] : residuals.slice(1).map((residual) => residualWords(residual, length))),
     ...findings,
     ...(place > 1 ? [] : candidate.lookAlikes.map((other) => lookAlikeWords(other, length))),
   ];
-  return told.map((text, index) => line(index === 0 ? `${place}: ${name}`.slice(0, 16) : "", text));
+  return told.map((text, index) => line(index === 0 ? `Candidate ${place}` : "", text));
 }
 
 function residualWords(

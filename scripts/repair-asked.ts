@@ -56,6 +56,8 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
     if (values[each] !== undefined && values.sheet === undefined)
       throw fault(`--${each}`, "goes with --sheet, the file to print to");
   }
+  if (values["mate-thinning"] !== undefined && values.backlash === undefined)
+    throw fault("--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
   const job = withOptionNames(optionNames, () => repairOnHead(head, gear, repairOptions(teeth, values)));
@@ -82,6 +84,12 @@ async function printed(
   { paper, force }: RepairGiven,
   sheet: import("../booklet/index.ts").RepairSheet,
 ): Promise<string> {
+  const { job } = sheet;
+  if (!job.exact && job.near.length === 0)
+    throw fault(
+      "--sheet",
+      `${job.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
+    );
   // Kept apart from this file, which is packed: pdfkit is loaded only where something is printed.
   const { printRepairSheet } = await import("./booklet.ts");
   await printRepairSheet(path, force === true, { ...sheet, ...(paper !== undefined && { paper }) });

@@ -28,7 +28,11 @@ export function placeLines(job: RepairOnHead, head: Head): string[] {
   const { setting, moves, repair } = job;
   const [near] = job.near;
   const rows = setting === null ? nearTable(near, repair.plan, head) : exactTable(setting, moves, repair.plan, head);
-  const crank = setting !== null || near?.by === "moves" ? " Go on by turns + spaces from the line before." : "";
+  const made = setting ?? (near?.by === "moves" ? near.setting : null);
+  const crank =
+    made === null || made.method === "dial"
+      ? ""
+      : ` Go on by ${made.method === "direct" ? "spaces" : "turns + spaces"} from the line before.`;
   return [
     paragraph(
       `START: a sound space. Set the cutter in it, then the scales to its line.${crank} * marks a built-up tooth; a flank without it is sound: it guides, do not cut it.`,

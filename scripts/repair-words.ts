@@ -22,18 +22,26 @@ import { headLine, line, paragraph, plateName } from "./words.ts";
 export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
   const { gear, repair } = job;
   return [
-    `REPAIR: ${teethInRuns(repair.plan.damaged)} of ${gearInShort(gear)}`.toUpperCase().replace("MODULE", "module"),
+    `REPAIR OF A GEAR: ${gearInShort(gear)}`,
     headLine(head),
+    "",
+    line("Damaged", teethInRuns(repair.plan.damaged)),
     ...part("THE GEAR", gearItems(gear, length)),
+    ...part("BEFORE ANY HEAT", heatCautions),
     ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
     ...settingPart(job, head, length),
+    ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
     ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
     ...part("CHECK EACH REBUILT TOOTH", checkItems(job, length)),
     ...noteLines(repair.warnings),
-    ...part("CAUTIONS", [...heatCautions, ...cuttingCautions]),
   ];
 }
+
+const oneWay: Item = {
+  term: "One way",
+  text: "Turn one way only. Past the hole or mark: go back half a turn or more and come up to it again.",
+};
 
 function part(title: string, items: readonly Item[]): string[] {
   return ["", `  ${title}`, "", ...itemLines(items)];
@@ -59,7 +67,7 @@ function settingPart(job: RepairOnHead, head: Head, length: LengthWords): string
     ...nearSetting(best, head),
     line(
       "Off by",
-      `${best.worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(best.worstArcSeconds, gear, length)}`}; all counted from the sound space, and no further`,
+      `${best.worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(best.worstArcSeconds, gear, length)}`}${best.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : ""}`,
     ),
     ...others
       .filter(isPlain)

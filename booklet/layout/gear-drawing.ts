@@ -84,7 +84,9 @@ function overTeeth(gear: PlacedGear): Mark[] {
   if ((2 * Math.PI * tip) / figure.teeth >= easilySeen) return [];
   return runs(figure).map(({ from, middle }) => {
     const half = Math.max(middle - from + 0.4 / figure.teeth, 2 / (2 * Math.PI * tip));
-    const steps = Array.from({ length: 9 }, (_, index) => middle - half + (index * half) / 4);
+    // Fine enough to look round, however long the run.
+    const parts = Math.ceil(half * 120) + 1;
+    const steps = Array.from({ length: 2 * parts + 1 }, (_, index) => middle - half + (index * half) / parts);
     const edge = (radius: number, at: readonly number[]) => at.map((turns) => pointAt(gear, radius, turns));
     return polygon([...edge(tip + 1.5, steps), ...edge(tip + 5.5, steps.toReversed())], { fill: 0 });
   });

@@ -1,0 +1,132 @@
+import { describe, expect, it } from "vitest";
+import { countsFromMarks, identifyGear, spurGear, thinningFromSpan } from "../../src/index.ts";
+import { run } from "../support/command.ts";
+
+const plain = (value: unknown) => JSON.parse(JSON.stringify(value));
+const json = async (...words: string[]) => JSON.parse((await run(["gear", ...words, "--json"])).stdout);
+
+describe("the words of a gear", () => {
+  it.each([
+    { asked: "86 teeth of module 2", words: ["86", "--module", "2"] },
+    { asked: "40 teeth of 12 DP at 14½ degrees, in inches too", words: ["40", "--dp", "12", "--pressure-angle", "14.5"] },
+    { asked: "8 teeth, undercut and without a form cutter", words: ["8", "--module", "3"] },
+    { asked: "what 86 teeth over 176.1 mm are", words: ["86", "--outside", "176.1", "--depth", "4.5"] },
+    {
+      asked: "what 32 teeth over 1.0625 inches are: two pitches look alike",
+      words: ["32", "--outside", "1.0625in", "--mate", "64", "--centres", "1.5in"],
+    },
+    {
+      asked: "spans tell the pressure angle",
+      words: ["86", "--outside", "176", "--span", "58.4 over 10, 64.3 over 11"],
+    },
+    { asked: "how many teeth, from marks", words: ["--mate", "24", "--turns", "12", "--mate-turns", "43"] },
+    { asked: "how many teeth, from the turns of one alone", words: ["--mate", "24", "--turns", "12", "--most", "60"] },
+  ])("$asked", async ({ words }) => {
+    const said = await run(["gear", ...words]);
+    expect([said.code, said.stderr]).toEqual([0, ""]);
+    expect(said.stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+    expect(said.stdout).toMatchSnapshot();
+  });
+
+  it("a length in inches is the same gear as in millimetres, and brings inches into the words", async () => {
+    const [inches, metric] = await Promise.all([
+      run(["gear", "40", "--outside", "3.5in"]),
+      run(["gear", "40", "--outside", "88.9"]),
+    ]);
+    expect(inches.stdout).toContain(" in)");
+    expect(metric.stdout).not.toContain(" in)");
+    expect(inches.stdout.replaceAll(/\s\([\d.]+\s+in\)/g, "").replaceAll(/\s+/g, " ")).toBe(
+      metric.stdout.replaceAll(/\s+/g, " "),
+    );
+  });
+});
+
+describe("gear --json is what the library returns", () => {
+  it("measures, over pins of one's own, thinning shown by a span", async () => {
+    const { gear, overPins } = await json("86", "--module", "2", "--pins", "3.6");
+    expect(gear).toEqual(plain(spurGear({ teeth: 86, module: 2 })));
+    expect(overPins).toEqual({ pinDiameter: 3.6, length: spurGear({ teeth: 86, module: 2 }).overPins(3.6) });
+    const spec = { teeth: 86, diametralPitch: 12, pressureAngle: 14.5, profileShift: 0.1, wholeDepth: 4.6 };
+    const words = ["86", "--dp", "12", "--pressure-angle", "14.5°", "--shift", "0.1", "--depth", "4.6"];
+    expect((await json(...words)).gear).toEqual(plain(spurGear(spec)));
+  });
+
+  it("sound teeth measured thin make a thin gear", async () => {
+    const { gear } = await json("86", "--module", "2", "--span", "58.4 over 10");
+    expect(gear.thinning).toBe(thinningFromSpan(spurGear({ teeth: 86, module: 2 }), { length: 58.4, teeth: 10 }));
+    expect(gear.span.length).toBeCloseTo(58.4, 9);
+  });
+
+  it("candidates and counts", async () => {
+    const { identification } = await json(
+      "86",
+      "--outside",
+      "176.1",
+      "--depth",
+      "4.5",
+      "--mate",
+      "43",
+      "--centres",
+      "129",
+      "--mate-outside",
+      "90",
+      "--limit",
+      "3",
+    );
+    const measures = { teeth: 86, tipDiameter: 176.1, wholeDepth: 4.5, mateTeeth: 43, centreDistance: 129, mateTipDiameter: 90 };
+    expect(identification).toEqual(plain(identifyGear(measures, { limit: 3 })));
+    const { counts } = await json("--mate", "24", "--turns", "12");
+    expect(counts).toEqual(countsFromMarks({ mateTeeth: 24, turns: 12 }));
+  });
+});
+
+describe.concurrent("a gear that cannot be read", () => {
+  it.each([
+    ["no count", [], "how many teeth? Begin with the count"],
+    ["a word", ["abc", "--module", "2"], '"abc" is not a count of teeth'],
+    ["two counts", ["86", "43", "--module", "2"], '"43" was not expected'],
+    ["neither pitch nor outside", ["86"], "neither the pitch nor the outside diameter is given"],
+    ["too few teeth", ["2", "--module", "2"], "2 is not a whole number from 4 to 10,000"],
+    ["both pitches", ["86", "--module", "2", "--dp", "12"], "--module: is given beside --dp"],
+    ["a module that is no number", ["86", "--module", "two"], '--module: "two" is not a number'],
+    ["a module of 0", ["86", "--module", "0"], "--module: 0 is not a module"],
+    [
+      "a pressure angle out of reason",
+      ["86", "--module", "2", "--pressure-angle", "60"],
+      "--pressure-angle: 60 is not a pressure angle",
+    ],
+    ["an unknown depth rule", ["86", "--module", "2", "--depth-rule", "3"], '--depth-rule: "3" is not a depth rule'],
+    ["pins that fall through", ["86", "--module", "2", "--pins", "30"], "--pins: a pin of 30 mm cannot be used"],
+    ["a span without its teeth", ["86", "--outside", "176", "--span", "58.4"], '--span: "58.4" is not a span'],
+    ["a span of another gear", ["86", "--module", "2", "--span", "20 over 10"], "--span: 20 mm over 10 teeth is not this gear"],
+    [
+      "teeth thicker than drawn",
+      ["86", "--module", "2", "--span", "59 over 10"],
+      "--span: the sound teeth measure 0.533 mm thicker",
+    ],
+    ["a shift without a pitch", ["86", "--outside", "176", "--shift", "0.2"], "--shift: needs the pitch"],
+    [
+      "centres without a mate",
+      ["86", "--outside", "176", "--centres", "129"],
+      "--centres: tells nothing without the mate's teeth",
+    ],
+    ["a mate where the pitch is known", ["86", "--module", "2", "--mate", "43"], "--mate: helps to find a pitch, which is given"],
+    ["a length below 0", ["86", "--outside=-5"], '--outside: "-5" is not a length above 0'],
+    ["marks without a mate", ["--turns", "12"], "--mate: is needed"],
+    ["marks with a count", ["86", "--mate", "24", "--turns", "12"], '"86" is a count, which the marks are to tell'],
+    ["marks that met sooner", ["--mate", "24", "--turns", "12", "--mate-turns", "4"], "count to the first meeting"],
+    ["an unknown option", ["86", "--colour", "red"], "gear --help lists the options"],
+  ])("%s", async (_, words, said) => {
+    const { code, stdout, stderr } = await run(["gear", ...words]);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(/^turns-and-holes: [^\n]+\n$/);
+    expect(stderr).toContain(said);
+  });
+});
+
+it("gear --help", async () => {
+  const { code, stdout } = await run(["gear", "--help"]);
+  expect(code).toBe(0);
+  expect(stdout).toContain("What gear is it?");
+  expect(stdout.split("\n").filter((line) => line.length > 80)).toEqual([]);
+});

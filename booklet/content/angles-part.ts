@@ -8,10 +8,10 @@ import {
   ownedCircles,
   type Setting,
 } from "../../src/index.ts";
-import type { Block, Cell, Part, Row } from "./blocks.ts";
+import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { nothing } from "./setting-cells.ts";
-import { degreesPerTurn, exact, plateOf, shortAngle } from "./words.ts";
+import { counted, degreesPerTurn, exact, listed, plateOf, shortAngle } from "./words.ts";
 
 const minutesPerTurn = 21_600n;
 /** Steps of the table in minutes; the finest that keeps to the rows of a page or two is taken. */
@@ -29,43 +29,62 @@ export function anglesPart({ head }: Desk): Part | null {
         kind: "paragraph",
         text: `One turn of the crank is ${degreesPerTurn(head)}. For a larger angle take off as many whole turns as go into it, and look up the rest. Exact where it says so; else the nearest hole and how far it leaves the work from the angle.`,
       },
-      { kind: "heading", text: "What one space is worth" },
+      { kind: "paragraph", style: "strong", text: wholeDegrees(head) },
       spacesTable(head),
-      { kind: "heading", text: "Angles within a turn of the crank" },
       anglesTable(head),
     ],
   };
 }
 
+/** Parts of a degree that a table has a column for, where any circle gives them in whole spaces. */
+const parts = [
+  { head: "1°", minutes: 60 },
+  { head: "30′", minutes: 30 },
+  { head: "10′", minutes: 10 },
+  { head: "5′", minutes: 5 },
+  { head: "1′", minutes: 1 },
+];
+
+/** Spaces of a circle for so many minutes of the work, where they are whole. */
+function spacesFor(head: Head, holes: number, minutes: number): number | null {
+  const spaces = fromExact(head.wormRatio).mul(holes).mul(minutes).div(Number(minutesPerTurn));
+  return spaces.d === 1n ? Number(spaces.n) : null;
+}
+
+/** Which circles give whole degrees on this ratio. */
+function wholeDegrees(head: Head): string {
+  const giving = ownedCircles(head).flatMap(({ holes }) => {
+    const spaces = spacesFor(head, holes, 60);
+    return spaces === null ? [] : [`${holes} (${counted(spaces, "space")} a degree)`];
+  });
+  return giving.length === 0
+    ? "No circle of this head gives whole degrees."
+    : `Circles that give whole degrees: ${listed([...new Set(giving)])}.`;
+}
+
 function spacesTable(head: Head): Block {
   const worm = fromExact(head.wormRatio);
+  const circles = ownedCircles(head);
+  const shown = parts.filter(({ minutes }) => circles.some(({ holes }) => spacesFor(head, holes, minutes) !== null));
   return {
     kind: "table",
+    folds: true,
+    title: { text: "What one space is worth", anchor: "spaces" },
     summary: "What one space of each circle is worth",
     columns: [
       { head: "plate", align: "left", strong: true, wraps: true },
       { head: "circle", align: "right", strong: true },
       { head: "one space", align: "right" },
-      { head: "1°", group: "SPACES FOR", align: "right" },
-      { head: "30′", group: "SPACES FOR", align: "right" },
-      { head: "10′", group: "SPACES FOR", align: "right" },
-      { head: "1′", group: "SPACES FOR", align: "right" },
+      ...shown.map((part): Column => ({ head: part.head, group: "SPACES FOR", align: "right" })),
     ],
-    rows: ownedCircles(head).map((circle): Row => {
+    rows: circles.map((circle): Row => {
       const perTurn = worm.mul(circle.holes);
-      const spacesFor = (minutes: bigint): Cell => {
-        const spaces = perTurn.mul(Number(minutes)).div(Number(minutesPerTurn));
-        return { text: spaces.d === 1n ? String(spaces.n) : nothing };
-      };
       return {
         cells: [
           { text: plateOf(head, circle) },
           { text: String(circle.holes) },
           { text: shortAngle(exact(perTurn.d, perTurn.n)) },
-          spacesFor(60n),
-          spacesFor(30n),
-          spacesFor(10n),
-          spacesFor(1n),
+          ...shown.map(({ minutes }): Cell => ({ text: String(spacesFor(head, circle.holes, minutes) ?? nothing) })),
         ],
       };
     }),
@@ -75,6 +94,8 @@ function spacesTable(head: Head): Block {
 function anglesTable(head: Head): Block {
   return {
     kind: "table",
+    folds: true,
+    title: { text: "Angles within a turn of the crank", anchor: "within" },
     summary: "Angles to turns, spaces and circle",
     columns: [
       { head: "angle", align: "right", strong: true },

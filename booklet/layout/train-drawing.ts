@@ -7,6 +7,9 @@ const idlerTeeth = 24;
 /** Of the width, for the largest gear: three trains to a page. */
 const tallest = 0.26;
 
+const nameStyle: Style = { weight: "semibold", size: 9.5 };
+const teethStyle: Style = { weight: "regular", size: 8.5, grey: 0.25 };
+
 interface Shaft {
   readonly name: string;
   /** Gears on it, each with the side it meshes on. */
@@ -51,11 +54,23 @@ export function trainMarks(figure: TrainFigure, box: { left: number; top: number
   const y = box.top + (largest * scale) / 2 + 6;
   const used = ((shafts.at(-1)?.at ?? 0) + largestOf(shafts.at(-1)) / 2 + largestOf(shafts[0]) / 2) * scale;
   const start = box.left + (box.width - used) / 2 + (largestOf(shafts[0]) / 2) * scale;
-  // Names stand lower under every second shaft, so that those of close shafts do not touch.
+  // Where names of shafts beside each other would touch, every second one stands lower.
+  const touch = shafts.some((shaft, index) => {
+    const next = shafts[index + 1];
+    return next !== undefined && (next.at - shaft.at) * scale < (labelWidth(shaft, measure) + labelWidth(next, measure)) / 2 + 8;
+  });
   return shafts.flatMap((shaft, index) => {
-    const labelTop = box.top + largest * scale + 10 + (index % 2) * 22;
+    const labelTop = box.top + largest * scale + 10 + (touch ? (index % 2) * 22 : 0);
     return shaftMarks(shaft, start + shaft.at * scale, y, scale, labelTop, measure);
   });
+}
+
+function labelWidth(shaft: Shaft, measure: Measure): number {
+  return Math.max(measure(shaft.name, nameStyle), measure(teethOf(shaft), teethStyle));
+}
+
+function teethOf({ idler, gears }: Shaft): string {
+  return idler ? "any size" : gears.map(({ label, teeth }) => `${label} ${teeth}`).join(", ");
 }
 
 function placed({ drivers, driven, idlers }: TrainFigure): readonly Placed[] {
@@ -83,17 +98,14 @@ function placed({ drivers, driven, idlers }: TrainFigure): readonly Placed[] {
 }
 
 function shaftMarks(shaft: Placed, x: number, y: number, scale: number, labelTop: number, measure: Measure): Mark[] {
-  const name: Style = { weight: "semibold", size: 9.5 };
-  const small: Style = { weight: "regular", size: 8.5, grey: 0.25 };
   const marks: Mark[] = shaft.gears.map(({ teeth }) => circle(x, y, (teeth * scale) / 2, shaft.idler));
   const radius = (Math.max(...shaft.gears.map(({ teeth }) => teeth)) * scale) / 2;
   marks.push(
     { kind: "dots", at: [[x, y]], diameter: 3.5, grey: 0 },
     ...turning(x, y, Math.max(9, radius * 0.62), shaft.asSpindle),
   );
-  marks.push(setText(measure, shaft.name, name, x, labelTop + 9, "center"));
-  const teeth = shaft.idler ? "any size" : shaft.gears.map((gear) => `${gear.label} ${gear.teeth}`).join(", ");
-  marks.push(setText(measure, teeth, small, x, labelTop + 20, "center"));
+  marks.push(setText(measure, shaft.name, nameStyle, x, labelTop + 9, "center"));
+  marks.push(setText(measure, teethOf(shaft), teethStyle, x, labelTop + 20, "center"));
   return marks;
 }
 

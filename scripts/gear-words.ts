@@ -26,6 +26,7 @@ export function noteLines(notes: readonly string[]): string[] {
 
 /** What gear it could be, in words. */
 export function candidateLines(teeth: number, { measured, candidates, warnings }: Identification, length: LengthWords): string[] {
+  const about = candidates.flatMap((candidate, index) => aboutCandidate(candidate, index + 1, length));
   return [
     `WHAT GEAR IS IT? ${teeth} TEETH`,
     "",
@@ -44,8 +45,7 @@ export function candidateLines(teeth: number, { measured, candidates, warnings }
       { head: "per cent", cells: candidates.map(({ residuals }) => signed(residuals[0]?.percent ?? 0, 2)) },
       { head: "fit", cells: candidates.map(({ fit }) => fit) },
     ]),
-    "",
-    ...candidates.flatMap((candidate, index) => aboutCandidate(candidate, index + 1, length)),
+    ...(about.length === 0 ? [] : ["", ...about]),
     ...noteLines(warnings),
     "",
     paragraph(

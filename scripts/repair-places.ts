@@ -41,7 +41,7 @@ export function placeLines(job: RepairOnHead, head: Head): string[] {
     ...rows,
     "",
     paragraph(
-      "PROVE: a sound space past the last cut. Before any metal is cut go there with the cutter stopped and see that it drops in; if not, the count or the setting is wrong. Then go on round to START, or back past it and up to it again.",
+      "PROVE: a sound space past the last cut. Before any metal is cut go there with the cutter stopped and see that it drops in; if not, the count or the setting is wrong. Then go back past START and come up to it again, not on round: the holes would be others, and a near setting further off.",
     ),
   ];
 }

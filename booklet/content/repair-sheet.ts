@@ -123,7 +123,7 @@ function moveBlocks(job: RepairOnHead, head: Head): Block[] {
       { term: "START", text: `A sound space: set the cutter in it${scalesToSet(head)}. Mark tooth 1.` },
       {
         term: "PROVE",
-        text: "Sound too. Go there first, cutter stopped: it must drop in. Then on round to START.",
+        text: "Sound too. Go there first, cutter stopped: it must drop in. Then back past START, and up to it again.",
       },
       {
         term: "Each cut",

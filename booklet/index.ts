@@ -3,6 +3,7 @@
  *
  * @packageDocumentation
  */
+import { createHash } from "node:crypto";
 import { type Head, InputError } from "../src/index.ts";
 import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
@@ -66,18 +67,37 @@ const usualDate = new Date(Date.UTC(2000, 0, 1));
  * @throws {@link InputError} when an option is not allowed, or a name holds a letter that the type lacks.
  */
 export async function bookletPdf(head: Head, options: BookletOptions = {}): Promise<Uint8Array> {
-  const { as = "pages", created = usualDate, onProgress = () => {} } = options;
-  const paper = paperFor(as, options.paper);
-  const contents = contentsFrom(as, options);
-  const edition = editionOf(head, { as, paper: paper.name, ...contents });
-  const plain = bookOf(head, edition, contents, (done) => {
-    if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
-  });
-  const book = as === "wall" ? forWall(plain) : plain;
-  const { tagged = false } = options;
+  const { as = "pages", created = usualDate, onProgress = () => {}, tagged = false } = options;
+  const { book, paper } = written(head, options);
   if (tagged && as === "booklet")
     throw refusal("tagged", "a folded booklet has no order of reading; leave it untagged, or print pages");
   return printed(book, paper, { created, onProgress, tagged, folded: as === "booklet" });
+}
+
+/**
+ * What {@link bookletPdf} would print and where, as SHA-256: the same on every machine, even where
+ * the bytes of the PDF are packed otherwise. By this a printed book is known to be what the code makes.
+ *
+ * @throws {@link InputError} as {@link bookletPdf} does.
+ */
+export async function bookletDigest(head: Head, options: BookletOptions = {}): Promise<string> {
+  const { book, paper } = written(head, options);
+  const { measure } = await openPrintShop();
+  const { pages } = setInPages(book, paper, measure);
+  // The last bits of sines differ between engines.
+  const text = JSON.stringify(pages, (_, value: unknown) => (typeof value === "number" ? Math.round(value * 100) / 100 : value));
+  return createHash("sha256").update(text).digest("hex");
+}
+
+function written(head: Head, options: BookletOptions): { readonly book: Book; readonly paper: Paper } {
+  const { as = "pages", onProgress = () => {} } = options;
+  const paper = paperFor(as, options.paper);
+  const contents = contentsFrom(as, options);
+  const edition = editionOf(head, { as, paper: paper.name, ...contents });
+  const book = bookOf(head, edition, contents, (done) => {
+    if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
+  });
+  return { book: as === "wall" ? forWall(book) : book, paper };
 }
 
 /** What a job sheet is for. */

@@ -3,7 +3,7 @@ import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Section } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { counted, degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
+import { counted, degreesPerTurn, mixed, plateInWords, ratioInWords } from "./words.ts";
 
 /** The title page: the head as its owner described it, the contents, and how the book was made. */
 export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]): Part {
@@ -13,7 +13,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     { kind: "panel", items: atAGlance(desk) },
     {
       kind: "paragraph",
-      text: `One turn of the crank turns the spindle ${degreesPerTurn(head)}. Count it before the first job: chalk the spindle, turn the crank until the spindle is round once; if that takes another number of turns, this book is for another head.`,
+      text: `One turn of the ${head.plates.length === 0 ? "handwheel" : "crank"} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
     },
     { kind: "list", items: equipment(head) },
     { kind: "heading", text: "Contents" },

@@ -81,7 +81,7 @@ function settingBlocks(job: RepairOnHead, head: Head, length: LengthWords): Bloc
                 ),
               ]),
           strong(
-            `Not exact: no space to be cut is over ${errorAtPitch(best.worstArcSeconds, gear, length)} off.${best.by === "moves" ? " Count from START only, and no further than PROVE: the error grows with every move." : ""}`,
+            `Not exact: no space to be cut is off by over ${errorAtPitch(best.worstArcSeconds, gear, length)}.${best.by === "moves" ? " Count from START only, and no further than PROVE: the error grows with every move." : ""}`,
           ),
         ]),
   ];

@@ -121,7 +121,7 @@ describe("the sheet of a repair, read back", () => {
       expect(off).toBeCloseTo(printed, 1 - 0.3);
     }
     expect(text).toMatch(
-      /Not exact: no space to be cut is over 0\.8″, 0\.0004 mm at the pitch circle off\. Count from START only/,
+      /Not exact: no space to be cut is off by over 0\.8″, 0\.0004 mm at the pitch circle\. Count from START only/,
     );
   });
 

@@ -39,7 +39,7 @@ const beyondSchema = [
   /: the name .* is there twice; give each once$/,
   /^mounted: .* is not one of the plates listed$/,
   /^rearPin: a rear pin needs a plate to hold/,
-  /^gearing: without a plate there is nothing to gear/,
+  /^(gearing|gears): without a plate there is nothing to gear/,
   /^(wormRatio|gearing\.greatestPlateRatio): .* is out of range/,
 ];
 

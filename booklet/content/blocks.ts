@@ -122,7 +122,7 @@ export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck";
 /** A drawing. */
 export interface FigureBlock {
   readonly kind: "figure";
-  readonly figure: PlateFigure | TrainFigure | GearFigure;
+  readonly figure: PlateFigure | TrainFigure | GearFigure | HeadFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -144,6 +144,13 @@ export interface TrainFigure {
   readonly drivers: readonly number[];
   readonly driven: readonly number[];
   readonly idlers: number;
+}
+
+/** The head from the crank, its parts named, with the arms set for a move. */
+export interface HeadFigure {
+  readonly type: "head";
+  readonly circle: number;
+  readonly spaces: number;
 }
 
 /** A gear under repair, the sound start space at the top and its teeth numbered clockwise. */

@@ -6,8 +6,23 @@ import { circlesOf, counted, mixed, plateOf } from "./words.ts";
 /** The plates, each face with its circles numbered, and the gear trains. */
 export function drawingsPart(desk: Desk): Part | null {
   const { head } = desk;
-  const blocks = [...head.plates.flatMap((plate) => faces(desk, plate)), ...trains(desk)];
+  const blocks = [...fromTheCrank(head), ...head.plates.flatMap((plate) => faces(desk, plate)), ...trains(desk)];
   return blocks.length === 0 ? null : { id: "drawings", title: "Plates and gear trains", blocks };
+}
+
+/** What is what, with eight spaces set on a circle of thirty. */
+function fromTheCrank({ plates }: Head): Block[] {
+  if (plates.length === 0) return [];
+  return [
+    { kind: "heading", text: "The head from the crank" },
+    {
+      kind: "figure",
+      figure: { type: "head", circle: 30, spaces: 8 },
+      alt: "The head seen from the crank: plate, crank with its pin in hole 0, near and far arm with 8 spaces between them, stop pin behind the plate; forward is clockwise",
+      caption:
+        "Stop pin IN for simple settings, OUT for geared and compound ones. If your head is built the other way round, forward is the way you have chosen; keep to it.",
+    },
+  ];
 }
 
 function faces(desk: Desk, plate: Plate): Block[] {

@@ -1,5 +1,6 @@
 import type { FigureBlock } from "../content/blocks.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
+import { headHeight, headMarks } from "./head-drawing.ts";
 import type { Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
@@ -32,6 +33,13 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
       height: trainHeight(figure, width),
       keepWithNext: true,
       marks: (left, top) => trainMarks(figure, { left, top, width }, measure),
+    };
+  }
+  if (figure.type === "head") {
+    return {
+      height: headHeight(width),
+      keepWithNext: true,
+      marks: (left, top) => headMarks(figure, { left, top, width }, measure),
     };
   }
   if (figure.type === "gear") {

@@ -7,8 +7,8 @@ const hub = 0.16;
 const innermost = 0.42;
 const outermost = 0.92;
 const leastNumber = 4;
-/** Room outside the rim for the figures that count spaces, and between two of them; points. */
-const roomForFigures = 30;
+/** Room outside the rim for the figures that count spaces, in points. */
+export const roomForFigures = 30;
 const figuresApart = 15;
 
 /** What the drawing leaves free at its foot, where no figure counts spaces; points. */
@@ -31,11 +31,13 @@ type Point = readonly [number, number];
  * circles stand at even distances, the smallest innermost; a plate of one's own may place them otherwise.
  *
  * @param box - Left, top, and side of the square that holds it.
+ * @param counted - Whether figures outside the rim count the spaces, and an arrow on the hub shows forward.
  */
 export function plateMarks(
   { circles, chosen }: PlateFigure,
   box: { left: number; top: number; side: number },
   measure: Measure,
+  counted = true,
 ): Mark[] {
   const rim = box.side / 2 - roomForFigures;
   const drawing: Drawing = { x: box.left + box.side / 2, y: box.top + box.side / 2, rim, measure };
@@ -53,7 +55,8 @@ export function plateMarks(
   }
   marks.push(ring(drawing, rim, 1.4, 0), { ...ring(drawing, hub * rim, 1.2, 0), fill: 1 });
   if (chosen && at >= 0) {
-    marks.push(...arms(chosen, radii[at] ?? 0, drawing), ...ticks(chosen, drawing), ...forward(drawing));
+    marks.push(...arms(chosen, radii[at] ?? 0, drawing));
+    if (counted) marks.push(...ticks(chosen, drawing), ...forward(drawing));
   }
   return marks;
 }

@@ -13,8 +13,9 @@ import {
   wallPaperNames,
 } from "../booklet/index.ts";
 import { type Head, InputError, readyHeads } from "../src/index.ts";
-import { fault, usualHead, wholeNumber } from "./command-line.ts";
+import { fault, usualHead } from "./command-line.ts";
 import { created } from "./created.ts";
+import { numbersListed } from "./number-list.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
 
 export { printRepairSheet } from "./repair-sheet.ts";
@@ -27,7 +28,7 @@ const help = `Print the book for a head: every count with its setting, ready for
   npm run booklet -- --as booklet --paper a5           the same on A4, to print on both sides, fold and stitch
   npm run booklet -- --as wall --to 100                sheets in large type for the wall
   npm run booklet -- --job 127                         a sheet for one job, every position with a box to tick
-  npm run booklet -- --job 62 --teeth 1,17,40          the same for the teeth named, in that order
+  npm run booklet -- --job 62 --teeth 1,17-20          the same for the teeth named, in that order
   npm run booklet -- --to 200 --out ~/mine.pdf         fewer counts, to a file of your choice
 
   --head FILE-or-ID   a ready head or a JSON file that describes yours
@@ -110,7 +111,7 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
 function jobFrom(job: string, asked: Asked) {
   if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
     throw fault("--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
-  const teeth = asked.teeth?.split(",").map((each) => wholeNumber(each, "--teeth"));
+  const teeth = asked.teeth === undefined ? undefined : numbersListed(asked.teeth, "--teeth", Number(job));
   return {
     divisions: Number(job),
     ...(teeth === undefined ? {} : { teeth }),
@@ -152,17 +153,10 @@ function count(text: string, place: string): number {
 const mostTables = 200;
 
 /** Reads `7,11,30-36`. */
-function countsListed(text: string): number[] {
-  const counts = text.split(",").flatMap((piece) => {
-    const [first = "", last = first] = piece.split("-").map((each) => each.trim());
-    const [from, to] = [count(first, "--degrees"), count(last, "--degrees")];
-    return Array.from({ length: Math.min(Math.max(0, to - from + 1), mostTables + 1) }, (_, index) => from + index);
-  });
-  if (counts.length > 0 && counts.length <= mostTables) return counts;
-  throw fault(
-    "--degrees",
-    `${JSON.stringify(text)} names ${counts.length === 0 ? "no counts" : "too many counts"}; give up to ${mostTables}, such as 7,11,30-36`,
-  );
+function countsListed(text: string): readonly number[] {
+  const counts = numbersListed(text, "--degrees", mostTables);
+  if (counts.length <= mostTables) return counts;
+  throw fault("--degrees", `${JSON.stringify(text)} names too many counts; give up to ${mostTables}, such as 7,11,30-36`);
 }
 
 /** Says on the error stream what is being done, once it takes over a second. */

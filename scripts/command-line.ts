@@ -125,7 +125,7 @@ Which settings
   --radius LENGTH     of the work, to show errors as lengths: 50, or 2in
 
 At the machine
-  --teeth LIST|all    the positions of these teeth, visited in this order
+  --teeth LIST|all    the positions of these teeth (3,4,31-33), in this order
   --after TOOTH       what is left to do after this tooth
   --ring ANGLE        the tooth that the degree ring stands at
   --start-hole N      the hole the pin starts in (0)

@@ -151,18 +151,3 @@ export function number(text: string, place: string): number {
 export function millimetresFromZero(text: string, place: string): number {
   return /^\s*0+(?:\.0+)?\s*(?:mm|in|")?\s*$/.test(text) ? 0 : millimetres(text, place);
 }
-
-/** Reads damaged teeth such as `31,32,33` or `31-33`. */
-export function teethListed(text: string, most: number): readonly number[] {
-  return text.split(",").flatMap((piece) => {
-    const [first = "", last = first, more] = piece.split(/[-–]/);
-    const [from, to] = [wholeNumber(first, "--damaged"), wholeNumber(last, "--damaged")];
-    if (more !== undefined || to < from)
-      throw fault(
-        "--damaged",
-        `"${piece.trim().slice(0, 40)}" is not a run of teeth; write the smaller number first, such as 31-33, or list them`,
-      );
-    // A run far past the count is refused by its first wrong tooth, not made.
-    return Array.from({ length: Math.min(to - from, most) + 1 }, (_, index) => from + index);
-  });
-}

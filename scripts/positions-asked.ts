@@ -14,6 +14,7 @@ import {
 } from "../src/index.ts";
 import { type Asked, angleFromZero, fault, wholeNumber } from "./command-line.ts";
 import { type More, nothingMore } from "./more.ts";
+import { numbersListed } from "./number-list.ts";
 import { checkLines, type FromZero, fromZeroLines, positionLines } from "./position-words.ts";
 import { line, paragraph } from "./words.ts";
 
@@ -44,7 +45,7 @@ function positionOptions(head: Head, options: Asked["options"]): Omit<PositionOp
 
 function listed(setting: Setting, teeth: string, how: Omit<PositionOptions, "teeth">): readonly Position[] {
   if (teeth.trim() === "all") return positions(setting, how);
-  return positions(setting, { ...how, teeth: teeth.split(",").map((tooth) => wholeNumber(tooth, "--teeth")) });
+  return positions(setting, { ...how, teeth: numbersListed(teeth, "--teeth", 100_000) });
 }
 
 /** Where nothing closes, every position by itself from one zero: by dial, ring and nearest hole. */
@@ -69,7 +70,7 @@ function fromZeroAsked(
 
 function wantedTeeth(teeth: string, divisions: number): readonly number[] {
   if (teeth.trim() === "all") return onward(0, divisions);
-  return teeth.split(",").map((text) => toothOf(divisions, text, "--teeth"));
+  return numbersListed(teeth, "--teeth", divisions).map((tooth) => checkTooth(tooth, divisions, "--teeth"));
 }
 
 function teethAfter(tooth: string, divisions: number): readonly number[] {
@@ -81,7 +82,10 @@ function onward(tooth: number, divisions: number): readonly number[] {
 }
 
 function toothOf(divisions: number, text: string, place: string): number {
-  const tooth = wholeNumber(text, place);
+  return checkTooth(wholeNumber(text, place), divisions, place);
+}
+
+function checkTooth(tooth: number, divisions: number, place: string): number {
   if (tooth >= 1 && tooth <= divisions) return tooth;
   throw fault(place, `${tooth} is not a tooth of ${divisions}; give 1 to ${divisions}`);
 }

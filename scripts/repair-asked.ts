@@ -2,17 +2,9 @@ import { lengthsIn } from "../booklet/content/length-words.ts";
 import { loadHead } from "../booklet/head-file.ts";
 import { type AnswerOptions, arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
-import {
-  gearFrom,
-  gearOptions,
-  inInches,
-  millimetresFromZero,
-  optionNames,
-  pitchGiven,
-  teethAsked,
-  teethListed,
-} from "./gear-options.ts";
+import { gearFrom, gearOptions, inInches, millimetresFromZero, optionNames, pitchGiven, teethAsked } from "./gear-options.ts";
 import type { More } from "./more.ts";
+import { numbersListed } from "./number-list.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
 import { repairLines } from "./repair-words.ts";
 import { line } from "./words.ts";
@@ -99,7 +91,7 @@ async function printed(
 function repairOptions(teeth: number, given: RepairGiven): RepairOnHeadOptions {
   const { "start-space": start, backlash, "mate-thinning": mate, "start-hole": hole, "start-angle": angle } = given;
   return {
-    damaged: teethListed(given.damaged ?? "", teeth),
+    damaged: numbersListed(given.damaged ?? "", "--damaged", teeth),
     ...(start !== undefined && { startSpace: wholeNumber(start, "--start-space") }),
     ...(backlash !== undefined && { backlash: millimetresFromZero(backlash, "--backlash") }),
     ...(mate !== undefined && { mateThinning: millimetresFromZero(mate, "--mate-thinning") }),

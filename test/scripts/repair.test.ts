@@ -203,7 +203,7 @@ describe.concurrent("a repair that cannot be read", () => {
     ["a tooth that is not there", [...gear, "--damaged", "87"], "--damaged: 87 is not a whole number from 1 to 86"],
     ["a tooth of 0", [...gear, "--damaged", "0"], "--damaged: 0 is not a whole number from 1 to 86"],
     ["a tooth twice", [...gear, "--damaged", "3,3"], "--damaged: tooth 3 is named twice"],
-    ["a run backwards", [...gear, "--damaged", "33-31"], '--damaged: "33-31" is not a run of teeth'],
+    ["a run backwards", [...gear, "--damaged", "33-31"], '--damaged: "33-31" is not a run of numbers'],
     ["an endless run", [...gear, "--damaged", "1-999999999"], "--damaged:"],
     ["a word for a tooth", [...gear, "--damaged", "some"], '--damaged: "some" is not a whole number'],
     ["every tooth", [...gear, "--damaged", "1-86"], "--damaged: no sound space is left"],

@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
     globalSetup: "test/support/build.ts",
+    setupFiles: "test/support/seed.ts",
     testTimeout: 60_000,
     coverage: {
       provider: "v8",

@@ -7,4 +7,4 @@ import fc from "fast-check";
 const asked = process.env.PROPERTY_SEED ?? "1";
 const seed = asked === "new" ? Math.floor(Math.random() * 2 ** 31) : Number(asked);
 if (!Number.isSafeInteger(seed)) throw new Error(`PROPERTY_SEED is ${asked}; give a whole number, or new`);
-fc.configureGlobal({ seed, endOnFailure: true });
+fc.configureGlobal({ seed });

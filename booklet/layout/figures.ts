@@ -30,7 +30,7 @@ export function figureGalley(block: FigureBlock, width: number, paper: Paper, me
 function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper, measure: Measure): Slug {
   if (figure.type === "train") {
     return {
-      height: trainHeight(figure, width),
+      height: trainHeight(figure, width, measure),
       keepWithNext: true,
       marks: (left, top) => trainMarks(figure, { left, top, width }, measure),
     };

@@ -9,7 +9,7 @@ const outermost = 0.92;
 const leastNumber = 4;
 /** Room outside the rim for the figures that count spaces, in points. */
 export const roomForFigures = 30;
-const figuresApart = 15;
+const leastApart = 15;
 
 /** What the drawing leaves free at its foot, where no figure counts spaces; points. */
 export function roomToSpare({ chosen }: PlateFigure): number {
@@ -211,6 +211,7 @@ function forward(drawing: Drawing): Mark[] {
 function ticks({ circle, spaces }: { circle: number; spaces: number }, drawing: Drawing): Mark[] {
   const { rim, measure } = drawing;
   const apart = (2 * Math.PI * (rim + 15)) / circle;
+  const figuresApart = Math.max(leastApart, measure(String(spaces), { weight: "bold", size: 11 }) + 4);
   const every = [1, 2, 5, 10, 20, 50, 100, 200].find((step) => step * apart >= figuresApart) ?? 500;
   const lastMeetsFirst = Math.min(spaces, circle - spaces) * apart < figuresApart;
   const marks: Mark[] = [];

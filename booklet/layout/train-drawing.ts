@@ -24,11 +24,28 @@ interface Placed extends Shaft {
   readonly asSpindle: boolean;
 }
 
-/** Height of the drawing for a width: as the largest gear needs. */
-export function trainHeight(figure: TrainFigure, width: number): number {
+/** From one level of names to the next, in points. */
+const levelHeight = 22;
+
+/** Height of the drawing for a width: as the largest gear needs, and the names under it. */
+export function trainHeight(figure: TrainFigure, width: number, measure: Measure): number {
   const scale = scaleFor(figure, width);
   const largest = Math.max(...figure.drivers, ...figure.driven);
-  return largest * scale + 62;
+  return largest * scale + 18 + levelsFor(placed(figure), scale, measure) * levelHeight;
+}
+
+/** How many levels the names need so that no two of one level touch. */
+function levelsFor(shafts: readonly Placed[], scale: number, measure: Measure): number {
+  const touch = (one: Placed, other: Placed) =>
+    (other.at - one.at) * scale < (labelWidth(one, measure) + labelWidth(other, measure)) / 2 + 8;
+  for (let levels = 1; levels < shafts.length; levels += 1) {
+    const clear = shafts.every((shaft, index) => {
+      const next = shafts[index + levels];
+      return next === undefined || !touch(shaft, next);
+    });
+    if (clear) return levels;
+  }
+  return shafts.length;
 }
 
 function scaleFor(figure: TrainFigure, width: number): number {
@@ -54,13 +71,9 @@ export function trainMarks(figure: TrainFigure, box: { left: number; top: number
   const y = box.top + (largest * scale) / 2 + 6;
   const used = ((shafts.at(-1)?.at ?? 0) + largestOf(shafts.at(-1)) / 2 + largestOf(shafts[0]) / 2) * scale;
   const start = box.left + (box.width - used) / 2 + (largestOf(shafts[0]) / 2) * scale;
-  // Where names of shafts beside each other would touch, every second one stands lower.
-  const touch = shafts.some((shaft, index) => {
-    const next = shafts[index + 1];
-    return next !== undefined && (next.at - shaft.at) * scale < (labelWidth(shaft, measure) + labelWidth(next, measure)) / 2 + 8;
-  });
+  const levels = levelsFor(shafts, scale, measure);
   return shafts.flatMap((shaft, index) => {
-    const labelTop = box.top + largest * scale + 10 + (touch ? (index % 2) * 22 : 0);
+    const labelTop = box.top + largest * scale + 10 + (index % levels) * levelHeight;
     return shaftMarks(shaft, start + shaft.at * scale, y, scale, labelTop, measure);
   });
 }

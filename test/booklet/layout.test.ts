@@ -113,6 +113,22 @@ describe("laws of the page", () => {
     expect(faultsIn(bookPages(head, paper, { from: 2, to: 8 }), paper)).toEqual([]);
   });
 
+  it("keeps apart figures of three digits at the foot of a small plate", () => {
+    const head = defineHead({
+      wormRatio: 21,
+      plates: [{ name: "A", circles: [2, 230] }],
+      gears: [66, 70],
+    });
+    const paper = paperNamed("a4");
+    expect(faultsIn(jobPages(head, paper, 13), paper)).toEqual([]);
+  });
+
+  it("keeps apart the names of shafts that stand close beside a large gear", () => {
+    const head = defineHead({ wormRatio: 812, plates: [{ name: "A", circles: [2, 387] }], gears: [16, 21, 21, 119] });
+    const paper = paperNamed("a4");
+    expect(faultsIn(bookPages(head, paper, { from: 2, to: 16 }), paper)).toEqual([]);
+  });
+
   it("keeps apart the large figures of the title page where every kind of count is there", () => {
     const head = defineHead({
       wormRatio: "1/2",

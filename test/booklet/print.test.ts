@@ -106,7 +106,7 @@ describe("refused in one sentence, with nothing written", () => {
     ["a part there is none of", ["--parts", "recipes"], /no part recipes/],
     ["a form there is none of", ["--as", "poster"], /no form "poster"; the forms are pages, booklet and wall/],
     ["too many degree tables", ["--degrees", "2-400"], /too many counts/],
-    ["degree tables of no count", ["--degrees", "9-7"], /names no counts/],
+    ["degree tables of no count", ["--degrees", "9-7"], /"9-7" is not a run of numbers/],
     ["a job of 1", ["--job", "1"], /"1" is not a count/],
     ["teeth without their job", ["--teeth", "1,2"], /goes with --job/],
     ["a tooth beyond the count", ["--job", "9", "--teeth", "10"], /10/],

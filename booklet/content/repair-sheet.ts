@@ -3,7 +3,7 @@ import type { Edition } from "../edition.ts";
 import type { Block, Book, GearFigure } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { cutterItems, gearInShort, type Item } from "./gear-items.ts";
-import { inWords, type PanelItem, panel, settingMarks } from "./job.ts";
+import { inWords, type PanelItem, panel, settingMarks } from "./job-setting.ts";
 import { type LengthWords, lengthsIn } from "./length-words.ts";
 import { cuttingCautions, heatCautions } from "./repair-cautions.ts";
 import {

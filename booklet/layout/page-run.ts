@@ -1,0 +1,129 @@
+import type { Part } from "../content/blocks.ts";
+import { emptyPage, type FillingPage, type Sheet } from "./filling-page.ts";
+import type { Frame } from "./paper.ts";
+import type { Galley, Slug } from "./slugs.ts";
+
+interface Strip {
+  readonly galley: Galley;
+  readonly slug: Slug;
+  readonly first: boolean;
+}
+
+/** Fills page after page with strips; a part begins a new page. */
+export function runIntoPages(
+  galleys: readonly Galley[],
+  onEach: readonly Slug[],
+  part: Part,
+  sheets: Sheet[],
+  anchors: Map<string, number>,
+  frameFor: (page: number) => Frame,
+): void {
+  const strips = galleys.flatMap((galley) => galley.slugs.map((slug, index): Strip => ({ galley, slug, first: index === 0 })));
+  const page = emptyPage(part, sheets, anchors, onEach, frameFor);
+  page.turn();
+  page.name(part.id);
+  for (const [index, { galley, slug, first }] of strips.entries()) {
+    if (galley.fold) {
+      if (first) runFolded(galley, galley.fold, page);
+      continue;
+    }
+    const droppedAtFoot = slug.blank && !slug.keepWithNext && page.full(slug.height);
+    if (!droppedAtFoot) putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
+    if (strips[index + 1]?.first !== false) page.close(galley);
+    else page.of(galley);
+  }
+}
+
+/** Puts a strip on the page, or on the next with the head of its galley where it and what belongs to it do not fit. */
+function putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): void {
+  const turns = page.full(heightOf(before) + needed);
+  if (turns) {
+    page.close();
+    page.turn();
+  }
+  for (const each of turns ? galley.head : before) page.put(each);
+  page.put(slug);
+}
+
+/** Fewer rows than this in a column are not worth beginning a table for. */
+const fewestBegun = 8;
+
+/**
+ * Runs strips through columns side by side; on the last page the columns come out even. What
+ * would fit one page whole is not parted.
+ */
+function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: FillingPage): void {
+  const head = heightOf(galley.head);
+  let above = galley.opening ?? [];
+  let rest = galley.slugs;
+  while (rest.length > 0) {
+    const room = () => page.room() - heightOf(above) - head;
+    const even = evenHeight(rest, columns);
+    const whole = even <= room();
+    if (!whole && !page.fresh() && (even <= page.roomOnFresh() - heightOf(above) - head || thatFit(rest, room()) < fewestBegun))
+      page.turn();
+    for (const slug of above) page.put(slug);
+    page.close();
+    const limit = Math.min(page.room() - head, even);
+    let deepest = 0;
+    for (let column = 0; column < columns && rest.length > 0; column += 1) {
+      const taken = thatFit(rest, limit);
+      const strips = [...galley.head, ...withRules(rest.slice(0, taken))];
+      page.column(strips, column * pitch);
+      page.close(galley);
+      deepest = Math.max(deepest, heightOf(strips));
+      rest = rest.slice(taken);
+    }
+    page.down(deepest);
+    above = galley.continued ?? [];
+    if (rest.length > 0) page.turn();
+  }
+}
+
+/** Strips with what parts them, but for the first. */
+function withRules(slugs: readonly Slug[]): readonly Slug[] {
+  return slugs.flatMap((slug, index) => (index > 0 && slug.between ? [slug.between, slug] : [slug]));
+}
+
+/** How many strips stand in a column of this height; always one. */
+function thatFit(slugs: readonly Slug[], limit: number): number {
+  let height = 0;
+  for (const [index, slug] of slugs.entries()) {
+    height += slug.height + (index === 0 ? 0 : (slug.between?.height ?? 0));
+    if (height > limit && index > 0) return index;
+  }
+  return slugs.length;
+}
+
+/** The height at which all strips fill the columns evenly. */
+function evenHeight(slugs: readonly Slug[], columns: number): number {
+  const perColumn = Math.ceil(slugs.length / columns);
+  const heights = Array.from({ length: columns }, (_, column) =>
+    slugs
+      .slice(column * perColumn, (column + 1) * perColumn)
+      .reduce((sum, { height, between }, index) => sum + height + (index === 0 ? 0 : (between?.height ?? 0)), 0),
+  );
+  return Math.max(...heights) + 0.01;
+}
+
+/** What goes above a strip: the head of its galley, or what parts it from the strip before. */
+function above(galley: Galley, slug: Slug, first: boolean): readonly Slug[] {
+  if (first) return galley.head;
+  return slug.between ? [slug.between] : [];
+}
+
+function heightOf(slugs: readonly Slug[]): number {
+  return slugs.reduce((sum, { height }) => sum + height, 0);
+}
+
+/** The height of a strip with those that must stay with it. */
+function together(strips: readonly Strip[], from: number): number {
+  let height = 0;
+  for (let index = from; index < strips.length; index += 1) {
+    const strip = strips[index];
+    if (!strip) break;
+    height += strip.slug.height + (index > from ? heightOf(above(strip.galley, strip.slug, strip.first)) : 0);
+    if (!strip.slug.keepWithNext) break;
+  }
+  return height;
+}

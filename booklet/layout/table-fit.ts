@@ -1,0 +1,160 @@
+import type { Column, Row, TableBlock } from "../content/blocks.ts";
+import type { Style } from "./marks.ts";
+import type { Measure } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+
+/** A table measured for its width: where each column stands and how large its figures are. */
+export interface Fitted {
+  readonly columns: readonly (Column & { readonly left: number; readonly width: number })[];
+  readonly size: number;
+  readonly width: number;
+}
+
+/** Gaps between columns in parts of the size of the type: within a group, and between groups. */
+const gapWithin = 0.62;
+const gapBetween = 1;
+/** How far gaps may close before figures shrink under what can be read. */
+const tight = 0.75;
+const mostGapGrowth = 3.4;
+/** Room beside the outer columns. */
+const edge = 0.35;
+const leastWrapped = 7;
+
+/** Between tables that stand side by side, in points. */
+export const gutter = 16;
+
+const mostColumns = 4;
+/** How far figures may shrink for tables to stand side by side. */
+const foldedSize = 0.85;
+const fewestRows = 5;
+/** Figures are never smaller than this, whatever the table. */
+const leastOfAll = 5;
+
+/** Side by side, with figures hardly smaller, where there are rows enough. */
+export function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure: Measure): number {
+  const most = Math.min(mostColumns, Math.ceil(block.rows.length / fewestRows));
+  for (let columns = most; columns > 1; columns -= 1) {
+    if (fitAt(Math.max(paper.leastTable, paper.table * foldedSize), block, (width + gutter) / columns - gutter, measure) !== null)
+      return columns;
+  }
+  return 1;
+}
+
+/** Sizes a table: whole where it fits, else with its quiet columns under the rows, gaps closing before figures shrink too far. */
+export function sizedToFit(
+  block: TableBlock,
+  width: number,
+  paper: Paper,
+  measure: Measure,
+): { readonly fitted: Fitted; readonly rows: readonly Row[] } {
+  for (const { table, least, tightness } of [
+    { table: block, least: paper.leastTable, tightness: 1 },
+    { table: block, least: paper.leastTable, tightness: tight },
+    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: 1 },
+    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: tight },
+    { table: withUnder(block, ({ aside, under }) => aside ?? under), least: leastOfAll, tightness: 1 },
+  ]) {
+    for (let size = paper.table; size >= least; size -= 0.25) {
+      const fitted = fitAt(size, table, width, measure, tightness);
+      if (fitted !== null) return { fitted, rows: table.rows };
+    }
+  }
+  throw new Error(`turns-and-holes is at fault, please report it: the table "${block.summary}" does not fit`);
+}
+
+/** The table with the columns that have such a text in small lines under the rows. */
+function withUnder(block: TableBlock, textOf: (column: Column) => string | undefined): TableBlock {
+  const texts = block.columns.map(textOf);
+  const rows = block.rows.map((row): Row => {
+    const said = row.cells.flatMap(({ text }, index) => texts[index]?.replace("{}", text) ?? []);
+    const notes = [...(said.length === 0 ? [] : [said.join("  ·  ")]), ...(row.notes ?? [])];
+    return { ...row, cells: row.cells.filter((_, index) => texts[index] === undefined), notes };
+  });
+  return { ...block, columns: block.columns.filter((_, index) => texts[index] === undefined), rows };
+}
+
+/** How the figures of a column look. */
+export function cellStyle(column: Pick<Column, "strong">, size: number): Style {
+  return { weight: column.strong ? "bold" : "regular", size };
+}
+
+/** How the heads of columns look. */
+export function headStyle(size: number): Style {
+  return { weight: "semibold", size: Math.max(Math.min(6.5, size), size * 0.8) };
+}
+
+function fitAt(size: number, { columns, rows }: TableBlock, width: number, measure: Measure, tightness = 1): Fitted | null {
+  const natural = columns.map((column, index) => naturalWidth(column, index, rows, size, measure));
+  const widened = widenForGroups(columns, natural, size, measure);
+  const gaps = columns.map((column, index) => gapBefore(columns[index - 1], column) * size * tightness);
+  const allGaps = gaps.reduce((sum, each) => sum + each, 0);
+  const inside = width - 2 * edge * size;
+  const wrapped = columns.map(({ wraps }, index) => (wraps ? Math.min(widened[index] ?? 0, leastWrapped * size) : 0));
+  const fixed = columns.reduce((sum, { wraps }, index) => sum + (wraps ? 0 : (widened[index] ?? 0)), 0);
+  const spare = inside - fixed - allGaps - wrapped.reduce((sum, each) => sum + each, 0);
+  if (spare < 0) return null;
+  const widths = shareOut(columns, widened, wrapped, spare);
+  const used = widths.reduce((sum, each) => sum + each, 0);
+  const growth = allGaps === 0 ? 1 : Math.min(mostGapGrowth, (inside - used) / allGaps);
+  let left = edge * size;
+  const placed = columns.map((column, index) => {
+    left += (gaps[index] ?? 0) * growth;
+    const here = { ...column, left, width: widths[index] ?? 0 };
+    left += here.width;
+    return here;
+  });
+  return { columns: placed, size, width: Math.min(width, left + edge * size + 0.01) };
+}
+
+function gapBefore(previous: Column | undefined, column: Column): number {
+  if (previous === undefined) return 0;
+  return previous.group !== undefined && previous.group === column.group ? gapWithin : gapBetween;
+}
+
+/** Columns that wrap take of the spare width what they need, in order. */
+function shareOut(columns: readonly Column[], widened: readonly number[], wrapped: readonly number[], spare: number): number[] {
+  let left = spare;
+  return columns.map(({ wraps }, index) => {
+    const natural = widened[index] ?? 0;
+    if (!wraps) return natural;
+    const least = wrapped[index] ?? 0;
+    const more = Math.min(left, natural - least);
+    left -= more;
+    return least + more;
+  });
+}
+
+function naturalWidth(column: Column, index: number, rows: readonly Row[], size: number, measure: Measure): number {
+  const style = cellStyle(column, size);
+  const head = column.head.split("\n").map((line) => measure(line, headStyle(size)));
+  const cells = rows.map(({ cells }) => {
+    const cell = cells[index];
+    if (cell === undefined) return 0;
+    return cell.box ? size * 0.9 : measure(cell.text, style) + (cell.reversed ? 0.7 * size : 0);
+  });
+  return Math.max(...head, ...cells);
+}
+
+/** A group head wider than its columns makes the last of them wider. */
+function widenForGroups(columns: readonly Column[], natural: readonly number[], size: number, measure: Measure): number[] {
+  const widths = [...natural];
+  for (const { first, last, name } of groupsOf(columns)) {
+    const inside = widths.slice(first, last + 1).reduce((sum, each) => sum + each, 0) + (last - first) * gapWithin * size;
+    const missing = measure(name, headStyle(size)) - inside;
+    if (missing > 0)
+      for (let index = first; index <= last; index += 1) widths[index] = (widths[index] ?? 0) + missing / (last - first + 1);
+  }
+  return widths;
+}
+
+/** Columns beside each other that stand under one group head. */
+export function groupsOf(columns: readonly Column[]): { first: number; last: number; name: string }[] {
+  const groups: { first: number; last: number; name: string }[] = [];
+  for (const [index, { group }] of columns.entries()) {
+    const open = groups.at(-1);
+    if (group === undefined) continue;
+    if (open && open.name === group && open.last === index - 1) open.last = index;
+    else groups.push({ first: index, last: index, name: group });
+  }
+  return groups;
+}

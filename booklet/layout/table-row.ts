@@ -1,0 +1,126 @@
+import type { Cell, Row } from "../content/blocks.ts";
+import type { Mark, Style } from "./marks.ts";
+import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+import type { Slug } from "./slugs.ts";
+import { cellStyle, type Fitted } from "./table-fit.ts";
+
+const leading = 1.42;
+const rowsInBlock = 5;
+const tint = 0.925;
+const quiet = 0.35;
+
+/** Where the text of a column begins, stands about, or ends. */
+export function headEdge({ align, left, width }: Fitted["columns"][number]): number {
+  return align === "left" ? left : align === "right" ? left + width : left + width / 2;
+}
+
+/** Sets one row with its small lines, in blocks of five for the eye to count by. */
+export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
+  const { size } = fitted;
+  const line = size * leading;
+  const lines = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
+  const deepest = Math.max(1, ...lines.map((each) => each.length));
+  const noteStyle: Style = { weight: "regular", size: Math.min(paper.note, size), grey: quiet };
+  const noteLeft = fitted.columns[2]?.left ?? 0;
+  const notes = (row.notes ?? []).flatMap((note) => brokenIntoLines(measure, note, noteStyle, fitted.width - noteLeft));
+  const noteLine = noteStyle.size * 1.25;
+  const inBlock = index % rowsInBlock;
+  const body = deepest * line + notes.length * noteLine + (notes.length > 0 ? 1.5 : 0);
+  return {
+    height: body,
+    ...(inBlock === 0 ? { between: blockRule(fitted.width) } : {}),
+    ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
+    ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
+    marks(left, top) {
+      const marks: Mark[] = [];
+      if (inBlock % 2 === 1) marks.push({ kind: "band", x: left, y: top, width: fitted.width, height: body, grey: tint });
+      const base = top + line * 0.5 + size * 0.35;
+      const cells = row.cells.map((cell, at) => cellMark(cell, lines[at] ?? [], fitted, at, left, base, line, measure));
+      if (row.rest) cells.push(restMark(row.rest, row.cells.length, fitted, left, base, line, measure));
+      marks.push({ kind: "group", role: "TR", marks: cells });
+      const under = notes.map((note, at) => {
+        const y = top + deepest * line + (at + 0.75) * noteLine - 1;
+        return setText(measure, note, noteStyle, left + noteLeft, y);
+      });
+      if (under.length > 0) {
+        const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: under };
+        marks.push({ kind: "group", role: "TR", marks: [cell] });
+      }
+      return marks;
+    },
+  };
+}
+
+/** The rule that parts one block of rows from the next, for the eye to count by. */
+function blockRule(width: number): Slug {
+  const height = 3.2;
+  return {
+    height,
+    marks: (left, top) => [
+      { kind: "rule", from: [left, top + height / 2], to: [left + width, top + height / 2], width: 0.5, grey: 0.5 },
+    ],
+  };
+}
+
+function linesOf(cell: Cell, column: Fitted["columns"][number] | undefined, size: number, measure: Measure): readonly string[] {
+  if (!column?.wraps) return [cell.text];
+  return brokenIntoLines(measure, cell.text, cellStyle(column, size), column.width + 0.01);
+}
+
+function cellMark(
+  cell: Cell,
+  lines: readonly string[],
+  fitted: Fitted,
+  at: number,
+  left: number,
+  base: number,
+  line: number,
+  measure: Measure,
+): Mark {
+  const column = fitted.columns[at];
+  if (column === undefined) throw new Error("turns-and-holes is at fault, please report it: a row has more cells than columns");
+  const style = cellStyle(column, fitted.size);
+  const from = left + headEdge(column);
+  const marks: Mark[] = [];
+  if (cell.box) marks.push(tickBox(from, base, fitted.size));
+  for (const [index, text] of cell.box ? [] : lines.entries()) {
+    const y = base + index * line;
+    if (!cell.reversed) marks.push(setText(measure, text, style, from, y, column.align));
+    else {
+      const white = setText(measure, text, { weight: "bold", size: fitted.size, grey: 1 }, from, y, column.align);
+      const pad = fitted.size * 0.3;
+      marks.push({
+        kind: "band",
+        x: white.x - pad,
+        y: y - fitted.size * 0.82,
+        width: white.width + 2 * pad,
+        height: fitted.size * 1.06,
+        grey: 0,
+      });
+      marks.push(white);
+    }
+  }
+  const [first] = lines;
+  if (cell.link !== undefined && first !== undefined) {
+    const { x, width } = setText(measure, first, style, from, base, column.align);
+    marks.push({ kind: "link", x, y: base - line * 0.7, width, height: line, to: cell.link, says: cell.text });
+  }
+  return { kind: "group", ...(at === 0 ? { role: "TH", scope: "Row" } : { role: "TD" }), marks };
+}
+
+function tickBox(middle: number, base: number, size: number): Mark {
+  const side = size * 0.78;
+  const [left, top] = [middle - side / 2, base - side + size * 0.04];
+  const box = [left, top, left + side, top + side] as const;
+  return { kind: "shape", path: `M${left} ${top}H${box[2]}V${box[3]}H${left}Z`, fill: 1, stroke: { width: 0.7, grey: 0 }, box };
+}
+
+function restMark(cell: Cell, from: number, fitted: Fitted, left: number, base: number, line: number, measure: Measure): Mark {
+  const x = left + (fitted.columns[from]?.left ?? 0);
+  const text = setText(measure, cell.text, { weight: "regular", size: fitted.size, grey: quiet }, x, base);
+  const marks: Mark[] = [text];
+  if (cell.link !== undefined)
+    marks.push({ kind: "link", x, y: base - line * 0.7, width: text.width, height: line, to: cell.link, says: cell.text });
+  return { kind: "group", role: "TD", columns: fitted.columns.length - from, marks };
+}

@@ -46,11 +46,12 @@ function how(setting: NearSetting): string {
 }
 
 function errorWords(setting: NearSetting, radius: number | null, count: number | null): string {
-  const grade = radius === null || count === null ? "" : gradeWords(setting, radius, count);
-  const worst = `no position over ${off(setting.worstArcSeconds, radius)} off${count === null ? "" : ` (tooth ${setting.error.worstTooth})`}`;
-  return setting.moves === "equal"
-    ? `${worst}; the last meets the first ${arcUpTo(setting.closingArcSeconds)} out${grade}`
-    : `${worst}; nothing adds up${grade}`;
+  const worst = off(setting.worstArcSeconds, radius);
+  if (count === null) return `it leaves the angle up to ${worst} off`;
+  const sums =
+    setting.moves === "equal" ? `the last meets the first ${arcUpTo(setting.closingArcSeconds)} out` : "nothing adds up";
+  const grade = radius === null ? "" : gradeWords(setting, radius, count);
+  return `no position over ${worst} off (tooth ${setting.error.worstTooth}); ${sums}${grade}`;
 }
 
 function off(arcSeconds: number, radius: number | null): string {

@@ -1,6 +1,4 @@
-// pdf.js asks for these at import, though reading text uses none of them.
-Object.assign(globalThis, { DOMMatrix: class {}, Path2D: class {}, ImageData: class {} });
-const { getDocument, OPS } = await import("pdfjs-dist/legacy/build/pdf.mjs");
+import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
 
 /** A piece of text as it stands on a page: edges from the left, baseline from the top, in points. */
 export interface Piece {

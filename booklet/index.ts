@@ -15,8 +15,7 @@ import { type Bookmark, openPrintShop } from "./draw/canvas.ts";
 import { drawPages } from "./draw/draw.ts";
 import { drawImposed } from "./draw/impose.ts";
 import { editionOf } from "./edition.ts";
-import type { Page } from "./layout/marks.ts";
-import { setInPages } from "./layout/pages.ts";
+import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
 import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout/paper.ts";
 
 export type { Job } from "./content/job.ts";
@@ -83,10 +82,12 @@ export async function bookletPdf(head: Head, options: BookletOptions = {}): Prom
 export async function bookletDigest(head: Head, options: BookletOptions = {}): Promise<string> {
   const { book, paper } = written(head, options);
   const { measure } = await openPrintShop();
-  const { pages } = setInPages(book, paper, measure);
-  // The last bits of sines differ between engines.
-  const text = JSON.stringify(pages, (_, value: unknown) => (typeof value === "number" ? Math.round(value * 100) / 100 : value));
-  return createHash("sha256").update(text).digest("hex");
+  const hash = createHash("sha256");
+  for (const page of setInPages(book, paper, measure).pages()) {
+    // The last bits of sines differ between engines.
+    hash.update(JSON.stringify(page, (_, value: unknown) => (typeof value === "number" ? Math.round(value * 100) / 100 : value)));
+  }
+  return hash.digest("hex");
 }
 
 function written(head: Head, options: BookletOptions): { readonly book: Book; readonly paper: Paper } {
@@ -145,25 +146,25 @@ interface Printing extends Required<Pick<BookletOptions, "created" | "onProgress
 async function printed(book: Book, paper: Paper, { created, onProgress, tagged, folded }: Printing): Promise<Uint8Array> {
   const shop = await openPrintShop();
   onProgress("setting the pages");
-  const { pages, anchors } = setInPages(book, paper, shop.measure);
-  onProgress(`drawing ${pages.length} pages`);
+  const set = setInPages(book, paper, shop.measure);
+  onProgress(`drawing ${set.headwords.length} pages`);
   const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created, tagged });
-  if (folded) drawImposed(canvas, pages);
+  if (folded) drawImposed(canvas, [...set.pages()]);
   else {
-    drawPages(canvas, pages);
-    canvas.bookmarks(bookmarksOf(book, pages, anchors));
-    canvas.labels(pages.map(({ label }) => label));
+    drawPages(canvas, set.pages());
+    canvas.bookmarks(bookmarksOf(book, set));
+    canvas.labels(set.headwords.map((_, index) => labelOf(index + 1)));
   }
   return canvas.end();
 }
 
 /** Each part, and in it each page of counts by the first and last of them. */
-function bookmarksOf({ parts }: Book, pages: readonly Page[], anchors: ReadonlyMap<string, number>): readonly Bookmark[] {
+function bookmarksOf({ parts }: Book, { headwords, anchors }: SetBook): readonly Bookmark[] {
   const starts = parts.map(({ id }) => anchors.get(id) ?? 1);
   return parts.map(({ title }, index) => {
-    const [from = 1, to = pages.length + 1] = [starts[index], starts[index + 1]];
-    const within = pages.flatMap(({ headwords }, at) =>
-      at + 1 >= from && at + 1 < to && headwords !== "" ? [{ title: headwords, page: at + 1 }] : [],
+    const [from = 1, to = headwords.length + 1] = [starts[index], starts[index + 1]];
+    const within = headwords.flatMap((words, at) =>
+      at + 1 >= from && at + 1 < to && words !== "" ? [{ title: words, page: at + 1 }] : [],
     );
     return { title, page: from, within };
   });

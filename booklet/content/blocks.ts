@@ -86,6 +86,8 @@ export interface ParagraphBlock {
 export interface ListBlock {
   readonly kind: "list";
   readonly items: readonly { readonly term: string; readonly text: string; readonly link?: string }[];
+  /** Whether it may stand in two columns where room is short. */
+  readonly folds?: boolean;
 }
 
 /** Every count in its place, the look of each telling how it is done. */
@@ -114,6 +116,8 @@ export interface RuledBlock {
   readonly kind: "ruled";
   readonly text: string;
   readonly lines: number;
+  /** As few as there may be where there is less room; left out, no fewer. */
+  readonly least?: number;
 }
 
 /** How a count stands in the grid; told apart without colour. */

@@ -8,6 +8,7 @@ import {
   type Position,
   positions,
   prove,
+  type Scale,
   type Setting,
 } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
@@ -61,28 +62,35 @@ function withSetting(head: Head, job: Job, setting: Setting): Part {
       ...inWords(setting),
       ...drawing(head, setting),
       {
-        kind: "list",
-        items: [
-          {
-            term: "Before cutting",
-            text: "Stop pin, gears, lock: as above. Once round with a light mark; the last mark must fall on the first.",
-          },
-          {
-            term: "Each move",
-            text: "Unlock, move, pin home, arms round to the pin, lock, cut, tick. Past the hole: back half a turn and come forward again.",
-          },
-          ...checks(head, setting),
-        ],
-      },
-      positionsTable(head, job, setting),
-      {
         kind: "paragraph",
         style: "caution",
         text: "Stop the cutter before reaching near it. Lock before each cut. The machine’s manual, local rules and qualified practice come first.",
       },
-      { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5 },
+      {
+        kind: "list",
+        items: [...habits(setting), ...checks(head, setting)],
+      },
+      positionsTable(head, job, setting),
+      { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
     ],
   };
+}
+
+/** What is done before the first cut and at each move. */
+function habits(setting: Setting): { term: string; text: string }[] {
+  const [setUp, home, place] = byHoles(setting)
+    ? ["Stop pin, gears, lock: as above", "pin home, arms round to the pin, ", "hole"]
+    : ["Dial and ring to zero on the first tooth", "", "mark"];
+  return [
+    {
+      term: "Before cutting",
+      text: `${setUp}. Once round with a light mark; the last mark must fall on the first.`,
+    },
+    {
+      term: "Each move",
+      text: `Unlock, move, ${home}lock, cut, tick. Past the ${place}: back half a turn and come forward again.`,
+    },
+  ];
 }
 
 /** Where to look on the way: after a quarter, a half and three quarters of the moves. */
@@ -91,7 +99,8 @@ function checks(head: Head, setting: Setting): { term: string; text: string }[] 
     term: `After ${position.move}`,
     text: [
       `tooth ${position.tooth}`,
-      ...(position.hole === null ? [] : [`hole ${position.hole}`]),
+      ...(position.hole === null || !byHoles(setting) ? [] : [`hole ${position.hole}`]),
+      ...(position.dial && head.dial && !byHoles(setting) ? [`dial ${dialInWords(position.dial, head.dial)}`] : []),
       ...(position.ring && head.ring ? [`ring ${readingOf(position.ring, head.ring)}`] : []),
       `the work stands at ${formatAngle(position.angle)}`,
     ].join(", "),
@@ -112,23 +121,37 @@ function positionsTable(head: Head, { teeth }: Job, setting: Setting): Block {
       ...(chosen
         ? ([
             { head: "moves\nfrom last", align: "right" },
-            { head: "turns", align: "right", strong: true },
-            { head: "spaces", align: "right", strong: true },
+            ...(byHoles(setting)
+              ? ([
+                  { head: "turns", align: "right", strong: true },
+                  { head: "spaces", align: "right", strong: true },
+                ] as const)
+              : []),
           ] as const)
         : ([{ head: "turns\nin all", align: "right" }] as const)),
-      ...(setting.circle === null ? [] : [{ head: "hole", align: "right", strong: true } as const]),
+      ...(byHoles(setting) ? [{ head: "hole", align: "right", strong: true } as const] : []),
       ...(setting.second ? [{ head: "rear\nhole", align: "right", strong: true } as const] : []),
       { head: "angle", align: "right" },
-      ...scaleColumns(head),
+      ...scaleColumns(head, !byHoles(setting)),
     ],
     rows: all.map((position) => positionRow(head, position, chosen, setting)),
   };
 }
 
-function scaleColumns({ ring, dial }: Head): Column[] {
+/** Whether the hand finds its place by holes, and not by the marks of a dial. */
+function byHoles({ circle, method }: Setting): boolean {
+  return circle !== null && method !== "dial";
+}
+
+/** What the dial stands at: whole turns from zero, and its reading. */
+function dialInWords(position: NonNullable<Position["dial"]>, dial: Scale): string {
+  return `${position.turns} + ${readingOf(position, dial)}`;
+}
+
+function scaleColumns({ ring, dial }: Head, dialSet: boolean): Column[] {
   return [
     ...(ring ? [{ head: "ring", align: "right" } as const] : []),
-    ...(dial ? [{ head: "dial", align: "right" } as const] : []),
+    ...(dial ? [{ head: "turns +\ndial", align: "right", strong: dialSet } as const] : []),
   ];
 }
 
@@ -142,13 +165,13 @@ function positionRow(
     { text: "", box: true },
     { text: String(tooth) },
     ...(chosen
-      ? [{ text: String(from.moves) }, { text: String(from.turns) }, { text: String(from.spaces) }]
+      ? [{ text: String(from.moves) }, ...(byHoles(setting) ? [{ text: String(from.turns) }, { text: String(from.spaces) }] : [])]
       : [{ text: String(turns) }]),
-    ...(setting.circle === null ? [] : [{ text: String(hole) }]),
+    ...(byHoles(setting) ? [{ text: String(hole) }] : []),
     ...(rearHole === undefined ? [] : [{ text: String(rearHole) }]),
     { text: formatAngle(angle) },
     ...(ring && head.ring ? [{ text: readingOf(ring, head.ring) }] : []),
-    ...(dial && head.dial ? [{ text: `${dial.turns} + ${readingOf(dial, head.dial)}` }] : []),
+    ...(dial && head.dial ? [{ text: dialInWords(dial, head.dial) }] : []),
   ];
   return { cells };
 }
@@ -173,7 +196,7 @@ function byReading(head: Head, { divisions }: Job): Part {
     warning: `No exact setting closes on this head. By readings from one zero no position is more than ${Math.round(worst * 10) / 10}″ from its place.`,
     blocks: [
       ...degreeTable(head, divisions, true),
-      { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5 },
+      { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
     ],
   };
 }

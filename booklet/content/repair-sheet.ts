@@ -49,7 +49,7 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
           ...settingBlocks(job, head, length),
           ...moveBlocks(job, head),
           ...makingBlocks(job, length, sawGiven),
-          { kind: "ruled", text: "Notes: machine, material, filler, cutter, date", lines: 2 },
+          { kind: "ruled", text: "Notes: machine, material, filler, cutter, date", lines: 5, least: 2 },
         ],
       },
     ],

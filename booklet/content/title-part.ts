@@ -17,7 +17,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     },
     { kind: "list", items: equipment(head) },
     { kind: "heading", text: "Contents" },
-    { kind: "list", items: parts.map(({ id, title }) => ({ term: `page {page:${id}}`, text: title, link: id })) },
+    { kind: "list", folds: true, items: parts.map(({ id, title }) => ({ term: `page {page:${id}}`, text: title, link: id })) },
     { kind: "heading", text: "How this book was made" },
     {
       kind: "paragraph",
@@ -29,7 +29,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
       style: "caution",
       text: "Lock the spindle before each cut and unlock it before each move. Stop the cutter before reaching near it. The machine’s manual, local rules and qualified practice come before this book.",
     },
-    { kind: "ruled", text: "Owner, head, and the day its turns were counted", lines: 2 },
+    { kind: "ruled", text: "Owner, head, and the day its turns were counted", lines: 2, least: 1 },
   ];
   return { id: "title", title: head.name, blocks };
 }

@@ -1,8 +1,8 @@
 import { flattened, type LinkMark, type Mark, type Page } from "../layout/marks.ts";
 import type { Canvas } from "./canvas.ts";
 
-/** Draws pages as they were set. */
-export function drawPages(canvas: Canvas, pages: readonly Page[]): void {
+/** Draws pages as they were set, one after the other; none is kept. */
+export function drawPages(canvas: Canvas, pages: Iterable<Page>): void {
   for (const { width, height, marks } of pages) {
     canvas.page(width, height);
     for (const mark of marks) drawMark(canvas, mark);

@@ -13,7 +13,7 @@ export function blanksGalley({ text, limits, labels }: BlanksBlock, width: numbe
   const plain: Style = { weight: "regular", size: paper.text };
   const strong: Style = { weight: "bold", size: paper.text };
   const small: Style = { weight: "semibold", size: paper.note };
-  const height = paper.text * 1.35;
+  const height = paper.text * paper.closeness.line;
   const said = brokenIntoLines(measure, text, plain, width);
   const lastWidth = measure(`${said.at(-1) ?? ""} `, plain) + 2;
   const beside = lastWidth + measure(limits, strong) <= width;
@@ -59,6 +59,6 @@ export function blanksGalley({ text, limits, labels }: BlanksBlock, width: numbe
           }),
       }),
     ),
-    space(paper.text * 0.55),
+    space(paper.text * 0.55 * paper.closeness.gap),
   ]);
 }

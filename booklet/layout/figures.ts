@@ -23,33 +23,35 @@ export function figureGalley(block: FigureBlock, width: number, paper: Paper, me
     role: "Figure",
     alt: block.alt,
     head: [],
-    slugs: [drawing(block, width, paper, measure), ...caption, space(paper.text * 0.6)],
+    slugs: [drawing(block, width, paper, measure), ...caption, space(paper.text * 0.6 * paper.closeness.gap)],
   };
 }
 
-function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper, measure: Measure): Slug {
+function drawing({ figure, share = 1 }: FigureBlock, whole: number, paper: Paper, measure: Measure): Slug {
+  if (figure.type === "gear") {
+    const height = gearHeight(figure, whole, paper);
+    return { height, keepWithNext: true, marks: (left, top) => gearMarks(figure, { left, top, width: whole, height }, measure) };
+  }
+  const width = whole * paper.closeness.drawing;
+  const indent = (whole - width) / 2;
   if (figure.type === "train") {
     return {
       height: trainHeight(figure, width, measure),
       keepWithNext: true,
-      marks: (left, top) => trainMarks(figure, { left, top, width }, measure),
+      marks: (left, top) => trainMarks(figure, { left: left + indent, top, width }, measure),
     };
   }
   if (figure.type === "head") {
     return {
       height: headHeight(width),
       keepWithNext: true,
-      marks: (left, top) => headMarks(figure, { left, top, width }, measure),
+      marks: (left, top) => headMarks(figure, { left: left + indent, top, width }, measure),
     };
   }
-  if (figure.type === "gear") {
-    const height = gearHeight(figure, width, paper);
-    return { height, keepWithNext: true, marks: (left, top) => gearMarks(figure, { left, top, width, height }, measure) };
-  }
-  const side = Math.min(width, paper.height * share * 0.62);
+  const side = Math.min(whole, paper.height * share * 0.62) * paper.closeness.drawing;
   return {
     height: side - roomToSpare(figure),
     keepWithNext: true,
-    marks: (left, top) => plateMarks(figure, { left: left + (width - side) / 2, top, side }, measure),
+    marks: (left, top) => plateMarks(figure, { left: left + (whole - side) / 2, top, side }, measure),
   };
 }

@@ -8,12 +8,29 @@ export interface Sheet {
   readonly part: Part;
   readonly marks: Mark[];
   readonly headwords: string[];
+  /** How far it is filled, from 0 to 1. */
+  filled: number;
+}
+
+/** Where pages are filled. */
+export interface Ground {
+  /** The number of the first page. */
+  readonly first: number;
+  readonly frameFor: (page: number) => Frame;
+  /** Anchor → number of its page; filled with those that are met. */
+  readonly anchors: Map<string, number>;
+  /** Stands at the head of every page. */
+  readonly onEach: readonly Slug[];
+  /** Whether only places are wanted, and no marks. */
+  readonly sketch: boolean;
 }
 
 /** The page being filled; `y` is where the next strip goes. */
 export interface FillingPage {
-  /** Begins a new page. */
-  turn(): void;
+  /** Ends the page and begins the next. */
+  turn(): Sheet;
+  /** Ends the last page. */
+  end(): Sheet;
   /** Gives the page a name that leads to it. */
   name(anchor: string): void;
   /** Whether so much more does not fit, on a page that has something on it. */
@@ -23,6 +40,8 @@ export interface FillingPage {
   roomOnFresh(): number;
   /** Whether nothing is on it yet. */
   fresh(): boolean;
+  /** Whether hardly anything is on it. */
+  sparse(): boolean;
   /** Puts a strip here and moves on below it. */
   put(slug: Slug): void;
   /** Puts strips one under the other from here, without moving on. */
@@ -35,33 +54,49 @@ export interface FillingPage {
   close(galley?: Galley): void;
 }
 
-/** Starts filling pages; each one begun is added to the sheets. */
-export function emptyPage(
-  part: Part,
-  sheets: Sheet[],
-  anchors: Map<string, number>,
-  onEach: readonly Slug[],
-  frameFor: (page: number) => Frame,
-): FillingPage {
-  let sheet: Sheet = { part, marks: [], headwords: [] };
-  let frame = frameFor(sheets.length + 1);
+/** A page filled less than this is better not left. */
+const sparse = 0.3;
+
+/** Starts filling pages. */
+export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch }: Ground): FillingPage {
+  let number = first - 1;
+  let sheet: Sheet = { part, marks: [], headwords: [], filled: 0 };
+  let frame = frameFor(first);
   let y = 0;
   let open: Mark[] = [];
   let current: Galley | null = null;
   let filledFrom = 0;
+  const draw = (marks: Mark[], slug: Slug, left: number, top: number) => {
+    if (!sketch) marks.push(...slug.marks(left, top));
+  };
+  const filled = () => (y - filledFrom) / (frame.bottom - filledFrom);
+  const end = () => {
+    sheet.filled = filled();
+    return sheet;
+  };
+  const begin = () => {
+    number += 1;
+    sheet = { part, marks: [], headwords: [], filled: 0 };
+    frame = frameFor(number);
+    y = frame.top;
+    for (const slug of onEach) {
+      draw(sheet.marks, slug, frame.left, y);
+      y += slug.height;
+    }
+    filledFrom = y;
+  };
+  begin();
   return {
     turn() {
-      sheet = { part, marks: [], headwords: [] };
-      sheets.push(sheet);
-      frame = frameFor(sheets.length);
-      y = frame.top;
-      for (const slug of onEach) {
-        sheet.marks.push(...slug.marks(frame.left, y));
-        y += slug.height;
-      }
-      filledFrom = y;
+      const ended = end();
+      begin();
+      return ended;
     },
-    name: (anchor) => void sheet.marks.push({ kind: "anchor", name: anchor, y: 0 }),
+    end,
+    name(anchor) {
+      anchors.set(anchor, number);
+      sheet.marks.push({ kind: "anchor", name: anchor, y: 0 });
+    },
     full: (height) => y + height > frame.bottom && y > filledFrom,
     of(galley) {
       current = galley;
@@ -69,10 +104,11 @@ export function emptyPage(
     room: () => frame.bottom - y,
     roomOnFresh: () => frame.bottom - filledFrom,
     fresh: () => y === filledFrom,
+    sparse: () => filled() < sparse,
     column(slugs, indent) {
       let at = y;
       for (const slug of slugs) {
-        open.push(...slug.marks(frame.left + indent, at));
+        draw(open, slug, frame.left + indent, at);
         at += slug.height;
       }
     },
@@ -81,12 +117,12 @@ export function emptyPage(
     },
     put(slug) {
       if (slug.anchor !== undefined) {
-        anchors.set(slug.anchor, sheets.length);
+        anchors.set(slug.anchor, number);
         sheet.marks.push({ kind: "anchor", name: slug.anchor, y });
       }
       if (slug.headword !== undefined) sheet.headwords.push(slug.headword);
       if (slug.blank && y === filledFrom) return;
-      open.push(...slug.marks(frame.left, y));
+      draw(open, slug, frame.left, y);
       y += slug.height;
     },
     close(galley) {

@@ -1,10 +1,11 @@
-import type { Block, ColumnsBlock, ListBlock, ParagraphBlock, Part } from "../content/blocks.ts";
+import type { Block, ColumnsBlock, ParagraphBlock, Part } from "../content/blocks.ts";
 import { blanksGalley } from "./blanks.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
 import { headingSlugs, lines } from "./lines.ts";
+import { listGalley } from "./list.ts";
 import type { Mark, Style } from "./marks.ts";
-import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import { type Measure, setText } from "./measure.ts";
 import { panelGalley, ruledGalley } from "./panel.ts";
 import type { Paper } from "./paper.ts";
 import { type Galley, galley, type Slug, space } from "./slugs.ts";
@@ -18,11 +19,11 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
     case "heading":
       return galley(headingSlugs(block.text, block.anchor, width, paper, measure));
     case "paragraph":
-      return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5)]);
+      return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
     case "grid":
       return gridGalley(block, width, paper, measure);
     case "columns":
-      return galley([...columns(block, width, paper, measure), space(paper.text * 0.5)]);
+      return galley([...columns(block, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
     case "panel":
       return panelGalley(block, width, paper, measure);
     case "ruled":
@@ -32,7 +33,7 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
     case "figure":
       return figureGalley(block, width, paper, measure);
     case "list":
-      return galley([...list(block, width, paper, measure), space(paper.text * 0.5)]);
+      return listGalley(block, width, paper, measure);
   }
 }
 
@@ -49,9 +50,13 @@ export function titleGalley(
       ? []
       : [
           ...paragraph({ kind: "paragraph", text: warning, style: "strong" }, width, paper, measure),
-          space(paper.text * 0.4, true),
+          space(paper.text * 0.4 * paper.closeness.gap, true),
         ];
-  return galley([...lines(title, style, "H1", width, measure, true), space(paper.text * 0.4, true), ...warned]);
+  return galley([
+    ...lines(title, style, "H1", width, paper, measure, true),
+    space(paper.text * 0.4 * paper.closeness.gap, true),
+    ...warned,
+  ]);
 }
 
 function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper, measure: Measure): Slug[] {
@@ -62,33 +67,7 @@ function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper,
     strong: { weight: "bold", size: paper.text },
     caution: { weight: "semibold", size: paper.text },
   };
-  return lines(text, styles[style ?? "regular"], "P", width, measure);
-}
-
-function list({ items }: ListBlock, width: number, paper: Paper, measure: Measure): Slug[] {
-  const term: Style = { weight: "semibold", size: paper.text };
-  const text: Style = { weight: "regular", size: paper.text };
-  const indent = Math.min(width / 3, Math.max(...items.map((item) => measure(item.term, term))) + paper.text);
-  const height = paper.text * 1.35;
-  return items.flatMap((item) => {
-    const terms = brokenIntoLines(measure, item.term, term, indent - 4);
-    const texts = brokenIntoLines(measure, item.text, text, width - indent);
-    return Array.from({ length: Math.max(terms.length, texts.length) }, (_, index) => ({
-      height,
-      keepWithNext: index < Math.max(terms.length, texts.length) - 1,
-      marks(left: number, top: number): readonly Mark[] {
-        const y = top + height * 0.74;
-        const said: Mark[] = texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)];
-        if (item.link !== undefined) said.push({ kind: "link", x: left, y: top, width, height, to: item.link, says: item.text });
-        return [
-          ...(terms[index] === undefined
-            ? []
-            : [{ kind: "group", role: "P", marks: [setText(measure, terms[index], term, left, y)] } as const]),
-          { kind: "group", role: "P", ...(index > 0 && terms[index] === undefined ? { continues: true } : {}), marks: said },
-        ];
-      },
-    }));
-  });
+  return lines(text, styles[style ?? "regular"], "P", width, paper, measure);
 }
 
 /** Entries side by side, in as many columns as fit, read across. */

@@ -1,6 +1,5 @@
 import type { Part } from "../content/blocks.ts";
-import { emptyPage, type FillingPage, type Sheet } from "./filling-page.ts";
-import type { Frame } from "./paper.ts";
+import { emptyPage, type FillingPage, type Ground, type Sheet } from "./filling-page.ts";
 import type { Galley, Slug } from "./slugs.ts";
 
 interface Strip {
@@ -9,50 +8,51 @@ interface Strip {
   readonly first: boolean;
 }
 
-/** Fills page after page with strips; a part begins a new page. */
-export function runIntoPages(
-  galleys: readonly Galley[],
-  onEach: readonly Slug[],
-  part: Part,
-  sheets: Sheet[],
-  anchors: Map<string, number>,
-  frameFor: (page: number) => Frame,
-): void {
+/** Fills page after page with strips, and hands on each as it is full; a part begins a new page. */
+export function* runIntoPages(galleys: readonly Galley[], part: Part, ground: Ground): Generator<Sheet> {
   const strips = galleys.flatMap((galley) => galley.slugs.map((slug, index): Strip => ({ galley, slug, first: index === 0 })));
-  const page = emptyPage(part, sheets, anchors, onEach, frameFor);
-  page.turn();
+  const page = emptyPage(part, ground);
   page.name(part.id);
   for (const [index, { galley, slug, first }] of strips.entries()) {
     if (galley.fold) {
-      if (first) runFolded(galley, galley.fold, page);
+      if (first) yield* runFolded(galley, galley.fold, page);
       continue;
     }
     const droppedAtFoot = slug.blank && !slug.keepWithNext && page.full(slug.height);
-    if (!droppedAtFoot) putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
+    if (!droppedAtFoot) yield* putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
     if (strips[index + 1]?.first !== false) page.close(galley);
     else page.of(galley);
   }
+  yield page.end();
 }
 
 /** Puts a strip on the page, or on the next with the head of its galley where it and what belongs to it do not fit. */
-function putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): void {
+function* putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): Generator<Sheet> {
   const turns = page.full(heightOf(before) + needed);
+  const smaller = turns ? slug.smaller?.find(({ height }) => !page.full(heightOf(before) + height)) : undefined;
+  if (smaller) {
+    for (const each of before) page.put(each);
+    page.put(smaller);
+    return;
+  }
   if (turns) {
     page.close();
-    page.turn();
+    yield page.turn();
   }
   for (const each of turns ? galley.head : before) page.put(each);
   page.put(slug);
 }
 
+/** Under columns, in points. */
+const below = 5;
 /** Fewer rows than this in a column are not worth beginning a table for. */
 const fewestBegun = 8;
 
 /**
  * Runs strips through columns side by side; on the last page the columns come out even. What
- * would fit one page whole is not parted.
+ * would fit the next page whole is not parted, unless this page would be left all but empty.
  */
-function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: FillingPage): void {
+function* runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: FillingPage): Generator<Sheet> {
   const head = heightOf(galley.head);
   let above = galley.opening ?? [];
   let rest = galley.slugs;
@@ -60,8 +60,8 @@ function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"
     const room = () => page.room() - heightOf(above) - head;
     const even = evenHeight(rest, columns);
     const whole = even <= room();
-    if (!whole && !page.fresh() && (even <= page.roomOnFresh() - heightOf(above) - head || thatFit(rest, room()) < fewestBegun))
-      page.turn();
+    const wholeOnNext = even <= page.roomOnFresh() - heightOf(above) - head && !page.sparse();
+    if (!whole && !page.fresh() && (wholeOnNext || thatFit(rest, room()) < fewestBegun)) yield page.turn();
     for (const slug of above) page.put(slug);
     page.close();
     const limit = Math.min(page.room() - head, even);
@@ -74,9 +74,9 @@ function runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"
       deepest = Math.max(deepest, heightOf(strips));
       rest = rest.slice(taken);
     }
-    page.down(deepest);
+    page.down(deepest + below);
     above = galley.continued ?? [];
-    if (rest.length > 0) page.turn();
+    if (rest.length > 0) yield page.turn();
   }
 }
 

@@ -1,80 +1,97 @@
-import type { Block, Book } from "../content/blocks.ts";
+import type { Book } from "../content/blocks.ts";
 import type { Sheet } from "./filling-page.ts";
-import { galleyOf, titleGalley } from "./galleys.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
-import { runIntoPages } from "./page-run.ts";
 import { frameOf, type Paper } from "./paper.ts";
-import { furniture, insideFurniture } from "./running.ts";
-import type { Galley } from "./slugs.ts";
+import { type PageNumbers, type PartSetter, partSetter } from "./part-setter.ts";
+import { furniture } from "./running.ts";
 
-/** A book set in pages, with the places that can be gone to. */
+/** A book whose page numbers are settled, with the places that can be gone to. */
 export interface SetBook {
-  readonly pages: readonly Page[];
-  /** Anchor → number of its page, from 1. */
-  readonly anchors: ReadonlyMap<string, number>;
+  /** What stands on each page from first to last where it holds counts: `51–96`; else nothing. */
+  readonly headwords: readonly string[];
+  readonly anchors: PageNumbers;
+  /** Sets page after page, so that none need be kept once it is drawn. */
+  pages(): Generator<Page>;
 }
 
 const mostPasses = 6;
-/** Stands for a page until its number is known. */
-const unknownPage = 88;
 
 /**
- * Sets a book in pages. Page numbers named in the text move the text, so it is set again until
- * every number named is the number printed.
+ * Sets a book in pages. Page numbers named in the text move the text, so it is sketched again until
+ * every number named is the number to be printed.
  */
 export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook {
-  let anchors: ReadonlyMap<string, number> = new Map();
-  const galleyFor = galleysOnce(paper.width - paper.inner - paper.outer, paper, measure);
+  const setter = partSetter(book.sheetsStandAlone, paper, measure);
+  let known: PageNumbers = new Map();
   for (let pass = 0; pass < mostPasses; pass += 1) {
-    const set = setOnce(book, paper, measure, anchors, galleyFor);
-    const settled = anchors.size === set.anchors.size && [...set.anchors].every(([name, page]) => anchors.get(name) === page);
-    if (settled) return set;
-    anchors = set.anchors;
+    const sketch = sketched(book, known, setter);
+    const settled = known.size === sketch.anchors.size && [...sketch.anchors].every(([name, page]) => known.get(name) === page);
+    if (settled) return { ...sketch, pages: () => pagesOf(book, sketch, setter, paper, measure) };
+    known = sketch.anchors;
   }
   throw new Error("turns-and-holes is at fault, please report it: the page numbers do not settle");
 }
 
-function setOnce(
+/** Where everything comes to stand with the page numbers known so far. */
+interface Sketch extends Pick<SetBook, "headwords" | "anchors"> {
+  /** The paper of each part, set as closely as it needs. */
+  readonly papers: readonly Paper[];
+}
+
+function sketched({ parts }: Book, known: PageNumbers, setter: PartSetter): Sketch {
+  const headwords: string[] = [];
+  const anchors = new Map<string, number>();
+  const papers = parts.map((part) => {
+    const sketch = setter.sketch(part, headwords.length + 1, known);
+    headwords.push(...sketch.sheets.map((sheet) => span(sheet.headwords)));
+    for (const [name, page] of sketch.anchors) anchors.set(name, page);
+    return sketch.paper;
+  });
+  return { headwords, anchors, papers };
+}
+
+function* pagesOf(
+  book: Book,
+  { headwords, anchors, papers }: Sketch,
+  setter: PartSetter,
+  paper: Paper,
+  measure: Measure,
+): Generator<Page> {
+  let number = 0;
+  for (const [index, part] of book.parts.entries()) {
+    for (const sheet of setter.sheets(part, papers[index] ?? paper, number + 1, anchors)) {
+      number += 1;
+      yield pageOf(sheet, number, headwords.length, book, paper, measure);
+    }
+  }
+}
+
+/** What viewers and the page itself call it. */
+export function labelOf(number: number): string {
+  return String(number);
+}
+
+/** Puts head and foot on a page. */
+function pageOf(
+  { part, marks, headwords }: Sheet,
+  number: number,
+  pages: number,
   book: Book,
   paper: Paper,
   measure: Measure,
-  known: ReadonlyMap<string, number>,
-  galleyFor: (block: Block, known: ReadonlyMap<string, number>) => Galley,
-): SetBook {
-  const sheets: Sheet[] = [];
-  const anchors = new Map<string, number>();
-  const width = paper.width - paper.inner - paper.outer;
-  for (const part of book.parts) {
-    const opening = titleGalley(part, width, paper, measure);
-    const galleys = [...(book.sheetsStandAlone ? [] : [opening]), ...part.blocks.map((block) => galleyFor(block, known))];
-    anchors.set(part.id, sheets.length + 1);
-    runIntoPages(galleys, book.sheetsStandAlone ? opening.slugs : [], part, sheets, anchors, (number) =>
-      insideFurniture(frameOf(paper, number), paper),
-    );
-  }
-  const pages = sheets.map(({ part, marks, headwords }, index): Page => {
-    const number = index + 1;
-    const folio = `page ${number} of ${sheets.length}`;
-    return {
-      width: paper.width,
-      height: paper.height,
-      label: String(number),
-      headwords: span(headwords),
-      marks: [
-        ...furniture(
-          book.running,
-          { part, title: book.title, headwords: span(headwords) },
-          folio,
-          frameOf(paper, number),
-          paper,
-          measure,
-        ),
-        ...marks,
-      ],
-    };
-  });
-  return { pages, anchors };
+): Page {
+  const head = { part, title: book.title, headwords: span(headwords) };
+  return {
+    width: paper.width,
+    height: paper.height,
+    label: labelOf(number),
+    headwords: head.headwords,
+    marks: [
+      ...furniture(book.running, head, `page ${labelOf(number)} of ${pages}`, frameOf(paper, number), paper, measure),
+      ...marks,
+    ],
+  };
 }
 
 /** From the first word to the last: `51–96`. */
@@ -82,23 +99,4 @@ function span(words: readonly string[]): string {
   const first = words[0]?.split("–")[0] ?? "";
   const last = words.at(-1)?.split("–").at(-1) ?? "";
   return first === last ? first : `${first}–${last}`;
-}
-
-/** Sets blocks with the numbers of pages that they name; a block that names none is set once for all passes. */
-function galleysOnce(width: number, paper: Paper, measure: Measure) {
-  const known = new Map<Block, Galley>();
-  return (block: Block, pages: ReadonlyMap<string, number>): Galley => {
-    const galley = known.get(block);
-    if (galley) return galley;
-    const text = JSON.stringify(block);
-    if (text.includes("{page:")) return galleyOf(JSON.parse(withPageNumbers(text, pages)) as Block, width, paper, measure);
-    const set = galleyOf(block, width, paper, measure);
-    known.set(block, set);
-    return set;
-  };
-}
-
-/** Puts in the numbers of pages that are named; before they are known, as wide a number. */
-function withPageNumbers(text: string, known: ReadonlyMap<string, number>): string {
-  return text.replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage));
 }

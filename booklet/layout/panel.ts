@@ -39,7 +39,7 @@ export function panelGalley({ items }: PanelBlock, width: number, paper: Paper, 
       ),
     ],
   };
-  return galley([panel, space(paper.text * 0.5)]);
+  return galley([panel, space(paper.text * 0.5 * paper.closeness.gap)]);
 }
 
 /** As large as the widest figure leaves room for. */
@@ -48,11 +48,18 @@ function figureSize(items: PanelBlock["items"], pitch: number, paper: Paper, mea
   return Math.min(paper.text * 4.4, (pitch * 0.92) / widest);
 }
 
-/** Sets lines to write on, 8 mm apart. */
-export function ruledGalley({ text, lines }: RuledBlock, width: number, paper: Paper, measure: Measure): Galley {
+/** Sets lines to write on, 8 mm apart; where there is less room, fewer of them. */
+export function ruledGalley({ text, lines, least = lines }: RuledBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const [most, ...smaller] = Array.from({ length: lines - least + 1 }, (_, fewer) =>
+    ruled(text, lines - fewer, width, paper, measure),
+  );
+  return galley(most === undefined ? [] : [{ ...most, smaller }]);
+}
+
+function ruled(text: string, lines: number, width: number, paper: Paper, measure: Measure): Slug {
   const apart = 22.7;
   const style: Style = { weight: "regular", size: paper.note, grey: 0.25 };
-  const slug: Slug = {
+  return {
     height: style.size * 1.5 + apart * lines + 2,
     marks: (left, top) => [
       { kind: "group", role: "P", marks: [setText(measure, text, style, left, top + style.size)] },
@@ -62,5 +69,4 @@ export function ruledGalley({ text, lines }: RuledBlock, width: number, paper: P
       }),
     ],
   };
-  return galley([slug]);
 }

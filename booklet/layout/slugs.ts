@@ -13,6 +13,8 @@ export interface Slug {
   readonly between?: Slug;
   /** What the head of the page says of its first and last strip: `51`, or `106–107`. */
   readonly headword?: string;
+  /** Smaller ones that may stand for it where there is less room, the largest first. */
+  readonly smaller?: readonly Slug[];
   /** The name that leads here. */
   readonly anchor?: string;
 }

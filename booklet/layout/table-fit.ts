@@ -34,8 +34,8 @@ const leastOfAll = 5;
 export function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure: Measure): number {
   const most = Math.min(mostColumns, Math.ceil(block.rows.length / fewestRows));
   for (let columns = most; columns > 1; columns -= 1) {
-    if (fitAt(Math.max(paper.leastTable, paper.table * foldedSize), block, (width + gutter) / columns - gutter, measure) !== null)
-      return columns;
+    const size = Math.max(paper.leastTable, paper.table * foldedSize);
+    if (fitAt(size, block, (width + gutter) / columns - gutter, measure, tight) !== null) return columns;
   }
   return 1;
 }

@@ -22,7 +22,8 @@ export async function bookletFigures(): Promise<Figure[]> {
   if (!head) return [];
   const paper = paperNamed("a4");
   const shop = await openPrintShop();
-  const { pages } = setInPages(bookOf(head, editionOf(head, { paper: paper.name, ...contents }), contents), paper, shop.measure);
+  const book = bookOf(head, editionOf(head, { paper: paper.name, ...contents }), contents);
+  const pages = [...setInPages(book, paper, shop.measure).pages()];
   const [ours, bare]: [number[], number[]] = [[], []];
   for (let run = 0; run < 6; run += 1) {
     const start = performance.now();

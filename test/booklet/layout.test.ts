@@ -8,6 +8,7 @@ import { openPrintShop } from "../../booklet/draw/canvas.ts";
 import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, type Paper, paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/paper.ts";
+import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
 import { headSpec } from "./heads.ts";
 
@@ -22,16 +23,16 @@ interface Wanted {
 }
 
 function bookPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
-  return setInPages(bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted }), paper, measure).pages;
+  return [...setInPages(bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted }), paper, measure).pages()];
 }
 
 function wallPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
   const book = bookOf(head, edition, { parts: wallParts, degreeTables: null, ...wanted });
-  return setInPages(forWall(book), paper, measure).pages;
+  return [...setInPages(forWall(book), paper, measure).pages()];
 }
 
 function jobPages(head: Head, paper: Paper, divisions: number): readonly Page[] {
-  return setInPages(jobOf(head, edition, { divisions }), paper, measure).pages;
+  return [...setInPages(jobOf(head, edition, { divisions }), paper, measure).pages()];
 }
 
 const slack = 0.7;
@@ -68,11 +69,27 @@ function endsOnHeading({ marks }: Page): boolean {
   return last?.kind === "group" && (last.role === "H1" || last.role === "H2");
 }
 
+/** Less than this in parts of the height, and a page is hardly worth turning to. */
+const leastFilled = 0.1;
+
+/** Pages with hardly anything on them; only a table may end so, as its rows cannot be set closer. */
+function allButEmpty({ marks }: Page, number: number, paper: Paper): boolean {
+  const { top, bottom } = insideFurniture(frameOf(paper, number), paper);
+  const inside = [...flattened(marks)].flatMap((mark) => {
+    const box = boxOf(mark);
+    return box !== null && box[1] > top - slack && box[3] < bottom + slack ? [box[3]] : [];
+  });
+  const last = marks.findLast((mark) => mark.kind === "group");
+  const endsOnTable = last?.kind === "group" && last.role === "Table";
+  return !endsOnTable && Math.max(top, ...inside) - top < leastFilled * (bottom - top);
+}
+
 function faultsIn(pages: readonly Page[], paper: Paper) {
   return pages.flatMap((page, index) => [
     ...beyondMargins(page, index + 1, paper).map((mark) => ({ page: index + 1, beyond: mark })),
     ...overlapping(page).map((pair) => ({ page: index + 1, over: pair })),
     ...(endsOnHeading(page) ? [{ page: index + 1, endsOnHeading: true }] : []),
+    ...(allButEmpty(page, index + 1, paper) ? [{ page: index + 1, allButEmpty: true }] : []),
   ]);
 }
 
@@ -105,6 +122,26 @@ describe("laws of the page", () => {
       }),
       { numRuns: 20 },
     );
+  });
+
+  it.each(wallPaperNames)("%s on the wall: how to read it stands on one sheet, whatever the ready head", (name) => {
+    const sheets = readyHeads.map((head) =>
+      titled(wallPages(head, wallPaperNamed(name), { from: 2, to: 100 }), "How to read it"),
+    );
+    expect(sheets).toEqual(readyHeads.map(() => 1));
+  });
+
+  it.each(paperNames)("%s: the title page of a ready head is one page, and how to read it another", (name) => {
+    for (const head of readyHeads) {
+      const pages = bookPages(head, paperNamed(name), { from: 2, to: 60 });
+      expect(pages.slice(0, 3).map((page) => headOf(page))).toEqual([head.name, "How to read it", "What this head can do"]);
+    }
+  });
+
+  it.each(["a4", "letter"] as const)("%s: a job of up to 62 teeth ends within two pages, notes and all", (name) => {
+    for (const head of readyHeads.slice(0, 3)) {
+      for (const divisions of [7, 13, 24, 36, 48, 62]) expect(jobPages(head, paperNamed(name), divisions).length).toBeLessThan(3);
+    }
   });
 
   it("keeps apart the figures that count spaces where the arms stand close together", () => {
@@ -149,6 +186,19 @@ describe("laws of the page", () => {
     expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(13.2);
   });
 });
+
+/** How many sheets bear this title. */
+function titled(pages: readonly Page[], title: string): number {
+  return pages.filter((page) => headOf(page) === title).length;
+}
+
+/** The title at the head of a page, its lines in one; empty where none is. */
+function headOf({ marks }: Page): string {
+  return marks
+    .flatMap((mark) => (mark.kind === "group" && mark.role === "H1" ? [...flattened(mark.marks)] : []))
+    .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []))
+    .join(" ");
+}
 
 /** The smallest bold figure in a table: bold is what the hand sets. */
 function leastSet(pages: readonly Page[]): number {

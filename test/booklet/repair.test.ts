@@ -155,6 +155,15 @@ describe("the sheet of a repair, read back", () => {
       expect(text).toMatch(caution);
   });
 
+  it("teeth lost in three places still end on two pages of a full sheet, notes and all", async () => {
+    const sheet = sheetOf(geared, { teeth: 97, module: 2 }, { damaged: [12, 13, 14, 55, 56, 90], backlash: 0.15 });
+    for (const paper of ["a4", "letter"] as const) {
+      const document = await openPdf(await repairSheetPdf({ ...sheet, paper }));
+      expect(document.numPages).toBe(2);
+      await document.destroy();
+    }
+  });
+
   it("the same job gives the same bytes, on two pages of a full sheet", async () => {
     const sheet = sheetOf(geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33], backlash: 0.2 });
     const [first, second] = [await repairSheetPdf(sheet), await repairSheetPdf(sheet)];
@@ -171,8 +180,9 @@ describe("nothing on a sheet overflows", () => {
     shop = await openPrintShop();
   });
 
-  const pagesOf = (sheet: RepairSheet, paper: PaperName): readonly Page[] =>
-    setInPages(repairBookOf(sheet, edition), paperNamed(paper), shop.measure).pages;
+  const pagesOf = (sheet: RepairSheet, paper: PaperName): readonly Page[] => [
+    ...setInPages(repairBookOf(sheet, edition), paperNamed(paper), shop.measure).pages(),
+  ];
 
   function expectInside(pages: readonly Page[]): void {
     for (const { width, height, marks } of pages) {

@@ -1,0 +1,52 @@
+import type { ListBlock } from "../content/blocks.ts";
+import type { Mark, Style } from "./marks.ts";
+import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import type { Paper } from "./paper.ts";
+import { type Galley, galley, type Slug, space } from "./slugs.ts";
+
+type Item = ListBlock["items"][number];
+
+/** Between two columns, in points. */
+const gutter = 16;
+/** Gaps closer than this are a page short of room. */
+const shortOfRoom = 0.8;
+
+/** Sets terms with what each means; in two columns where room is short and no item needs a second line in them. */
+export function listGalley({ items, folds }: ListBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const pitch = (width + gutter) / 2;
+  const halved = folds && paper.closeness.gap < shortOfRoom ? itemSlugs(items, pitch - gutter, paper, measure) : [];
+  if (halved.length === items.length) return { ...galley(halved), fold: { columns: 2, pitch } };
+  return galley([...itemSlugs(items, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
+}
+
+function itemSlugs(items: readonly Item[], width: number, paper: Paper, measure: Measure): readonly Slug[] {
+  const term: Style = { weight: "semibold", size: paper.text };
+  const indent = Math.min(width / 3, Math.max(...items.map((item) => measure(item.term, term))) + paper.text);
+  return items.flatMap((item) => itemLines(item, indent, width, paper, measure));
+}
+
+function itemLines(item: Item, indent: number, width: number, paper: Paper, measure: Measure): readonly Slug[] {
+  const [term, text]: readonly [Style, Style] = [
+    { weight: "semibold", size: paper.text },
+    { weight: "regular", size: paper.text },
+  ];
+  const height = paper.text * paper.closeness.line;
+  const terms = brokenIntoLines(measure, item.term, term, indent - 4);
+  const texts = brokenIntoLines(measure, item.text, text, width - indent);
+  const lines = Math.max(terms.length, texts.length);
+  return Array.from({ length: lines }, (_, index) => ({
+    height,
+    keepWithNext: index < lines - 1,
+    marks(left: number, top: number): readonly Mark[] {
+      const y = top + height * 0.74;
+      const said: Mark[] = texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)];
+      if (item.link !== undefined) said.push({ kind: "link", x: left, y: top, width, height, to: item.link, says: item.text });
+      return [
+        ...(terms[index] === undefined
+          ? []
+          : [{ kind: "group", role: "P", marks: [setText(measure, terms[index], term, left, y)] } as const]),
+        { kind: "group", role: "P", ...(index > 0 && terms[index] === undefined ? { continues: true } : {}), marks: said },
+      ];
+    },
+  }));
+}

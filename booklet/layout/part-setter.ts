@@ -1,0 +1,83 @@
+import type { Block, Part } from "../content/blocks.ts";
+import type { Sheet } from "./filling-page.ts";
+import { galleyOf, titleGalley } from "./galleys.ts";
+import type { Measure } from "./measure.ts";
+import { runIntoPages } from "./page-run.ts";
+import { type Closeness, closer, frameOf, type Paper } from "./paper.ts";
+import { insideFurniture } from "./running.ts";
+import type { Galley } from "./slugs.ts";
+
+/** Anchor → number of its page, from 1. */
+export type PageNumbers = ReadonlyMap<string, number>;
+
+/** Sets the parts of a book, each from a page of its own. */
+export interface PartSetter {
+  /** Tells where everything comes to stand, set as closely as saves a page with hardly anything on it. */
+  sketch(part: Part, first: number, known: PageNumbers): PartSketch;
+  /** Sets a part page by page. */
+  sheets(part: Part, paper: Paper, first: number, known: PageNumbers): Generator<Sheet>;
+}
+
+/** A part without its marks. */
+export interface PartSketch {
+  readonly sheets: readonly Sheet[];
+  readonly anchors: PageNumbers;
+  readonly paper: Paper;
+}
+
+/** A page filled less than this is worth saving by setting the part closer. */
+const worthSaving = 0.45;
+
+/** Stands for a page until its number is known. */
+const unknownPage = 88;
+
+/** Sets parts on a paper; where sheets stand alone, each with title and warning of its part. */
+export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Measure): PartSetter {
+  const width = usual.width - usual.inner - usual.outer;
+  const galleyFor = galleysOnce(width, usual, measure);
+  const run = (part: Part, paper: Paper, first: number, known: PageNumbers, anchors: Map<string, number>, sketch: boolean) => {
+    const opening = titleGalley(part, width, paper, measure);
+    const galleys = [...(sheetsStandAlone ? [] : [opening]), ...part.blocks.map((block) => galleyFor(block, paper, known))];
+    const frameFor = (page: number) => insideFurniture(frameOf(paper, page), paper);
+    return runIntoPages(galleys, part, { first, frameFor, anchors, onEach: sheetsStandAlone ? opening.slugs : [], sketch });
+  };
+  const sketchOn = (paper: Paper, part: Part, first: number, known: PageNumbers): PartSketch => {
+    const anchors = new Map<string, number>();
+    return { sheets: [...run(part, paper, first, known, anchors, true)], anchors, paper };
+  };
+  return {
+    sketch(part, first, known) {
+      const sketch = sketchOn(usual, part, first, known);
+      const wasteful = sketch.sheets.length > 1 && sketch.sheets.some(({ filled }) => filled < worthSaving);
+      for (const closeness of wasteful ? closer : []) {
+        const closerSketch = sketchOn({ ...usual, closeness }, part, first, known);
+        if (closerSketch.sheets.length < sketch.sheets.length) return closerSketch;
+      }
+      return sketch;
+    },
+    sheets: (part, paper, first, known) => run(part, paper, first, known, new Map(), false),
+  };
+}
+
+/** Sets blocks with the numbers of pages that they name; a block that names none is set once for all passes. */
+function galleysOnce(width: number, usual: Paper, measure: Measure) {
+  const known = new Map<Closeness, Map<Block, Galley>>();
+  return (block: Block, paper: Paper, pages: PageNumbers): Galley => {
+    // Tables are as close as they can be read.
+    const on = block.kind === "table" ? usual : paper;
+    const there = known.get(on.closeness) ?? new Map<Block, Galley>();
+    known.set(on.closeness, there);
+    const galley = there.get(block);
+    if (galley) return galley;
+    const text = JSON.stringify(block);
+    if (text.includes("{page:")) return galleyOf(JSON.parse(withPageNumbers(text, pages)) as Block, width, on, measure);
+    const set = galleyOf(block, width, on, measure);
+    there.set(block, set);
+    return set;
+  };
+}
+
+/** Puts in the numbers of pages that are named; before they are known, as wide a number. */
+function withPageNumbers(text: string, known: PageNumbers): string {
+  return text.replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage));
+}

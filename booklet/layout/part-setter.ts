@@ -63,8 +63,8 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
 function galleysOnce(width: number, usual: Paper, measure: Measure) {
   const known = new Map<Closeness, Map<Block, Galley>>();
   return (block: Block, paper: Paper, pages: PageNumbers): Galley => {
-    // Tables are as close as they can be read.
-    const on = block.kind === "table" ? usual : paper;
+    // Long tables run on whatever is done; to measure them again would take long.
+    const on = block.kind === "table" && block.title === undefined ? usual : paper;
     const there = known.get(on.closeness) ?? new Map<Block, Galley>();
     known.set(on.closeness, there);
     const galley = there.get(block);

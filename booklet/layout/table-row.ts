@@ -5,7 +5,6 @@ import type { Paper } from "./paper.ts";
 import type { Slug } from "./slugs.ts";
 import { cellStyle, type Fitted } from "./table-fit.ts";
 
-const leading = 1.42;
 const rowsInBlock = 5;
 const tint = 0.925;
 const quiet = 0.35;
@@ -18,7 +17,7 @@ export function headEdge({ align, left, width }: Fitted["columns"][number]): num
 /** Sets one row with its small lines, in blocks of five for the eye to count by. */
 export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
   const { size } = fitted;
-  const line = size * leading;
+  const line = size * paper.closeness.row;
   const lines = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
   const deepest = Math.max(1, ...lines.map((each) => each.length));
   const noteStyle: Style = { weight: "regular", size: Math.min(paper.note, size), grey: quiet };

@@ -23,7 +23,7 @@ function textsOn({ marks }: Page): readonly TextMark[] {
 
 /** The first page that has all these texts, wherever in the book it is. */
 function pageWith(book: Book, texts: readonly string[]): Page {
-  const { pages } = setInPages(book, paperNamed("a4"), measure);
+  const pages = [...setInPages(book, paperNamed("a4"), measure).pages()];
   const page = pages.find((each) => texts.every((wanted) => textsOn(each).some(({ text }) => text === wanted)));
   if (page === undefined) throw new Error(`no page has ${texts.join(" and ")}`);
   return page;

@@ -6,11 +6,13 @@ import { lookUpFigures, nearFigures } from "./bench/command-figures.ts";
 import { drawCurve } from "./bench/curve.ts";
 import { type Figure, figureLine } from "./bench/figure.ts";
 import { gearSetFigures, lazyFigures, tableFigures } from "./bench/table-figures.ts";
+import { typesetterFigures } from "./bench/typesetters.ts";
 
 const help = `Benchmarks: each figure is a ratio against a baseline of the same minute.
 
   npm run bench                      all figures; writes docs/benchmarks.json and draws docs/time-by-range.svg
   npm run bench -- table near        some of: table, near, lazy, gears, look-up, booklet
+  npm run bench -- typesetters       the same rows set by others, where they are installed; only when asked for
 `;
 
 /** Runs the figures asked for, prints each as it comes and keeps them as JSON. */
@@ -23,6 +25,7 @@ async function bench(asked: readonly string[]): Promise<void> {
     gears: gearSetFigures,
     "look-up": lookUpFigures,
     booklet: bookletFigures,
+    ...(asked.includes("typesetters") && { typesetters: typesetterFigures }),
   };
   const figures: Figure[] = [];
   for (const [name, measure] of Object.entries(groups)) {

@@ -16,39 +16,60 @@ export function headEdge({ align, left, width }: Fitted["columns"][number]): num
 
 /** Sets one row with its small lines, in blocks of five for the eye to count by. */
 export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
+  const { height } = broken(row, fitted, paper, measure);
+  return {
+    height,
+    ...(index % rowsInBlock === 0 ? { between: blockRule(fitted.width) } : {}),
+    ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
+    ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
+    // Broken again when it is drawn: a book has thousands of rows, and their lines need not be kept.
+    marks: (left, top) => rowMarks(row, index, left, top, fitted, paper, measure),
+  };
+}
+
+/** A row broken into lines. */
+interface Broken {
+  readonly cells: readonly (readonly string[])[];
+  readonly notes: readonly string[];
+  readonly noteStyle: Style;
+  readonly noteLeft: number;
+  readonly noteLine: number;
+  /** From line to line of the cells, and how far down the notes begin. */
+  readonly line: number;
+  readonly notesFrom: number;
+  readonly height: number;
+}
+
+function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure): Broken {
   const { size } = fitted;
   const line = size * paper.closeness.row;
-  const lines = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
-  const deepest = Math.max(1, ...lines.map((each) => each.length));
+  const cells = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
   const noteStyle: Style = { weight: "regular", size: Math.min(paper.note, size), grey: quiet };
   const noteLeft = fitted.columns[2]?.left ?? 0;
   const notes = (row.notes ?? []).flatMap((note) => brokenIntoLines(measure, note, noteStyle, fitted.width - noteLeft));
   const noteLine = noteStyle.size * 1.25;
-  const inBlock = index % rowsInBlock;
-  const body = deepest * line + notes.length * noteLine + (notes.length > 0 ? 1.5 : 0);
-  return {
-    height: body,
-    ...(inBlock === 0 ? { between: blockRule(fitted.width) } : {}),
-    ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
-    ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
-    marks(left, top) {
-      const marks: Mark[] = [];
-      if (inBlock % 2 === 1) marks.push({ kind: "band", x: left, y: top, width: fitted.width, height: body, grey: tint });
-      const base = top + line * 0.5 + size * 0.35;
-      const cells = row.cells.map((cell, at) => cellMark(cell, lines[at] ?? [], fitted, at, left, base, line, measure));
-      if (row.rest) cells.push(restMark(row.rest, row.cells.length, fitted, left, base, line, measure));
-      marks.push({ kind: "group", role: "TR", marks: cells });
-      const under = notes.map((note, at) => {
-        const y = top + deepest * line + (at + 0.75) * noteLine - 1;
-        return setText(measure, note, noteStyle, left + noteLeft, y);
-      });
-      if (under.length > 0) {
-        const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: under };
-        marks.push({ kind: "group", role: "TR", marks: [cell] });
-      }
-      return marks;
-    },
-  };
+  const notesFrom = Math.max(1, ...cells.map((each) => each.length)) * line;
+  const height = notesFrom + notes.length * noteLine + (notes.length > 0 ? 1.5 : 0);
+  return { cells, notes, noteStyle, noteLeft, noteLine, line, notesFrom, height };
+}
+
+function rowMarks(row: Row, index: number, left: number, top: number, fitted: Fitted, paper: Paper, measure: Measure): Mark[] {
+  const { cells, notes, noteStyle, noteLeft, noteLine, line, notesFrom, height } = broken(row, fitted, paper, measure);
+  const marks: Mark[] = [];
+  if ((index % rowsInBlock) % 2 === 1) marks.push({ kind: "band", x: left, y: top, width: fitted.width, height, grey: tint });
+  const base = top + line * 0.5 + fitted.size * 0.35;
+  const set = row.cells.map((cell, at) => cellMark(cell, cells[at] ?? [], fitted, at, left, base, line, measure));
+  if (row.rest) set.push(restMark(row.rest, row.cells.length, fitted, left, base, line, measure));
+  marks.push({ kind: "group", role: "TR", marks: set });
+  const under = notes.map((note, at) => {
+    const y = top + notesFrom + (at + 0.75) * noteLine - 1;
+    return setText(measure, note, noteStyle, left + noteLeft, y);
+  });
+  if (under.length > 0) {
+    const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: under };
+    marks.push({ kind: "group", role: "TR", marks: [cell] });
+  }
+  return marks;
 }
 
 /** The rule that parts one block of rows from the next, for the eye to count by. */

@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
 import { bookOf } from "../../booklet/content/book.ts";
 import { partIds } from "../../booklet/content/parts.ts";
-import { openPrintShop } from "../../booklet/draw/canvas.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { editionOf } from "../../booklet/edition.ts";
 import { bookletPdf } from "../../booklet/index.ts";
 import { flattened, type Page } from "../../booklet/layout/marks.ts";

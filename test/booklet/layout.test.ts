@@ -4,7 +4,7 @@ import { bookOf } from "../../booklet/content/book.ts";
 import { jobOf } from "../../booklet/content/job.ts";
 import { partIds } from "../../booklet/content/parts.ts";
 import { forWall, wallParts } from "../../booklet/content/wall.ts";
-import { openPrintShop } from "../../booklet/draw/canvas.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, type Paper, paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/paper.ts";
@@ -140,7 +140,8 @@ describe("laws of the page", () => {
 
   it.each(["a4", "letter"] as const)("%s: a job of up to 86 teeth ends within two pages, notes and all", (name) => {
     for (const head of readyHeads) {
-      for (const divisions of [7, 13, 24, 36, 48, 62, 86]) expect(jobPages(head, paperNamed(name), divisions).length).toBeLessThan(3);
+      for (const divisions of [7, 13, 24, 36, 48, 62, 86])
+        expect(jobPages(head, paperNamed(name), divisions).length).toBeLessThan(3);
     }
   });
 

@@ -1,7 +1,7 @@
 import { crc32, deflateSync } from "node:zlib";
 import { type Canvas, createCanvas, loadImage } from "@napi-rs/canvas";
-import { openPrintShop } from "../../booklet/draw/canvas.ts";
 import { drawPages } from "../../booklet/draw/draw.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import type { Page } from "../../booklet/layout/marks.ts";
 import { openPdf } from "./read-pdf.ts";
 

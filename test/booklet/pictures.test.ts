@@ -6,7 +6,7 @@ import type { Book } from "../../booklet/content/blocks.ts";
 import { bookOf } from "../../booklet/content/book.ts";
 import type { PartId } from "../../booklet/content/parts.ts";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
-import { openPrintShop } from "../../booklet/draw/canvas.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/paper.ts";

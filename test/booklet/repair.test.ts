@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
-import { openPrintShop, type PrintShop } from "../../booklet/draw/canvas.ts";
+import { openPrintShop, type PrintShop } from "../../booklet/draw/print-shop.ts";
 import { type PaperName, paperNames, type RepairSheet, repairSheetPdf } from "../../booklet/index.ts";
 import { boxOf, flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";

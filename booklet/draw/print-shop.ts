@@ -1,0 +1,81 @@
+import type { Measure } from "../layout/measure.ts";
+import { type Canvas, canvasOn } from "./canvas.ts";
+import { structureOf } from "./structure.ts";
+import { measureWith, typeFiles } from "./type.ts";
+
+/** What a document says of itself. */
+export interface About {
+  readonly title: string;
+  readonly subject: string;
+  readonly creator: string;
+  readonly digest: string;
+  /** The only date in the file; it takes part in the file's identity. */
+  readonly created: Date;
+  /** With the order of reading, tables and drawings in words: for screens and readers aloud. */
+  readonly tagged: boolean;
+}
+
+/** pdfkit, loaded, with the type ready to measure. */
+export interface PrintShop {
+  readonly measure: Measure;
+  open(about: About): Canvas;
+}
+
+/** The parts of pdfkit in use that its published types lack. */
+interface Untyped {
+  _addInfo(): void;
+  info: Record<string, unknown>;
+}
+
+/** Loads pdfkit, which takes a tenth of a second, and opens the type. */
+export async function openPrintShop(): Promise<PrintShop> {
+  const { default: PDFDocument } = await import("pdfkit");
+  const paths = typeFiles();
+  // Widths are kept by the measure itself.
+  const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular, fontLayoutCache: false });
+  return {
+    measure: measureWith(scratch, paths),
+    open(about) {
+      const document = new PDFDocument(options(about, paths.regular));
+      escapeMetadata(document as unknown as Untyped);
+      return canvasOn(document, paths, about.tagged ? structureOf(document) : null);
+    },
+  };
+}
+
+function options({ title, subject, creator, digest, created, tagged }: About, font: string) {
+  return {
+    autoFirstPage: false,
+    font,
+    pdfVersion: "1.7" as const,
+    lang: "en",
+    displayTitle: true,
+    tagged,
+    margin: 0,
+    info: {
+      Title: title,
+      Subject: subject,
+      Author: creator,
+      Creator: creator,
+      Producer: creator,
+      CreationDate: created,
+      Inputs: digest,
+    },
+  };
+}
+
+/** pdfkit writes the title into XML as it is: an ampersand in it would spoil the whole packet. */
+function escapeMetadata(document: Untyped): void {
+  const addInfo = document._addInfo;
+  document._addInfo = () => {
+    const { info } = document;
+    const escaped = Object.entries(info).map(([key, value]) => [key, typeof value === "string" ? xml(value) : value]);
+    document.info = Object.fromEntries(escaped);
+    addInfo.call(document);
+    document.info = info;
+  };
+}
+
+function xml(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+}

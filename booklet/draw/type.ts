@@ -1,0 +1,113 @@
+import { createRequire } from "node:module";
+import { InputError } from "../../src/index.ts";
+import type { Weight } from "../layout/marks.ts";
+import type { Measure } from "../layout/measure.ts";
+
+/** Where the file of each weight of the type is. */
+export type TypeFiles = Readonly<Record<Weight, string>>;
+
+const files: Readonly<Record<Weight, string>> = {
+  regular: "400Regular/IBMPlexSansCondensed_400Regular.ttf",
+  semibold: "600SemiBold/IBMPlexSansCondensed_600SemiBold.ttf",
+  bold: "700Bold/IBMPlexSansCondensed_700Bold.ttf",
+};
+
+/** The part of pdfkit in use that its published types lack. */
+interface Untyped {
+  _font: Font;
+}
+
+interface Font {
+  readonly font: { hasGlyphForCodePoint(codePoint: number): boolean };
+  /** Sets a word, or gives it as it was set before. */
+  layoutCached(word: string): SetWord;
+  figureByFigure?: true;
+}
+
+interface SetWord {
+  readonly glyphs: readonly unknown[];
+  readonly positions: readonly unknown[];
+  readonly advanceWidth: number;
+}
+
+/** Finds the files of the type. */
+export function typeFiles(): TypeFiles {
+  const require = createRequire(import.meta.url);
+  return Object.fromEntries(
+    Object.entries(files).map(([weight, file]) => [
+      weight,
+      require.resolve(`@expo-google-fonts/ibm-plex-sans-condensed/${file}`),
+    ]),
+  ) as Record<Weight, string>;
+}
+
+/** Figures stand on equal widths, and no two of these signs are drawn together. */
+const figures = /^[\d°′″≈−–+×= ]+$/;
+
+/**
+ * Widths are kept for type of one point, for they grow with the size in proportion, and word by
+ * word, each with the space behind it: pdfkit itself sets words so, and most text is made of words
+ * that were there before.
+ */
+export function measureWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Measure {
+  const unit = 1000;
+  const known = { regular: new Map<string, number>(), semibold: new Map<string, number>(), bold: new Map<string, number>() };
+  const widthBySetting = (word: string, weight: Weight): number => {
+    scratch.font(paths[weight]).fontSize(unit);
+    checkGlyphs(scratch as unknown as Untyped, word);
+    return scratch.widthOfString(word) / unit;
+  };
+  const sumOf = (word: string, weight: Weight) => [...word].reduce((sum, letter) => sum + widthOf(letter, weight), 0);
+  const widthOf = (word: string, weight: Weight): number => {
+    if (word.length > 1 && figures.test(word)) return sumOf(word, weight);
+    let width = known[weight].get(word);
+    if (width === undefined) {
+      width = widthBySetting(word, weight);
+      known[weight].set(word, width);
+    }
+    return width;
+  };
+  return (text, { weight, size }) => {
+    let width = 0;
+    let from = 0;
+    for (let space = text.indexOf(" "); space >= 0; space = text.indexOf(" ", from)) {
+      width += widthOf(text.slice(from, space + 1), weight);
+      from = space + 1;
+    }
+    if (from < text.length) width += widthOf(text.slice(from), weight);
+    return width * size;
+  };
+}
+
+/**
+ * Makes the font in use set figures one by one: it keeps each word that it has set, and new words
+ * are nearly all figures, as many as the book is long.
+ */
+export function setFigureByFigure(document: PDFKit.PDFDocument): void {
+  const { _font: font } = document as unknown as Untyped;
+  if (font.figureByFigure) return;
+  const set = font.layoutCached.bind(font);
+  font.layoutCached = (word) => {
+    if (word.length === 1 || !figures.test(word)) return set(word);
+    const each = [...word].map(set);
+    return {
+      glyphs: each.flatMap(({ glyphs }) => glyphs),
+      positions: each.flatMap(({ positions }) => positions),
+      advanceWidth: each.reduce((sum, { advanceWidth }) => sum + advanceWidth, 0),
+    };
+  };
+  font.figureByFigure = true;
+}
+
+/** A glyph that the type lacks would be printed as nothing at all. */
+function checkGlyphs({ _font }: Untyped, text: string): void {
+  for (const letter of text) {
+    if (_font.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)) continue;
+    throw new InputError([
+      {
+        place: "head",
+        problem: `the type of the book has no letter ${JSON.stringify(letter)}, found in ${JSON.stringify(text.slice(0, 60))}; write the name without it`,
+      },
+    ]);
+  }
+}

@@ -3,6 +3,9 @@ import { InputError } from "../../src/index.ts";
 import type { Weight } from "../layout/marks.ts";
 import type { Measure } from "../layout/measure.ts";
 
+/** Words of figures to this length are few enough to be kept. */
+const shortWord = 4;
+
 /** Where the file of each weight of the type is. */
 export type TypeFiles = Readonly<Record<Weight, string>>;
 
@@ -59,12 +62,11 @@ export function measureWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Meas
   };
   const sumOf = (word: string, weight: Weight) => [...word].reduce((sum, letter) => sum + widthOf(letter, weight), 0);
   const widthOf = (word: string, weight: Weight): number => {
-    if (word.length > 1 && figures.test(word)) return sumOf(word, weight);
-    let width = known[weight].get(word);
-    if (width === undefined) {
-      width = widthBySetting(word, weight);
-      known[weight].set(word, width);
-    }
+    const there = known[weight].get(word);
+    if (there !== undefined) return there;
+    const inFigures = word.length > 1 && figures.test(word);
+    const width = inFigures ? sumOf(word, weight) : widthBySetting(word, weight);
+    if (!inFigures || word.length <= shortWord) known[weight].set(word, width);
     return width;
   };
   return (text, { weight, size }) => {
@@ -80,7 +82,7 @@ export function measureWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Meas
 }
 
 /**
- * Makes the font in use set figures one by one: it keeps each word that it has set, and new words
+ * Makes the font in use set long figures one by one: it keeps each word that it has set, and new words
  * are nearly all figures, as many as the book is long.
  */
 export function setFigureByFigure(document: PDFKit.PDFDocument): void {
@@ -88,13 +90,17 @@ export function setFigureByFigure(document: PDFKit.PDFDocument): void {
   if (font.figureByFigure) return;
   const set = font.layoutCached.bind(font);
   font.layoutCached = (word) => {
-    if (word.length === 1 || !figures.test(word)) return set(word);
-    const each = [...word].map(set);
-    return {
-      glyphs: each.flatMap(({ glyphs }) => glyphs),
-      positions: each.flatMap(({ positions }) => positions),
-      advanceWidth: each.reduce((sum, { advanceWidth }) => sum + advanceWidth, 0),
-    };
+    if (word.length <= shortWord || !figures.test(word)) return set(word);
+    const glyphs: unknown[] = [];
+    const positions: unknown[] = [];
+    let advanceWidth = 0;
+    for (const figure of word) {
+      const each = set(figure);
+      glyphs.push(...each.glyphs);
+      positions.push(...each.positions);
+      advanceWidth += each.advanceWidth;
+    }
+    return { glyphs, positions, advanceWidth };
   };
   font.figureByFigure = true;
 }

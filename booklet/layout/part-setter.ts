@@ -59,21 +59,29 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
   };
 }
 
-/** Sets blocks with the numbers of pages that they name; a block that names none is set once for all passes. */
+/** A block as it was set last. */
+interface SetBlock {
+  /** The block with the numbers of pages that it names; null where it names none. */
+  readonly text: string | null;
+  readonly galley: Galley;
+}
+
+/** Sets blocks with the numbers of pages that they name; each is set anew only where those have changed. */
 function galleysOnce(width: number, usual: Paper, measure: Measure) {
-  const known = new Map<Closeness, Map<Block, Galley>>();
+  const known = new Map<Closeness, Map<Block, SetBlock>>();
   return (block: Block, paper: Paper, pages: PageNumbers): Galley => {
     // Long tables run on whatever is done; to measure them again would take long.
     const on = block.kind === "table" && block.title === undefined ? usual : paper;
-    const there = known.get(on.closeness) ?? new Map<Block, Galley>();
+    const there = known.get(on.closeness) ?? new Map<Block, SetBlock>();
     known.set(on.closeness, there);
-    const galley = there.get(block);
-    if (galley) return galley;
-    const text = JSON.stringify(block);
-    if (text.includes("{page:")) return galleyOf(JSON.parse(withPageNumbers(text, pages)) as Block, width, on, measure);
-    const set = galleyOf(block, width, on, measure);
-    there.set(block, set);
-    return set;
+    const last = there.get(block);
+    if (last?.text === null) return last.galley;
+    const written = JSON.stringify(block);
+    const text = written.includes("{page:") ? withPageNumbers(written, pages) : null;
+    if (last !== undefined && last.text === text) return last.galley;
+    const galley = galleyOf(text === null ? block : (JSON.parse(text) as Block), width, on, measure);
+    there.set(block, { text, galley });
+    return galley;
   };
 }
 

@@ -1,7 +1,7 @@
 import type { BandMark, DotsMark, GroupMark, LinkMark, RuleMark, ShapeMark, Style, TextMark } from "../layout/marks.ts";
 import { bytesOf } from "./bytes.ts";
 import type { Structure } from "./structure.ts";
-import { setFigureByFigure, type TypeFiles } from "./type.ts";
+import { drawWith, type TypeFiles, type Words } from "./type.ts";
 
 /** An entry in the outline that viewers show. */
 export interface Bookmark {
@@ -41,7 +41,7 @@ interface Untyped {
 }
 
 /** A canvas on a document of pdfkit. */
-export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, structure: Structure | null): Canvas {
+export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: Words, structure: Structure | null): Canvas {
   const written = bytesOf(document);
   const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
   return {
@@ -53,7 +53,7 @@ export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, structu
     },
     text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
       grey(shade);
-      setFigureByFigure(document.font(paths[weight]));
+      drawWith(document.font(paths[weight]), weight, words);
       document.fontSize(size).text(text, rounded(x), rounded(y), { lineBreak: false, baseline: "alphabetic" });
     },
     rule({ from, to, width, grey: shade = 0 }) {

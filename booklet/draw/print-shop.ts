@@ -1,7 +1,7 @@
 import type { Measure } from "../layout/measure.ts";
 import { type Canvas, canvasOn } from "./canvas.ts";
 import { structureOf } from "./structure.ts";
-import { measureWith, typeFiles } from "./type.ts";
+import { measureWith, typeFiles, wordsOf } from "./type.ts";
 
 /** What a document says of itself. */
 export interface About {
@@ -31,14 +31,14 @@ interface Untyped {
 export async function openPrintShop(): Promise<PrintShop> {
   const { default: PDFDocument } = await import("pdfkit");
   const paths = typeFiles();
-  // Widths are kept by the measure itself.
-  const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular, fontLayoutCache: false });
+  const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular });
+  const words = wordsOf(scratch, paths);
   return {
     measure: measureWith(scratch, paths),
     open(about) {
       const document = new PDFDocument(options(about, paths.regular));
       escapeMetadata(document as unknown as Untyped);
-      return canvasOn(document, paths, about.tagged ? structureOf(document) : null);
+      return canvasOn(document, paths, words, about.tagged ? structureOf(document) : null);
     },
   };
 }

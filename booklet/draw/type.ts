@@ -24,7 +24,7 @@ interface Font {
   readonly font: { hasGlyphForCodePoint(codePoint: number): boolean };
   /** Sets a word, or gives it as it was set before. */
   layoutCached(word: string): SetWord;
-  figureByFigure?: true;
+  drawsWith?: Words;
 }
 
 interface SetWord {
@@ -81,28 +81,44 @@ export function measureWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Meas
   };
 }
 
+/** Words set once, for measuring and for drawing. */
+export type Words = (word: string, weight: Weight) => SetWord;
+
 /**
- * Makes the font in use set long figures one by one: it keeps each word that it has set, and new words
- * are nearly all figures, as many as the book is long.
+ * Sets words with the fonts of a document that is never written. Long figures are set one by one:
+ * a font keeps each word that it has set, and new words are nearly all figures, as many as the book
+ * is long.
  */
-export function setFigureByFigure(document: PDFKit.PDFDocument): void {
-  const { _font: font } = document as unknown as Untyped;
-  if (font.figureByFigure) return;
-  const set = font.layoutCached.bind(font);
-  font.layoutCached = (word) => {
-    if (word.length <= shortWord || !figures.test(word)) return set(word);
+export function wordsOf(scratch: PDFKit.PDFDocument, paths: TypeFiles): Words {
+  const fonts = Object.fromEntries(
+    Object.entries(paths).map(([weight, path]) => [weight, fontInUse(scratch.font(path))]),
+  ) as Record<Weight, Font>;
+  return (word, weight) => {
+    const font = fonts[weight];
+    if (word.length <= shortWord || !figures.test(word)) return font.layoutCached(word);
     const glyphs: unknown[] = [];
     const positions: unknown[] = [];
     let advanceWidth = 0;
     for (const figure of word) {
-      const each = set(figure);
+      const each = font.layoutCached(figure);
       glyphs.push(...each.glyphs);
       positions.push(...each.positions);
       advanceWidth += each.advanceWidth;
     }
     return { glyphs, positions, advanceWidth };
   };
-  font.figureByFigure = true;
+}
+
+/** Lets the font in use draw the words that were set to be measured. */
+export function drawWith(document: PDFKit.PDFDocument, weight: Weight, words: Words): void {
+  const font = fontInUse(document);
+  if (font.drawsWith === words) return;
+  font.layoutCached = (word) => words(word, weight);
+  font.drawsWith = words;
+}
+
+function fontInUse(document: PDFKit.PDFDocument): Font {
+  return (document as unknown as Untyped)._font;
 }
 
 /** A glyph that the type lacks would be printed as nothing at all. */

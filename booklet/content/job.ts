@@ -5,16 +5,14 @@ import {
   type Head,
   InputError,
   indexDivisions,
-  type Position,
-  positions,
   prove,
-  type Scale,
   type Setting,
 } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Block, Book, Cell, Column, Part, Row } from "./blocks.ts";
+import type { Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { degreeTable } from "./degrees-part.ts";
+import { byHoles, dialInWords, positionsTable } from "./job-positions.ts";
 import { drawing, inWords, panel, settingMarks } from "./job-setting.ts";
 import { ratioInWords, readingOf } from "./words.ts";
 
@@ -105,75 +103,6 @@ function checks(head: Head, setting: Setting): { term: string; text: string }[] 
       `the work stands at ${formatAngle(position.angle)}`,
     ].join(", "),
   }));
-}
-
-function positionsTable(head: Head, { teeth }: Job, setting: Setting): Block {
-  const all = positions(setting, { head, ...(teeth === undefined ? {} : { teeth }) });
-  const chosen = teeth !== undefined;
-  return {
-    kind: "table",
-    title: { text: "Positions", anchor: "positions" },
-    folds: true,
-    summary: "Positions of the job",
-    columns: [
-      { head: "", align: "center" },
-      { head: "tooth", align: "right", strong: true },
-      ...(chosen
-        ? ([
-            { head: "moves\nfrom last", align: "right" },
-            ...(byHoles(setting)
-              ? ([
-                  { head: "turns", align: "right", strong: true },
-                  { head: "spaces", align: "right", strong: true },
-                ] as const)
-              : []),
-          ] as const)
-        : ([{ head: "turns\nin all", align: "right" }] as const)),
-      ...(byHoles(setting) ? [{ head: "hole", align: "right", strong: true } as const] : []),
-      ...(setting.second ? [{ head: "rear\nhole", align: "right", strong: true } as const] : []),
-      { head: "angle", align: "right" },
-      ...scaleColumns(head, !byHoles(setting)),
-    ],
-    rows: all.map((position) => positionRow(head, position, chosen, setting)),
-  };
-}
-
-/** Whether the hand finds its place by holes, and not by the marks of a dial. */
-function byHoles({ circle, method }: Setting): boolean {
-  return circle !== null && method !== "dial";
-}
-
-/** What the dial stands at: whole turns from zero, and its reading. */
-function dialInWords(position: NonNullable<Position["dial"]>, dial: Scale): string {
-  return `${position.turns} + ${readingOf(position, dial)}`;
-}
-
-function scaleColumns({ ring, dial }: Head, dialSet: boolean): Column[] {
-  return [
-    ...(ring ? [{ head: "ring", align: "right" } as const] : []),
-    ...(dial ? [{ head: "turns +\ndial", align: "right", strong: dialSet } as const] : []),
-  ];
-}
-
-function positionRow(
-  head: Head,
-  { tooth, from, turns, hole, rearHole, angle, ring, dial }: Position,
-  chosen: boolean,
-  setting: Setting,
-): Row {
-  const cells: Cell[] = [
-    { text: "", box: true },
-    { text: String(tooth) },
-    ...(chosen
-      ? [{ text: String(from.moves) }, ...(byHoles(setting) ? [{ text: String(from.turns) }, { text: String(from.spaces) }] : [])]
-      : [{ text: String(turns) }]),
-    ...(byHoles(setting) ? [{ text: String(hole) }] : []),
-    ...(rearHole === undefined ? [] : [{ text: String(rearHole) }]),
-    { text: formatAngle(angle) },
-    ...(ring && head.ring ? [{ text: readingOf(ring, head.ring) }] : []),
-    ...(dial && head.dial ? [{ text: dialInWords(dial, head.dial) }] : []),
-  ];
-  return { cells };
 }
 
 /** A count that nothing closes: every position from one zero, with its error, where there is a scale. */

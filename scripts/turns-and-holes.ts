@@ -6,21 +6,18 @@ import { answerWords, cautionLines } from "./answer-words.ts";
 import { countsByEye, moveGives } from "./asked-backwards.ts";
 import { type Asked, fault, help, millimetres, readCommandLine, usualHead } from "./command-line.ts";
 import { coordinatesAsked } from "./coordinates-asked.ts";
-import { gearAsked } from "./gear-asked.ts";
 import { lookUp } from "./look-up.ts";
 import type { More } from "./more.ts";
 import { positionsAsked } from "./positions-asked.ts";
-import { repairAsked } from "./repair-asked.ts";
 import { spacingAsked } from "./spacing-asked.ts";
 
 /** Exit 0: answered; 1: no exact setting; 2: the question could not be read. */
 async function run(words: readonly string[]): Promise<number> {
-  if (words[0] === "booklet") {
-    const { printBooklet } = await import("./booklet.ts");
-    return printBooklet(words.slice(1));
-  }
-  if (words[0] === "gear") return tellOf(gearAsked(words.slice(1)));
-  if (words[0] === "repair") return tellOf(await repairAsked(words.slice(1)));
+  // Loaded only when they are asked for: a look-up is not to wait for them.
+  const [job, ...rest] = words;
+  if (job === "booklet") return (await import("./booklet.ts")).printBooklet(rest);
+  if (job === "gear") return tellOf((await import("./gear-asked.ts")).gearAsked(rest));
+  if (job === "repair") return tellOf(await (await import("./repair-asked.ts")).repairAsked(rest));
   const asked = readCommandLine(words);
   if (asked.options.help === true) return say(help);
   if (asked.options.version === true) return say(`${version()}\n`);

@@ -68,8 +68,10 @@ export function prove(setting: UnprovedSetting, options: { readonly walk?: boole
   const rig = setUp(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
   const moves = Number(wanted.d);
-  const lands = rig.spindle.equals(wanted) && rig.pins.every(({ perMove, holes }) => perMove.mul(holes).d === 1n);
-  const over = (turns: Fraction) => (setting.method === "direct" ? null : toExact(turns.mul(moves)));
+  const allMoves = rational(wanted.d);
+  const lands =
+    rig.spindle.equals(wanted) && rig.pins.every(({ perMove, holes }) => (perMove.n * BigInt(holes)) % perMove.d === 0n);
+  const over = (turns: Fraction) => (setting.method === "direct" ? null : toExact(turns.mul(allMoves)));
   return {
     closes: options.walk === true ? walk(rig, wanted) : lands,
     shownBy: options.walk === true ? "walk" : "identity",
@@ -95,7 +97,8 @@ const still = rational(0);
 function setUp(setting: SetMove): Rig {
   if ((setting.circle ?? null) === null && setting.spaces !== 0)
     refuse("setting.circle", "is missing; spaces say nothing without it");
-  const pin = holes(setting.turns, 1, "turns").add(holes(setting.spaces, setting.circle ?? 1, "spaces"));
+  const rest = holes(setting.spaces, setting.circle ?? 1, "spaces");
+  const pin = setting.turns === 0 ? rest : holes(setting.turns, 1, "turns").add(rest);
   if (!isPositive(pin)) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
   const pins = [{ perMove: pin, holes: setting.circle ?? 1 }];
   // Direct: the worm is out of mesh, and the spindle itself moves by the holes of its plate.

@@ -62,7 +62,7 @@ export { type GearTrain, shaftRoom } from "./gear-train.ts";
 export type { Gearing, GearingSpec } from "./gearing.ts";
 export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";
 export type { Impossible, Reason } from "./impossible.ts";
-export { type Proof, prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
+export { prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
 export { nearSettings } from "./near.ts";
 export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
 export { type HolePosition, nearestHoles } from "./nearest-holes.ts";
@@ -78,6 +78,7 @@ export {
   positionsAfter,
 } from "./positions.ts";
 export { type Kind, kindOf, orderOfPreference } from "./preference.ts";
+export type { Proof } from "./proof.ts";
 export { type Exact, fromExact } from "./ratio.ts";
 export {
   type DialPosition,

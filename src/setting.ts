@@ -1,4 +1,4 @@
-import type { Proof } from "./mechanism.ts";
+import type { Proof } from "./proof.ts";
 import type { Exact } from "./ratio.ts";
 
 /**

@@ -50,15 +50,17 @@ export function prove(setting: UnprovedSetting, options: { readonly walk?: boole
   const allMoves = rational(wanted.d);
   const lands =
     rig.spindle.equals(wanted) && rig.pins.every(({ perMove, holes }) => (perMove.n * BigInt(holes)) % perMove.d === 0n);
-  const over = (turns: Fraction) => (setting.method === "direct" ? null : toExact(turns.mul(allMoves)));
+  const over = (turns: Fraction) => (turns === still ? "0" : toExact(turns.mul(allMoves)));
+  const pinTurns = over(rig.pin);
+  const isDirect = setting.method === "direct";
   return {
     closes: options.walk === true ? walk(rig, wanted) : lands,
     shownBy: options.walk === true ? "walk" : "identity",
     moves,
     rounds: Number(wanted.n),
-    crankTurns: over(rig.crank),
-    pinTurns: over(rig.pin),
-    plateTurns: over(rig.plate),
+    crankTurns: isDirect ? null : rig.crank === rig.pin ? pinTurns : over(rig.crank),
+    pinTurns: isDirect ? null : pinTurns,
+    plateTurns: isDirect ? null : over(rig.plate),
   };
 }
 

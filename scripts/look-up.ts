@@ -1,5 +1,6 @@
 import { type Answer, type AnswerOptions, type Head, indexAngle, indexDivisions, parseAngle } from "../src/index.ts";
 import { type Asked, fault, wholeNumber } from "./command-line.ts";
+import { searchAsked } from "./shared-options.ts";
 
 /** Puts a count or an angle to the library, as the options ask. */
 export function lookUp(head: Head, question: string, options: Asked["options"]): Answer {
@@ -16,23 +17,8 @@ export function lookUp(head: Head, question: string, options: Asked["options"]):
   return indexAngle(head, parseAngle(text), asked);
 }
 
-function answerOptions({
-  method,
-  "teeth-per-move": teeth,
-  mounted,
-  limit,
-  all = false,
-  near = false,
-}: Asked["options"]): AnswerOptions {
-  const methods = method?.split(",").map((each) => each.trim()) as AnswerOptions["methods"] & object;
-  return {
-    all,
-    near,
-    ...(method !== undefined && { methods }),
-    ...(teeth !== undefined && { teethPerMove: wholeNumber(teeth, "--teeth-per-move") }),
-    ...(mounted !== undefined && { mounted }),
-    ...(limit !== undefined && { limit: wholeNumber(limit, "--limit") }),
-  };
+function answerOptions({ limit, all = false, near = false, ...search }: Asked["options"]): AnswerOptions {
+  return { all, near, ...searchAsked(search), ...(limit !== undefined && { limit: wholeNumber(limit, "--limit") }) };
 }
 
 function notACount(text: string) {

@@ -16,6 +16,7 @@ import { type Asked, angleFromZero, fault, wholeNumber } from "./command-line.ts
 import { type More, nothingMore } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { checkLines, type FromZero, fromZeroLines, positionLines } from "./position-words.ts";
+import { startAsked } from "./shared-options.ts";
 import { line, paragraph } from "./words.ts";
 
 /** The positions asked for by `--teeth`, `--after` or `--ring`. */
@@ -25,7 +26,7 @@ export function positionsAsked(answer: Answer, head: Head, options: Asked["optio
   if (teeth === undefined && after === undefined && ring === undefined) return nothingMore;
   const how = positionOptions(head, options);
   if (ring !== undefined) return standingAt(answer, ring, how);
-  if (best === undefined) return fromZeroAsked(answer, head, options);
+  if (best === undefined) return fromZeroAsked(answer, head, options, how);
   const list = after === undefined ? listed(best, teeth ?? "all", how) : positionsAfter(best, wholeNumber(after, "--after"), how);
   if (list.length === 0) return nothingLeft("positions");
   const checks = after === undefined && teeth !== "all" ? [] : checkLines(best, list, how);
@@ -33,14 +34,7 @@ export function positionsAsked(answer: Answer, head: Head, options: Asked["optio
 }
 
 function positionOptions(head: Head, options: Asked["options"]): Omit<PositionOptions, "teeth"> {
-  const { "start-hole": hole, "start-angle": angle, minus = false, nearer = false } = options;
-  return {
-    head,
-    side: minus ? "minus" : "plus",
-    direction: nearer ? "nearer" : "forward",
-    ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),
-    ...(angle !== undefined && { startAngle: angleFromZero(angle, "--start-angle") }),
-  };
+  return { head, direction: options.nearer === true ? "nearer" : "forward", ...startAsked(options) };
 }
 
 function listed(setting: Setting, teeth: string, how: Omit<PositionOptions, "teeth">): readonly Position[] {
@@ -52,16 +46,13 @@ function listed(setting: Setting, teeth: string, how: Omit<PositionOptions, "tee
 function fromZeroAsked(
   { target, near }: Answer,
   head: Head,
-  { teeth = "all", after, "start-angle": angle, minus = false }: Asked["options"],
+  { teeth = "all", after }: Asked["options"],
+  how: Pick<PositionOptions, "side" | "startAngle">,
 ): More {
   if (!("divisions" in target)) return nothingMore;
   const circle = near.find(({ kind }) => kind === "nearest-hole")?.circle ?? null;
   const holes = circle === null ? null : nearestHoles(head, target.divisions, circle);
-  const start = angle === undefined ? {} : { startAngle: angleFromZero(angle, "--start-angle") };
-  const all =
-    head.dial === null && head.ring === null
-      ? []
-      : dialReadings(head, target.divisions, { side: minus ? "minus" : "plus", ...start }).positions;
+  const all = head.dial === null && head.ring === null ? [] : dialReadings(head, target.divisions, how).positions;
   const wanted = after === undefined ? wantedTeeth(teeth, target.divisions) : teethAfter(after, target.divisions);
   if (wanted.length === 0) return nothingLeft("fromZero");
   const rows = wanted.map((tooth): FromZero => ({ tooth, hole: holes?.[tooth - 1] ?? null, scales: all[tooth - 1] ?? null }));

@@ -1,12 +1,13 @@
 import { lengthsIn } from "../booklet/content/length-words.ts";
 import { loadHead } from "../booklet/head-file.ts";
-import { type AnswerOptions, arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
+import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
 import { gearFrom, gearOptions, inInches, millimetresFromZero, optionNames, pitchGiven, teethAsked } from "./gear-options.ts";
 import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
 import { repairLines } from "./repair-words.ts";
+import { searchAsked, startAsked } from "./shared-options.ts";
 import { line } from "./words.ts";
 
 const options = {
@@ -89,7 +90,7 @@ async function printed(
 }
 
 function repairOptions(teeth: number, given: RepairGiven): RepairOnHeadOptions {
-  const { "start-space": start, backlash, "mate-thinning": mate, "start-hole": hole, "start-angle": angle } = given;
+  const { "start-space": start, backlash, "mate-thinning": mate } = given;
   return {
     damaged: numbersListed(given.damaged ?? "", "--damaged", teeth),
     ...(start !== undefined && { startSpace: wholeNumber(start, "--start-space") }),
@@ -100,12 +101,8 @@ function repairOptions(teeth: number, given: RepairGiven): RepairOnHeadOptions {
       arcSeconds: given["setting-error"] === undefined ? 0 : arcSeconds(angleFromZero(given["setting-error"], "--setting-error")),
       offCentre: given["off-centre"] === undefined ? 0 : millimetresFromZero(given["off-centre"], "--off-centre"),
     },
-    search: searchFrom(given),
-    places: {
-      side: given.minus === true ? "minus" : "plus",
-      ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),
-      ...(angle !== undefined && { startAngle: angleFromZero(angle, "--start-angle") }),
-    },
+    search: searchAsked(given),
+    places: startAsked(given),
   };
 }
 
@@ -114,15 +111,6 @@ function sawFrom({ saw, "saw-depth": depth, leave }: RepairGiven): RepairOnHeadO
     ...(saw !== undefined && { width: millimetres(saw, "--saw") }),
     ...(depth !== undefined && { depth: millimetres(depth, "--saw-depth") }),
     ...(leave !== undefined && { leave: millimetresFromZero(leave, "--leave") }),
-  };
-}
-
-function searchFrom({ method, mounted, "teeth-per-move": teeth }: RepairGiven): RepairOnHeadOptions["search"] & object {
-  const methods = method?.split(",").map((each) => each.trim()) as AnswerOptions["methods"] & object;
-  return {
-    ...(method !== undefined && { methods }),
-    ...(mounted !== undefined && { mounted }),
-    ...(teeth !== undefined && { teethPerMove: wholeNumber(teeth, "--teeth-per-move") }),
   };
 }
 

@@ -1,0 +1,39 @@
+import type { PositionOptions, SearchOptions } from "../src/index.ts";
+import { angleFromZero, wholeNumber } from "./command-line.ts";
+
+/** Options that say which settings to look for. */
+interface SearchGiven {
+  readonly method?: string;
+  readonly mounted?: string;
+  readonly "teeth-per-move"?: string;
+}
+
+/** Reads which settings to look for; the library checks the names. */
+export function searchAsked({ method, mounted, "teeth-per-move": teeth }: SearchGiven): SearchOptions {
+  const methods = method?.split(",").map((each) => each.trim()) as SearchOptions["methods"] & object;
+  return {
+    ...(method !== undefined && { methods }),
+    ...(mounted !== undefined && { mounted }),
+    ...(teeth !== undefined && { teethPerMove: wholeNumber(teeth, "--teeth-per-move") }),
+  };
+}
+
+/** Options that say where pin and scales stand at the start. */
+interface StartGiven {
+  readonly "start-hole"?: string;
+  readonly "start-angle"?: string;
+  readonly minus?: boolean;
+}
+
+/** Reads where pin and scales stand at the start. */
+export function startAsked({
+  "start-hole": hole,
+  "start-angle": angle,
+  minus,
+}: StartGiven): Pick<PositionOptions, "side" | "startHole" | "startAngle"> {
+  return {
+    side: minus === true ? "minus" : "plus",
+    ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),
+    ...(angle !== undefined && { startAngle: angleFromZero(angle, "--start-angle") }),
+  };
+}

@@ -1,7 +1,7 @@
 import { refuse } from "./errors.ts";
 import type { Head } from "./head.ts";
-import { type Exact, fromExact, groupDigits, rational, toExact } from "./ratio.ts";
-import { mostPositions, readScaleAt } from "./readings.ts";
+import { type Exact, groupDigits, rational, toExact } from "./ratio.ts";
+import { mostPositions, nearestHoleAt } from "./readings.ts";
 import { checkDivisions } from "./target.ts";
 
 /** A position set to the nearest hole of a circle, by itself from the zero. */
@@ -38,8 +38,7 @@ export function nearestHoles(head: Head, divisions: number, circle: number): rea
 
 /** As {@link nearestHoles}, for one tooth of a count and a circle that are known to be right. */
 export function nearestHole({ wormRatio }: Head, divisions: number, circle: number, tooth: number): HolePosition {
-  const holes = { marksPerTurn: circle, vernierLines: 1, figures: "marks" } as const;
   const angle = rational(tooth - 1, divisions);
-  const { turns, mark, errorArcSeconds } = readScaleAt(angle, holes, fromExact(wormRatio));
+  const { turns, mark, errorArcSeconds } = nearestHoleAt(angle, circle, wormRatio);
   return { tooth, angle: toExact(angle), turns, hole: mark, errorArcSeconds };
 }

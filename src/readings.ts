@@ -58,6 +58,11 @@ export function readScaleAt(angle: Fraction, scale: Scale, turnsPerSpindle: Frac
   };
 }
 
+/** Reads a circle as a scale of its holes: the nearest hole to an angle of the spindle, and what it leaves. */
+export function nearestHoleAt(angle: Fraction, circle: number, wormRatio: Exact): Reading {
+  return readScaleAt(angle, { marksPerTurn: circle, vernierLines: 1, figures: "marks" }, fromExact(wormRatio));
+}
+
 /** How positions lie against the zero of the scales. */
 export interface ZeroOptions {
   /** Where tooth 1 lies from the zero, in revolutions, 0 or more; left out, at the zero. */

@@ -4,7 +4,7 @@ import { refuse } from "./errors.ts";
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "./head.ts";
 import { spindleTurnsPerMove } from "./mechanism.ts";
 import { type Exact, fromExact, groupDigits, rational, toExact } from "./ratio.ts";
-import { type Reading, readScaleAt, scalesAt } from "./readings.ts";
+import { nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
 
 /** The most steps that are taken at once. */
 const mostSteps = 10_000;
@@ -79,7 +79,7 @@ export function unequalSpacing(head: Head, steps: readonly Exact[], options: { r
 function bestCircle(head: Head, angles: readonly Fraction[], mounted: string | null): OwnedCircle | null {
   const judged = ownedCircles(head).map((circle) => ({
     circle,
-    worst: Math.max(...angles.map((angle) => Math.abs(nearestHole(head, circle, angle).errorArcSeconds))),
+    worst: Math.max(...angles.map((angle) => Math.abs(nearestHoleAt(angle, circle.holes, head.wormRatio).errorArcSeconds))),
   }));
   const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
   judged.sort(
@@ -87,10 +87,6 @@ function bestCircle(head: Head, angles: readonly Fraction[], mounted: string | n
       a.worst - b.worst || other(a.circle) - other(b.circle) || (a.worst === 0 ? 1 : -1) * (a.circle.holes - b.circle.holes),
   );
   return judged[0]?.circle ?? null;
-}
-
-function nearestHole({ wormRatio }: Head, { holes }: OwnedCircle, angle: Fraction): Reading {
-  return readScaleAt(angle, { marksPerTurn: holes, vernierLines: 1, figures: "marks" }, fromExact(wormRatio));
 }
 
 function placeAt(
@@ -102,8 +98,8 @@ function placeAt(
 ): SpacedPlace {
   const scales = { place: index + 1, angle: toExact(angle), ...scalesAt(head, angle, "plus") };
   if (circle === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
-  const { turns, mark: hole } = nearestHole(head, circle, angle);
-  const last = before === undefined ? { turns, mark: hole } : nearestHole(head, circle, before);
+  const { turns, mark: hole } = nearestHoleAt(angle, circle.holes, head.wormRatio);
+  const last = before === undefined ? { turns, mark: hole } : nearestHoleAt(before, circle.holes, head.wormRatio);
   const spaces = (turns - last.turns) * circle.holes + hole - last.mark;
   return {
     ...scales,

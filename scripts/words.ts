@@ -1,4 +1,7 @@
+import { mixed as mixedWith } from "../booklet/content/words.ts";
 import { type Exact, formatAngle, type Head, type Setting } from "../src/index.ts";
+
+export { counted as count } from "../booklet/content/words.ts";
 
 const lineWidth = 78;
 const labelWidth = 17;
@@ -31,18 +34,9 @@ function fold(text: string, width: number): string[] {
   return [...lines, current];
 }
 
-/** A count with its noun: `1 turn`, `0 turns`. */
-export function count(amount: number, noun: string): string {
-  return `${amount} ${noun}${amount === 1 ? "" : "s"}`;
-}
-
 /** An exact number as a machinist writes it: `2 1/3`. The sign is dropped. */
 export function mixed(value: Exact): string {
-  const [numerator = "0", denominator] = value.replace("-", "").split("/");
-  if (denominator === undefined) return numerator;
-  const whole = BigInt(numerator) / BigInt(denominator);
-  const part = `${BigInt(numerator) % BigInt(denominator)}/${denominator}`;
-  return whole === 0n ? part : `${whole} ${part}`;
+  return mixedWith(value, " ");
 }
 
 /** A length of arc in a unit fit for its size. */

@@ -73,7 +73,7 @@ function trains({ head, counts }: Desk): Block[] {
         kind: "figure",
         figure: { type: "train", drivers, driven, idlers },
         alt: `${name}: spindle ${drivers[0]}${drivers.length > 1 ? `, stud ${driven[0]} and ${drivers[1]}` : ""}, ${counted(idlers, "idler")}, worm shaft ${driven.at(-1)}`,
-        caption: `As for ${divisions} divisions: the plate makes ${mixed(setting.gears.platePerSpindle).replace("−", "")} turns ${direction} the crank in one turn of the spindle. Stop pin out.`,
+        caption: `As for ${divisions} divisions: the plate makes ${mixed(setting.gears.platePerSpindle)} turns ${direction} the crank in one turn of the spindle. Stop pin out.`,
       },
     ]);
   }

@@ -91,7 +91,7 @@ function gearedRow(head: Head, { divisions, setting }: HeadCount, several: boole
       ...crank.slice(0, 2),
       ...trainCells(gears),
       ...crank.slice(2),
-      { text: mixed(gears.platePerSpindle).replace("−", "") },
+      { text: mixed(gears.platePerSpindle) },
       { text: gears.direction },
       stepCell(divisions),
       { text: sumOfTurns(setting) },
@@ -111,7 +111,7 @@ function trainCells({ drivers, driven, idlers }: SettingGears): readonly Cell[] 
 export function sumOfTurns({ proof }: Setting): string {
   const [pin, plate, crank] = [proof.pinTurns ?? "0", proof.plateTurns ?? "0", proof.crankTurns ?? "0"];
   const sign = plate.startsWith("-") ? "−" : "+";
-  return `${mixed(pin)} ${sign} ${mixed(plate).replace("−", "")} = ${mixed(crank)}`;
+  return `${mixed(pin)} ${sign} ${mixed(plate)} = ${mixed(crank)}`;
 }
 
 /** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */

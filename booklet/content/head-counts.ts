@@ -3,10 +3,12 @@ import {
   exactSettings,
   type Head,
   indexDivisions,
+  indexTable,
   type Kind,
   kindOf,
   prove,
   type Setting,
+  type TableRow,
 } from "../../src/index.ts";
 
 /** Where a count stands in the book. */
@@ -30,15 +32,14 @@ export interface HeadCount {
  * model of the mechanism before it may be printed.
  */
 export function headCounts(head: Head, from: number, to: number, onProgress?: (done: number) => void): readonly HeadCount[] {
-  return Array.from({ length: to - from + 1 }, (_, index) => {
+  return indexTable(head, { from, to }).map((row, index) => {
     onProgress?.(index);
-    return headCount(head, from + index);
+    return headCount(head, row);
   });
 }
 
-function headCount(head: Head, divisions: number): HeadCount {
+function headCount(head: Head, { divisions, setting }: TableRow): HeadCount {
   const simple = [...exactSettings(head, { divisions }, { methods: ["simple"] })];
-  const setting = exactSettings(head, { divisions }).next().value ?? null;
   for (const each of [...simple, ...(setting ? [setting] : [])]) walked(each);
   return {
     divisions,

@@ -73,7 +73,7 @@ export function inWords(setting: UnprovedSetting): Block[] {
     {
       kind: "paragraph",
       style: "strong",
-      text: `${pin} Gears: spindle ${spindle}, ${stud}, worm shaft ${gears.driven.at(-1)}, ${counted(gears.idlers, "idler")}. In one turn of the spindle the plate makes ${mixed(gears.platePerSpindle).replace("−", "")} turns ${gears.direction} the crank. Without the gears this move gives ${withoutGears(setting)}.`,
+      text: `${pin} Gears: spindle ${spindle}, ${stud}, worm shaft ${gears.driven.at(-1)}, ${counted(gears.idlers, "idler")}. In one turn of the spindle the plate makes ${mixed(gears.platePerSpindle)} turns ${gears.direction} the crank. Without the gears this move gives ${withoutGears(setting)}.`,
     },
     ...(gears.mayFoul === null
       ? []

@@ -13,15 +13,17 @@ import {
 /** Between whole and fraction, so that 2 1/3 is never read as 21/3. */
 const gap = "\u00a0\u00a0";
 
-/** An exact number as it is printed in the shop: `40`, `2  1/3`, and `-7/3` as `−2  1/3`. */
-export function mixed(value: Exact): string {
-  const { s, n, d } = fromExact(value);
+/**
+ * An exact number as a machinist writes it: `40`, `2  1/3`. The sign is dropped: words say which way.
+ *
+ * @param between - What parts the whole from the fraction; in print a gap that no line breaks at.
+ */
+export function mixed(value: Exact, between: string = gap): string {
+  const { n, d } = fromExact(value);
   const whole = n / d;
   const part = n % d;
-  const fraction = part === 0n ? "" : `${part}/${d}`;
-  const sign = s < 0n ? "−" : "";
-  if (fraction === "") return `${sign}${whole}`;
-  return whole === 0n ? `${sign}${fraction}` : `${sign}${whole}${gap}${fraction}`;
+  if (part === 0n) return String(whole);
+  return whole === 0n ? `${part}/${d}` : `${whole}${between}${part}/${d}`;
 }
 
 /** An angle as short as it can be said: `9°`, `4° 30′`, `≈ 3° 06′ 12″`. Given in turns. */

@@ -69,11 +69,10 @@ function pitchAsked(teeth: number, given: GearAsked): More {
       if (given[each] !== undefined) throw fault(`--${each}`, "tells nothing without the mate's teeth; add --mate 43");
     }
   }
-  const length = (text: string | undefined, place: string) => (text === undefined ? {} : millimetres(text, place));
   const measures = {
     teeth,
     tipDiameter: millimetres(given.outside ?? "", "--outside"),
-    ...(given.depth !== undefined && { wholeDepth: length(given.depth, "--depth") as number }),
+    ...(given.depth !== undefined && { wholeDepth: millimetres(given.depth, "--depth") }),
     ...(given.span !== undefined && { spans: readSpans(given.span) }),
     ...(given.mate !== undefined && { mateTeeth: wholeNumber(given.mate, "--mate") }),
     ...(given.centres !== undefined && { centreDistance: millimetres(given.centres, "--centres") }),

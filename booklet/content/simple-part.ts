@@ -25,6 +25,11 @@ export const markOf: Readonly<Record<Section, string>> = {
   impossible: "×",
 };
 
+const overPlate =
+  "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them.";
+/** On a head without a plate there is no pin, no arms and no hole to speak of. */
+const wholeTurns = "Whole turns of the handwheel: after each move its dial stands at the same mark again.";
+
 /**
  * The main table: each count in order. Those that simple indexing does have their setting; the
  * others stand in their place and point to the part that has them.
@@ -36,7 +41,7 @@ export function simplePart({ head, counts, included }: Desk): Part {
     blocks: [
       {
         kind: "paragraph",
-        text: "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them. Counts with a black mark are not done this way: turn to the page named.",
+        text: `${head.plates.length === 0 ? wholeTurns : overPlate} Counts with a black mark are not done this way: turn to the page named.`,
       },
       simpleTable(head, counts, included),
     ],

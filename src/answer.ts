@@ -1,17 +1,17 @@
-import { checkAngle } from "./angle.ts";
-import { quoted, refuse } from "./errors.ts";
-import { type Search, type SearchOptions, searchOn, settingsOf } from "./exact-settings.ts";
-import type { Head } from "./head.ts";
-import { type Impossible, type Reason, whyImpossible, whyPassedOver } from "./impossible.ts";
-import { circlesThatWouldDo } from "./missing-circles.ts";
-import { nearOn } from "./near.ts";
-import type { NearSetting } from "./near-setting.ts";
-import { nearestCounts } from "./nearest-counts.ts";
-import { kindOf } from "./preference.ts";
-import { type Exact, groupDigits } from "./ratio.ts";
-import { type Route, routesFor } from "./routes.ts";
-import type { Setting } from "./setting.ts";
-import { checkDivisions, type Target } from "./target.ts";
+import type { Head } from "./head/head.ts";
+import { type Impossible, type Reason, whyImpossible, whyPassedOver } from "./instead/impossible.ts";
+import { circlesThatWouldDo } from "./instead/missing-circles.ts";
+import { nearestCounts } from "./instead/nearest-counts.ts";
+import { type Route, routesFor } from "./instead/routes.ts";
+import { kindOf } from "./methods/preference.ts";
+import { nearOn } from "./near/near.ts";
+import { checkAngle } from "./number/angle.ts";
+import { quoted, refuse } from "./number/errors.ts";
+import { type Exact, groupDigits } from "./number/ratio.ts";
+import { type Search, type SearchOptions, searchOn, settingsOf } from "./search/exact-settings.ts";
+import type { NearSetting } from "./setting/near-setting.ts";
+import type { Setting } from "./setting/setting.ts";
+import { checkDivisions, type Target } from "./setting/target.ts";
 
 /** What to answer with. */
 export interface AnswerOptions extends SearchOptions {

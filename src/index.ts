@@ -6,8 +6,7 @@
  *
  * @packageDocumentation
  */
-export { arcSeconds, formatAngle, parseAngle } from "./angle.ts";
-export { countsFromAngle, type PossibleCount } from "./angle-by-eye.ts";
+
 export {
   type Answer,
   type AnswerOptions,
@@ -17,21 +16,19 @@ export {
   type TableOptions,
   type TableRow,
 } from "./answer.ts";
-export { type CircleLayout, type Coordinate, chord, coordinates } from "./coordinates.ts";
-export { errorAtRadius, type Length } from "./error-at-radius.ts";
-export { type Fault, InputError } from "./errors.ts";
-export { allMethods, exactSettings, type SearchOptions } from "./exact-settings.ts";
-export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/damaged-teeth.ts";
 export { type DepthRule, type DepthRuleName, depthRules } from "./gear/depth-rule.ts";
-export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/flank-displacement.ts";
 export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
-export type { Residual } from "./gear/gear-evidence.ts";
-export type { GearMeasures } from "./gear/gear-measures.ts";
-export type { TipExplanation, ToothForm } from "./gear/gear-trial.ts";
-export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify-gear.ts";
-export { type NearRecut, type NearRecutByMoves, type NearRecutMove, nearRecuts } from "./gear/near-recut.ts";
+export type { Residual } from "./gear/identify/gear-evidence.ts";
+export type { GearMeasures } from "./gear/identify/gear-measures.ts";
+export type { TipExplanation, ToothForm } from "./gear/identify/gear-trial.ts";
+export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify/identify-gear.ts";
+export { countsFromMarks, type MarksMeet } from "./gear/identify/tooth-count.ts";
 export { type PinRange, pinRange } from "./gear/over-pins.ts";
-export type { NearRecutFromStart, NearRecutPlace } from "./gear/recut-from-start.ts";
+export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
+export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
+export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
+export { type NearRecut, type NearRecutByMoves, type NearRecutMove, nearRecuts } from "./gear/repair/near-recut.ts";
+export type { NearRecutFromStart, NearRecutPlace } from "./gear/repair/recut-from-start.ts";
 export {
   type RecutHole,
   type RecutMove,
@@ -39,16 +36,15 @@ export {
   type RecutPurpose,
   recutHoles,
   recutMoves,
-} from "./gear/recut-moves.ts";
-export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair-on-head.ts";
-export { type SawCut, type SawOptions, slittingSaw } from "./gear/slitting-saw.ts";
+} from "./gear/repair/recut-moves.ts";
+export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair/repair-on-head.ts";
+export { type SawCut, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
+export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/repair/thickness-check.ts";
+export { type RepairOptions, type SpanToCheck, type ToothRepair, toothRepair } from "./gear/repair/tooth-repair.ts";
 export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
 export { type SpurGear, spurGear } from "./gear/spur-gear.ts";
 export type { SpurGearSpec } from "./gear/spur-gear-spec.ts";
 export { type LookAlike, lookAlikes, type StandardPitch, standardPitches } from "./gear/standard-pitch.ts";
-export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/thickness-check.ts";
-export { countsFromMarks, type MarksMeet } from "./gear/tooth-count.ts";
-export { type RepairOptions, type SpanToCheck, type ToothRepair, toothRepair } from "./gear/tooth-repair.ts";
 export {
   type Chord,
   type CutTooth,
@@ -57,18 +53,16 @@ export {
   spaceWidthAt,
   toothThicknessAt,
 } from "./gear/tooth-thickness.ts";
-export { type GearBox, gearBox } from "./gear-box.ts";
-export { type GearTrain, shaftRoom } from "./gear-train.ts";
-export type { Gearing, GearingSpec } from "./gearing.ts";
-export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head.ts";
-export type { Impossible, Reason } from "./impossible.ts";
-export { prove, type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
-export { nearSettings } from "./near.ts";
-export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./near-setting.ts";
-export { type HolePosition, nearestHoles } from "./nearest-holes.ts";
-export { checkOwned } from "./ownership.ts";
-export { finestGrade, type PitchedGear, singlePitchDeviation } from "./pitch-deviation.ts";
-export type { DirectPlate, Face, Plate, PlateSpec } from "./plate.ts";
+export type { Gearing, GearingSpec } from "./head/gearing.ts";
+export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
+export type { DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
+export { readyHeads } from "./head/ready-heads.ts";
+export type { Scale, ScaleSpec } from "./head/scale.ts";
+export type { Impossible, Reason } from "./instead/impossible.ts";
+export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
+export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
+export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
+export { type HolePosition, nearestHoles } from "./machine/nearest-holes.ts";
 export {
   checkPositions,
   type MoveBetween,
@@ -76,10 +70,7 @@ export {
   type PositionOptions,
   positions,
   positionsAfter,
-} from "./positions.ts";
-export { type Kind, kindOf, orderOfPreference } from "./preference.ts";
-export type { Proof } from "./proof.ts";
-export { type Exact, fromExact } from "./ratio.ts";
+} from "./machine/positions.ts";
 export {
   type DialPosition,
   type DialTable,
@@ -89,12 +80,22 @@ export {
   type Side,
   type WorstReading,
   type ZeroOptions,
-} from "./readings.ts";
-export { readyHeads } from "./ready-heads.ts";
-export { gearsForgotten, type MoveGives, whatMoveGives } from "./reverse.ts";
-export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./routes.ts";
-export type { Scale, ScaleSpec } from "./scale.ts";
-export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting.ts";
-export type { Target } from "./target.ts";
-export { type NearestTooth, toothAt } from "./tooth-at.ts";
-export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./unequal-spacing.ts";
+} from "./machine/readings.ts";
+export { type NearestTooth, toothAt } from "./machine/tooth-at.ts";
+export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
+export { prove, type SetMove, spindleTurnsPerMove } from "./mechanism/mechanism.ts";
+export { gearsForgotten, type MoveGives, whatMoveGives } from "./mechanism/reverse.ts";
+export { type GearBox, gearBox } from "./methods/gear-box.ts";
+export { type GearTrain, shaftRoom } from "./methods/gear-train.ts";
+export { checkOwned } from "./methods/ownership.ts";
+export { type Kind, kindOf, orderOfPreference } from "./methods/preference.ts";
+export { nearSettings } from "./near/near.ts";
+export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
+export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
+export { type Fault, InputError } from "./number/errors.ts";
+export { type Exact, fromExact } from "./number/ratio.ts";
+export { allMethods, exactSettings, type SearchOptions } from "./search/exact-settings.ts";
+export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./setting/near-setting.ts";
+export type { Proof } from "./setting/proof.ts";
+export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting/setting.ts";
+export type { Target } from "./setting/target.ts";

@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../errors.ts";
+import { quoted, refuse } from "../number/errors.ts";
 
 /** A form cutter for gear teeth: its number in its set, and the counts it is for. Go by the counts. */
 export interface FormCutter {

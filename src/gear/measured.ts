@@ -1,5 +1,5 @@
-import { quoted } from "../errors.ts";
-import type { FaultList } from "../fault-list.ts";
+import { quoted } from "../number/errors.ts";
+import type { FaultList } from "../number/fault-list.ts";
 
 /** What a measured number may be, both ends allowed. */
 export interface Bounds {

@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../errors.ts";
+import { quoted, refuse } from "../number/errors.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";

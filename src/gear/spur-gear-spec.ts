@@ -1,5 +1,5 @@
-import { InputError, quoted } from "../errors.ts";
-import { type FaultList, faultList } from "../fault-list.ts";
+import { InputError, quoted } from "../number/errors.ts";
+import { type FaultList, faultList } from "../number/fault-list.ts";
 import { type DepthRule, type DepthRuleName, depthRule, depthRules, inch, usualDepthRule } from "./depth-rule.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "./measured.ts";
 

@@ -1,4 +1,4 @@
-import { refuse } from "../errors.ts";
+import { refuse } from "../number/errors.ts";
 import { involute, pressureAngleAt, radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 

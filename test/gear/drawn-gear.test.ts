@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../src/errors.ts";
 import { pinRange } from "../../src/gear/over-pins.ts";
 import { spanOver } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
+import { InputError } from "../../src/number/errors.ts";
 import { drawnOverPins, drawnSpan, drawnThickness, flankPoint, rackPoint } from "../support/drawn-tooth.ts";
 
 /** Gears over the range of the trade, from whole numbers; those that cannot be cut are left out. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../src/errors.ts";
 import { depthRuleInWords, depthRules } from "../../src/gear/depth-rule.ts";
 import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import type { SpurGearSpec } from "../../src/gear/spur-gear-spec.ts";
 import { toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
+import { InputError } from "../../src/number/errors.ts";
 import { basePitches, chords, navyTooth, overPins1728, spans20, usualPins } from "../published/gear-geometry.ts";
 
 const inch = 25.4;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { defineHead, fromExact, indexAngle, indexDivisions, parseAngle, prove, spindleTurnsPerMove } from "../../src/index.ts";
-import { toExact } from "../../src/ratio.ts";
+import { toExact } from "../../src/number/ratio.ts";
 import { threePlates } from "../support/ready.ts";
 import { directHole, eightFifty, angles as others } from "./angles.ts";
 import { quarterDegree, angles as treatise } from "./practical-treatise.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { exactSettings, fromExact, type Head, indexAngle, indexDivisions, spindleTurnsPerMove } from "../../src/index.ts";
-import { rational, toExact } from "../../src/ratio.ts";
+import { rational, toExact } from "../../src/number/ratio.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { settings, stepsFor69 } from "./compound.ts";
 import { type PartOfTurn, partsOfTurn, source } from "./handbook-parts-of-turn.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fromExact, indexDivisions, prove, type Setting, spindleTurnsPerMove } from "../../src/index.ts";
-import { rational, toExact } from "../../src/ratio.ts";
+import { rational, toExact } from "../../src/number/ratio.ts";
 import { threePlates } from "../support/ready.ts";
 import { onePair, source, twoPairs } from "./differential-from-memory.ts";
 import { geared, gearedByRatio } from "./practical-treatise.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { defineHead, formatAngle, fromExact, indexDivisions, parseAngle } from "../../src/index.ts";
-import { rational } from "../../src/ratio.ts";
+import { rational } from "../../src/number/ratio.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { fourteen, moves, plate } from "./army-od1644.ts";
 import { ratchetPlates, spindleGear } from "./practical-treatise.ts";

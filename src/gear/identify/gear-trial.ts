@@ -1,0 +1,112 @@
+import { type StandardPitch, standardPitches } from "../standard-pitch.ts";
+import { type Evidence, otherEvidence, type Supposition, tipEvidence } from "./gear-evidence.ts";
+import type { GearMeasures } from "./gear-measures.ts";
+
+/** How a candidate accounts for the tip diameter. */
+export type TipExplanation = "as drawn" | "worn tip" | "enlarged" | "reduced";
+
+/** The two lengths of tooth that are told apart. */
+export type ToothForm = "full depth" | "stub";
+
+/** A pitch held against the measures, under one account of its tip. */
+export interface Trial {
+  readonly pitch: StandardPitch;
+  readonly form: ToothForm;
+  readonly tip: TipExplanation;
+  readonly supposed: Supposition;
+  readonly evidence: readonly Evidence[];
+  /** 0 close, 1 explained, 2 poor. */
+  readonly level: 0 | 1 | 2;
+  readonly preference: number;
+  readonly misfit: number;
+}
+
+const commonAngles = [20, 14.5];
+const otherAngles = [25, 17.5, 15, 22.5];
+const forms = [
+  { form: "full depth", addendum: 1 },
+  { form: "stub", addendum: 0.8 },
+] as const;
+/** The tips that wear or shift is let explain, as their difference in modules; our own choice. */
+const greatestWear = 0.5;
+const greatestShift = 1.4;
+/** How much later stub teeth and rarer pressure angles are listed, in steps of preference. */
+const stubSteps = 2;
+const angleSteps = 1;
+
+/**
+ * Every pitch with the account that suits it best, the likeliest first: what fits before what is
+ * explained before what is poor, then preference, then misfit. A pitch is there as a stub tooth as
+ * well where that fits the measures better. What is poor is left out where anything fits.
+ */
+export function rankedTrials(measures: GearMeasures): readonly Trial[] {
+  const trials = standardPitches.flatMap((pitch) => {
+    const [best, other] = forms.flatMap((form) => bestOf(trialsOf(measures, pitch, form))).sort(byRank);
+    return best && other && other.misfit < best.misfit ? [best, other] : best ? [best] : [];
+  });
+  const fitting = trials.filter(({ level }) => level < 2);
+  return (fitting.length > 0 ? fitting : trials).sort(byRank);
+}
+
+/** A pitch and form under each pressure angle and each account of its tip. */
+function trialsOf(measures: GearMeasures, pitch: StandardPitch, { form, addendum }: (typeof forms)[number]): Trial[] {
+  const plain = { module: pitch.module, addendum, pressureAngle: null, profileShift: 0 };
+  const tip = tipEvidence(measures, plain);
+  const off = tip.difference / pitch.module;
+  return anglesToTry(measures).flatMap((pressureAngle) =>
+    explanations(tip, off).map(({ tip: explanation, profileShift, misfit }) => {
+      const supposed = { ...plain, pressureAngle, profileShift };
+      const others = otherEvidence(measures, supposed);
+      const all = [misfit, ...others.map((evidence) => evidence.misfit)];
+      return {
+        pitch,
+        form,
+        tip: explanation,
+        supposed,
+        evidence: [tip, ...others],
+        level: levelOf(explanation, tip, others, form === "stub" && measures.wholeDepth === undefined),
+        preference:
+          pitch.preference +
+          (form === "stub" ? stubSteps : 0) +
+          (pressureAngle !== null && otherAngles.includes(pressureAngle) ? angleSteps : 0),
+        misfit: Math.hypot(...all) / Math.sqrt(all.length),
+      } satisfies Trial;
+    }),
+  );
+}
+
+/** A stub tooth is no more than an account of a small tip until its depth has been measured. */
+function levelOf(explanation: TipExplanation, tip: Evidence, others: readonly Evidence[], depthUnknown: boolean): Trial["level"] {
+  if (others.some(({ misfit }) => misfit > 1)) return 2;
+  if (explanation !== "as drawn") return 1;
+  if (tip.misfit > 1) return 2;
+  return depthUnknown ? 1 : 0;
+}
+
+/** Pressure angles that the spans can tell apart: one span only the common ones. */
+function anglesToTry({ spans = [] }: GearMeasures): readonly (number | null)[] {
+  if (spans.length === 0) return [null];
+  return spans.length === 1 ? commonAngles : [...commonAngles, ...otherAngles];
+}
+
+/**
+ * The accounts of a tip that is off by so many modules. A little short is likelier wear, a lot a
+ * reduced gear: their misfits cross at some 0.4 of a module.
+ */
+function explanations(tip: Evidence, off: number): { tip: TipExplanation; profileShift: number; misfit: number }[] {
+  const found: { tip: TipExplanation; profileShift: number; misfit: number }[] = [
+    { tip: "as drawn", profileShift: 0, misfit: tip.misfit },
+  ];
+  if (tip.misfit <= 1 || Math.abs(off) > greatestShift) return found;
+  if (off < 0 && off >= -greatestWear) found.push({ tip: "worn tip", profileShift: 0, misfit: 1 - 4 * off });
+  found.push({ tip: off > 0 ? "enlarged" : "reduced", profileShift: off / 2, misfit: 2 + 1.25 * Math.abs(off) });
+  return found;
+}
+
+function byRank(a: Trial, b: Trial): number {
+  return a.level - b.level || (a.level === 2 ? 0 : a.preference - b.preference) || a.misfit - b.misfit;
+}
+
+function bestOf(trials: readonly Trial[]): Trial[] {
+  return [...trials].sort(byRank).slice(0, 1);
+}

@@ -1,0 +1,111 @@
+import { refuse } from "../../number/errors.ts";
+import { faultList } from "../../number/fault-list.ts";
+import { lengthBounds, readIfGiven, readMeasured, shown } from "../measured.ts";
+import type { SpurGear } from "../spur-gear.ts";
+import { type CutTooth, halfSpaceAngle } from "../tooth-thickness.ts";
+
+/** How a space is to be sawn out; in mm. */
+export interface SawOptions {
+  /** From the tip circle down; left out, to the depth that the mate's teeth reach, above the root's fillets. */
+  readonly depth?: number;
+  /** The saw at hand; left out, the greatest that the space takes. */
+  readonly width?: number;
+  /** The least to be left on each flank for the file, at the bottom of the cut; left out, 0. */
+  readonly leave?: number;
+}
+
+/** What a straight saw does in a space; in mm. */
+export interface SawCut {
+  readonly depth: number;
+  /** The widest saw that leaves what is asked on each flank. */
+  readonly greatestWidth: number;
+  /** The saw that the rest is reckoned for. */
+  readonly width: number;
+  /** What is left on each flank, measured square to the saw's side. */
+  readonly leftOnFlank: { readonly atBottom: number; readonly atReference: number; readonly atTip: number };
+  /** What is left under the saw to the root circle. */
+  readonly leftAtRoot: number;
+  readonly warnings: readonly string[];
+}
+
+const widthBounds = { what: "a saw width", ...lengthBounds };
+const depthBounds = { what: "a depth of cut", ...lengthBounds };
+const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1000, unit: "mm" };
+
+/**
+ * The widest slitting saw for a space, and what it leaves for the file or the form cutter.
+ *
+ * A straight saw takes most of a space and never all of it: the space widens outwards. Set central,
+ * its corners come nearest the flanks at the bottom of the cut. A corner stands at (w/2, y) with
+ * y = d_a/2 − depth; the flank passes there at r sin η, where r cos η = y and η is half the angle of
+ * the space at r. So w = 2 (r sin η − what is to be left). Below the base circle the flank is taken
+ * as radial, and no fillet is reckoned (our own derivation).
+ *
+ * @throws {@link InputError} when the depth reaches below the root, or the saw is wider than allowed.
+ */
+export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
+  const faults = faultList();
+  const spec = faults.object(options, "saw", ["depth", "width", "leave"]) ?? {};
+  const depth = readMeasured(spec.depth ?? usualDepth(gear), "saw.depth", depthBounds, faults);
+  const given = readIfGiven(spec.width, "saw.width", widthBounds, faults);
+  const leave = readMeasured(spec.leave ?? 0, "saw.leave", leaveBounds, faults);
+  faults.throwIfAny();
+  if (depth > gear.wholeDepth) {
+    refuse(
+      "saw.depth",
+      `${shown(depth)} mm is deeper than the tooth; give at most the whole depth, ${shown(gear.wholeDepth)} mm`,
+    );
+  }
+  const halfAtBottom = halfWidthAtHeight(gear, gear.tipDiameter / 2 - depth);
+  const greatestWidth = 2 * (halfAtBottom - leave);
+  if (greatestWidth <= 0) {
+    refuse("saw.leave", `${shown(leave)} mm on each flank is more than half the space; give less than ${shown(halfAtBottom)} mm`);
+  }
+  const width = given ?? greatestWidth;
+  if (width > greatestWidth) {
+    refuse("saw.width", `${shown(width)} mm would cut into the flanks; give at most ${shown(greatestWidth)} mm`);
+  }
+  const left = (half: number) => half - width / 2;
+  return {
+    depth,
+    greatestWidth,
+    width,
+    leftOnFlank: {
+      atBottom: left(halfAtBottom),
+      atReference: left(halfWidthOnCircle(gear, gear.referenceDiameter)),
+      atTip: left(halfWidthOnCircle(gear, gear.tipDiameter)),
+    },
+    leftAtRoot: gear.wholeDepth - depth,
+    warnings:
+      depth > usualDepth(gear)
+        ? ["The saw reaches below the mate's teeth, where the original root is filleted: its corners may notch the fillets."]
+        : [],
+  };
+}
+
+/** How deep the mate's teeth reach: twice the addendum without shift, and never below the root. */
+function usualDepth({ wholeDepth, addendum, profileShift, module }: SpurGear): number {
+  const unshifted = addendum - profileShift * module;
+  const working = Math.min(2 * unshifted, wholeDepth);
+  return working > 0 ? working : wholeDepth;
+}
+
+/** Half the space across its middle line, where the circle of a diameter meets the flank. */
+function halfWidthOnCircle(tooth: CutTooth, diameter: number): number {
+  return (diameter / 2) * Math.sin(halfSpaceAngle(tooth, diameter));
+}
+
+/**
+ * Half the space square to its middle line, at a height over the gear's axis, or
+ * at the tips where they are lower: the circle is found by halving.
+ */
+function halfWidthAtHeight(tooth: CutTooth, height: number): number {
+  const heightOf = (diameter: number) => (diameter / 2) * Math.cos(halfSpaceAngle(tooth, diameter));
+  let [low, high] = [2 * height, tooth.tipDiameter];
+  for (let step = 0; step < 100; step += 1) {
+    const middle = (low + high) / 2;
+    if (heightOf(middle) < height) low = middle;
+    else high = middle;
+  }
+  return halfWidthOnCircle(tooth, high);
+}

@@ -1,0 +1,144 @@
+import { faultList } from "../../number/fault-list.ts";
+import { floorMod } from "../../number/ratio.ts";
+import { type FormCutters, fewestFormCutTeeth, formCutters } from "../form-cutter.ts";
+import { shown } from "../measured.ts";
+import type { SpurGear } from "../spur-gear.ts";
+import { type RecutPlan, recutPlan } from "./damaged-teeth.ts";
+import { type FlankDisplacement, flankDisplacement, type SettingError } from "./flank-displacement.ts";
+import { type SawCut, type SawOptions, slittingSaw } from "./slitting-saw.ts";
+import { type ThicknessCheck, thicknessCheck } from "./thickness-check.ts";
+
+/** What is known of a repair. */
+export interface RepairOptions {
+  /** Damaged teeth by number, 1 to the count; tooth 1 is the user's choice. */
+  readonly damaged: readonly number[];
+  /** A sound space to start from (space n follows tooth n); left out, the one just before the damage. */
+  readonly startSpace?: number;
+  /** The most backlash the pair may have, in mm along the reference circle; left out, no limits are given. */
+  readonly backlash?: number;
+  /** How much thinner than full the mate's teeth are, in mm; left out, half of the backlash. */
+  readonly mateThinning?: number;
+  /** Left out, or without `leave`: as much is left on each flank as the errors of setting come to. */
+  readonly saw?: SawOptions;
+  /** How far off the work and the cutter may be set; left out, in no error. */
+  readonly settingError?: SettingError;
+}
+
+/** A span to measure on the finished gear: from a sound flank to a rebuilt one. */
+export interface SpanToCheck {
+  readonly fromTooth: number;
+  readonly toTooth: number;
+  /** The damaged tooth whose flank one jaw rests on. */
+  readonly rebuiltTooth: number;
+}
+
+/** All that a repair needs to know, from the broken wheel to the finished one. Lengths in mm. */
+export interface ToothRepair {
+  /** The moves: from one sound space to each space to be recut. */
+  readonly plan: RecutPlan;
+  /** The diameter to turn the built-up teeth back to: the sound tips'. */
+  readonly blankDiameter: number;
+  /** From the blank's surface down to the root. */
+  readonly depth: number;
+  readonly saw: SawCut;
+  /** Null where no form cutter of the sets serves the count. */
+  readonly cutters: FormCutters | null;
+  readonly displacement: FlankDisplacement;
+  /** Null where no backlash was given. */
+  readonly check: ThicknessCheck | null;
+  /** Spans that set a rebuilt flank against a sound one; empty where none does. */
+  readonly spansToCheck: readonly SpanToCheck[];
+  readonly warnings: readonly string[];
+}
+
+/** In mm: what adding and taking off again may leave. */
+const roundingError = 1e-9;
+const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "settingError"];
+
+/**
+ * The repair of damaged teeth that have been built up: what to turn, saw, cut and measure, and the
+ * move to each space.
+ *
+ * @param gear - The whole gear, as {@link spurGear} returns it; its tip diameter and depth are those
+ * of the sound teeth.
+ * @throws {@link InputError} when the damage, the saw or the backlash is not allowed.
+ *
+ * @example
+ * ```ts
+ * toothRepair(spurGear({ teeth: 86, module: 2 }), { damaged: [31, 32] }).plan.startSpace; // 29
+ * ```
+ */
+export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair {
+  const faults = faultList();
+  const spec = (faults.object(options, "", keys) ?? {}) as Partial<RepairOptions>;
+  if (spec.mateThinning !== undefined && spec.backlash === undefined) {
+    faults.add("mateThinning", "is of no use without the backlash of the pair; give backlash too");
+  }
+  faults.throwIfAny();
+  const { damaged = [], startSpace, backlash, mateThinning, settingError = {} } = spec;
+  const plan = recutPlan(gear.teeth, { damaged, ...(startSpace !== undefined && { startSpace }) });
+  const displacement = flankDisplacement(gear, settingError);
+  const saw = slittingSaw(gear, { leave: displacement.together, ...spec.saw });
+  const cutters = formCutters(gear.teeth);
+  const check =
+    backlash === undefined ? null : thicknessCheck(gear, { backlash, ...(mateThinning !== undefined && { mateThinning }) });
+  return {
+    plan,
+    blankDiameter: gear.tipDiameter,
+    depth: gear.wholeDepth,
+    saw,
+    cutters,
+    displacement,
+    check,
+    spansToCheck: spansToCheck(gear, plan),
+    warnings: [...gear.warnings, ...saw.warnings, ...repairWarnings(gear, cutters, displacement, check, saw)],
+  };
+}
+
+function repairWarnings(
+  gear: SpurGear,
+  cutters: FormCutters | null,
+  { together }: FlankDisplacement,
+  check: ThicknessCheck | null,
+  { leftOnFlank }: SawCut,
+): string[] {
+  const warnings: string[] = [];
+  if (cutters === null) {
+    warnings.push(
+      `No form cutter of the usual sets is made for ${gear.teeth} teeth; they begin at ${fewestFormCutTeeth}. File to a template of a sound space, or grind a fly cutter to it.`,
+    );
+  } else if (gear.profileShift !== 0) {
+    warnings.push(
+      "Form cutters are made for teeth without profile shift: this gear's spaces have another form. Grind a fly cutter to a sound space, or file to a template of one.",
+    );
+  }
+  if (check !== null && together > check.mayLose) {
+    warnings.push(
+      `The errors of setting can take ${shown(together)} mm off one side of a tooth, more than the ${shown(check.mayLose)} mm it may lose: set closer, or leave the last of the metal for the file.`,
+    );
+  }
+  if (together - leftOnFlank.atBottom > roundingError) {
+    warnings.push(
+      `The errors of setting, ${shown(together)} mm, are more than the saw leaves on a flank, ${shown(leftOnFlank.atBottom)} mm: take a thinner saw.`,
+    );
+  }
+  return warnings;
+}
+
+/**
+ * For each rebuilt tooth the spans, over the gear's usual count, with one jaw on its flank and the
+ * other on a sound tooth: a span from rebuilt to rebuilt proves nothing of where they stand.
+ */
+function spansToCheck({ span, teeth }: SpurGear, { damaged }: RecutPlan): SpanToCheck[] {
+  if (span === null) return [];
+  const built = new Set(damaged);
+  const toothAt = (number: number) => floorMod(number - 1, teeth) + 1;
+  return damaged.flatMap((rebuiltTooth) => {
+    const before = toothAt(rebuiltTooth - span.teeth + 1);
+    const after = toothAt(rebuiltTooth + span.teeth - 1);
+    return [
+      ...(built.has(before) ? [] : [{ fromTooth: before, toTooth: rebuiltTooth, rebuiltTooth }]),
+      ...(built.has(after) ? [] : [{ fromTooth: rebuiltTooth, toTooth: after, rebuiltTooth }]),
+    ];
+  });
+}

@@ -1,0 +1,115 @@
+import { quoted } from "../number/errors.ts";
+import type { FaultList } from "../number/fault-list.ts";
+
+/** One side of an index plate. Circles on one face can be paired for compound indexing. */
+export interface Face {
+  /** As its owner calls it, `"front"`; null on a plate with circles on one side only. */
+  readonly name: string | null;
+  /** Holes in each circle, ascending. */
+  readonly circles: readonly number[];
+}
+
+/** An index plate, named as its owner stamped it. */
+export interface Plate {
+  readonly name: string;
+  /** One or two. */
+  readonly faces: readonly Face[];
+}
+
+/** A plate or ring of holes on the spindle itself, for direct indexing with the worm out of mesh. */
+export interface DirectPlate {
+  readonly name: string;
+  readonly holes: number;
+}
+
+/** A plate as it is written in a head file: one face by its circles, or two faces by name. */
+export type PlateSpec =
+  | { readonly name: string; readonly circles: readonly number[] }
+  | { readonly name: string; readonly faces: readonly { readonly name?: string | null; readonly circles: readonly number[] }[] };
+
+/** The most holes that a circle may have. */
+export const mostHoles = 10_000;
+const mostPlates = 50;
+const mostCircles = 60;
+
+/** Checks the plates of a spec; each plate has its own name, each face its own circles. */
+export function readPlates(value: unknown, place: string, faults: FaultList): readonly Plate[] {
+  const plates = faults.list(value, place, mostPlates).map((plate, index) => readPlate(plate, `${place}[${index}]`, faults));
+  refuseDoubles(
+    plates.map(({ name }) => name),
+    place,
+    "name",
+    faults,
+  );
+  return Object.freeze(plates);
+}
+
+function readPlate(value: unknown, place: string, faults: FaultList): Plate {
+  const spec = faults.object(value, place, ["name", "circles", "faces"]);
+  if (spec === null) return { name: "", faces: [] };
+  const name = faults.name(spec.name, `${place}.name`);
+  if ((spec.circles === undefined) === (spec.faces === undefined)) {
+    faults.add(place, "a plate has either circles (one face) or faces (one or two), not both or neither");
+    return { name, faces: [] };
+  }
+  if (spec.faces === undefined) {
+    const circles = readCircles(spec.circles, `${place}.circles`, faults);
+    return Object.freeze({ name, faces: Object.freeze([Object.freeze({ name: null, circles })]) });
+  }
+  const faces = faults
+    .list(spec.faces, `${place}.faces`, 2, "a plate has one or two faces; list the circles of each")
+    .map((face, index) => readFace(face, `${place}.faces[${index}]`, faults));
+  if (faces.length === 2 && faces.some((face) => face.name === null)) {
+    faults.add(`${place}.faces`, "a plate with two faces names each, for instance front and back");
+  }
+  refuseDoubles(
+    faces.flatMap((face) => face.name ?? []),
+    `${place}.faces`,
+    "name",
+    faults,
+  );
+  return Object.freeze({ name, faces: Object.freeze(faces) });
+}
+
+function readFace(value: unknown, place: string, faults: FaultList): Face {
+  const spec = faults.object(value, place, ["name", "circles"]);
+  if (spec === null) return { name: "", circles: [] };
+  const name = spec.name === undefined || spec.name === null ? null : faults.name(spec.name, `${place}.name`);
+  return Object.freeze({ name, circles: readCircles(spec.circles, `${place}.circles`, faults) });
+}
+
+function readCircles(value: unknown, place: string, faults: FaultList): readonly number[] {
+  const circles = faults
+    .list(value, place, mostCircles, "a face has at least one circle of holes")
+    .map((holes, index) => faults.wholeNumber(holes, `${place}[${index}]`, 2, mostHoles));
+  refuseDoubles(circles, place, "circle", faults);
+  return Object.freeze(circles.sort((a, b) => a - b));
+}
+
+/** Checks the direct plates of a spec. */
+export function readDirectPlates(value: unknown, place: string, faults: FaultList): readonly DirectPlate[] {
+  const plates = faults.list(value, place, mostPlates).map((plate, index) => {
+    const spec = faults.object(plate, `${place}[${index}]`, ["name", "holes"]);
+    if (spec === null) return { name: "", holes: 0 };
+    return Object.freeze({
+      name: faults.name(spec.name, `${place}[${index}].name`),
+      holes: faults.wholeNumber(spec.holes, `${place}[${index}].holes`, 2, mostHoles),
+    });
+  });
+  refuseDoubles(
+    plates.map(({ name }) => name),
+    place,
+    "name",
+    faults,
+  );
+  return Object.freeze(plates);
+}
+
+function refuseDoubles(values: readonly (string | number)[], place: string, what: string, faults: FaultList): void {
+  const seen = new Set<string | number>();
+  for (const value of values) {
+    if (value === "" || Number.isNaN(value)) continue;
+    if (seen.has(value)) faults.add(place, `the ${what} ${quoted(value)} is there twice; give each once`);
+    seen.add(value);
+  }
+}

@@ -1,0 +1,37 @@
+import type { FaultList } from "../number/fault-list.ts";
+
+/** A graduated scale: the degree ring on the spindle, or the dial on the handwheel. */
+export interface Scale {
+  /** Main marks round the whole scale. */
+  readonly marksPerTurn: number;
+  /** Lines of the vernier, each a like part of one main mark; 1 where there is no vernier. */
+  readonly vernierLines: number;
+  /** Whether its figures count marks, or the angle of the spindle in degrees and minutes. */
+  readonly figures: "marks" | "angle";
+}
+
+/** A scale as written in a head file. */
+export interface ScaleSpec {
+  readonly marksPerTurn: number;
+  readonly vernierLines?: number;
+  readonly figures?: "marks" | "angle";
+}
+
+const mostMarks = 100_000;
+const mostLines = 120;
+
+/** Checks a ring or dial of a spec; null where the head has none. */
+export function readScale(value: unknown, place: string, usualFigures: Scale["figures"], faults: FaultList): Scale | null {
+  if (value === undefined || value === null) return null;
+  const spec = faults.object(value, place, ["marksPerTurn", "vernierLines", "figures"]);
+  if (spec === null) return null;
+  const { figures = usualFigures, vernierLines = 1 } = spec;
+  if (figures !== "marks" && figures !== "angle") {
+    faults.add(`${place}.figures`, 'give "marks" where the figures count marks, or "angle" where they are degrees');
+  }
+  return Object.freeze({
+    marksPerTurn: faults.wholeNumber(spec.marksPerTurn, `${place}.marksPerTurn`, 2, mostMarks),
+    vernierLines: faults.wholeNumber(vernierLines, `${place}.vernierLines`, 1, mostLines),
+    figures: figures === "angle" ? "angle" : "marks",
+  });
+}

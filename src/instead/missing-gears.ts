@@ -1,0 +1,107 @@
+import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
+import { kindOf, orderOfPreference } from "../methods/preference.ts";
+import { type Search, searchOnBench, settingsOf } from "../search/exact-settings.ts";
+import type { Move } from "../setting/move.ts";
+import type { Setting } from "../setting/setting.ts";
+import { movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
+
+/** Change gears to add to those owned, with the setting that they make possible. */
+export interface GearsToAdd {
+  /** One gear, or the two of a pair. */
+  readonly teeth: readonly number[];
+  /** Proved on the head with these gears added. */
+  readonly setting: Setting;
+}
+
+/** The gears that are named: sizes usual among change gears. Common practice, no source. */
+const addable = { least: 16, most: 127 } as const;
+const mostNamed = 3;
+
+/**
+ * The change gears that would do a target by differential indexing if they were added to those owned.
+ *
+ * A crank move wants the plate ratio p/q. With a new gear x beside owned gears that is a/x or x/b
+ * in one pair, a·c/(b·x) or a·x/(b·d) in two, so x follows from the owned ones by one division.
+ * What comes out is added to the head, and the setting found and proved there.
+ *
+ * @returns A few, those for one tooth per move first, then one pair before two, then the smaller
+ * gear; where no single gear does it, two that make a pair. None where the plate cannot be geared,
+ * nor for an angle of over one turn of the work; and at most 12 teeth per move are tried.
+ */
+export function gearsThatWouldDo(search: Search, target: Target): readonly GearsToAdd[] {
+  if (search.bench.head.gearing === null || !search.methods.includes("differential")) return [];
+  const moves = movesFor(target, Math.min(search.teethPerMove, usualTeethPerMove)).filter(
+    ({ teeth, divisions }) => teeth <= divisions,
+  );
+  const single = firstFew(moves, [singleForOnePair, singleForTwoPairs], search, target);
+  return single.length > 0 ? single : firstFew(moves, [newPair], search, target);
+}
+
+/** Proposes gears for one crank move; what it proposes is tried on the head before it is named. */
+type Proposer = (wanted: CrankMove, search: Search) => Iterable<readonly number[]>;
+
+function firstFew(moves: readonly Move[], proposers: readonly Proposer[], search: Search, target: Target): GearsToAdd[] {
+  const found: GearsToAdd[] = [];
+  for (const move of moves) {
+    // What fails with fewer teeth per move may do with more.
+    const tried = new Set(found.map(({ teeth }) => teeth.join()));
+    for (const propose of proposers) {
+      for (const teeth of proposed(move, propose, search)) {
+        if (tried.has(teeth.join())) continue;
+        tried.add(teeth.join());
+        const setting = withGears(search, teeth, move, target);
+        if (setting !== null) found.push({ teeth, setting });
+        if (found.length === mostNamed) return found;
+      }
+    }
+  }
+  return found;
+}
+
+/** The gears proposed for all crank moves of a move, the smallest first. */
+function proposed(move: Move, propose: Proposer, search: Search): readonly (readonly number[])[] {
+  const { n, d } = search.bench.plateTurns;
+  const all = new Map<string, readonly number[]>();
+  for (const wanted of allCrankMoves(search.bench, move)) {
+    if (wanted.numerator * d > wanted.denominator * n) continue;
+    for (const teeth of propose(wanted, search)) all.set(teeth.join(), teeth);
+  }
+  const sum = (teeth: readonly number[]) => teeth.reduce((total, each) => total + each, 0);
+  return [...all.values()].sort((a, b) => sum(a) - sum(b));
+}
+
+function* singleForOnePair({ numerator, denominator }: CrankMove, { box }: Search): Generator<readonly number[]> {
+  for (const owned of box.products(1)) {
+    yield* ifAddable((owned * denominator) / numerator);
+    yield* ifAddable((owned * numerator) / denominator);
+  }
+}
+
+function* singleForTwoPairs({ numerator, denominator }: CrankMove, { box }: Search): Generator<readonly number[]> {
+  for (const product of box.products(2)) {
+    for (const beside of box.products(1)) {
+      yield* ifAddable((product * denominator) / (numerator * beside));
+      yield* ifAddable((product * numerator) / (denominator * beside));
+    }
+  }
+}
+
+function* newPair({ numerator, denominator }: CrankMove): Generator<readonly number[]> {
+  const [smaller, larger] = [Math.min(numerator, denominator), Math.max(numerator, denominator)];
+  const times = Math.ceil(addable.least / smaller);
+  if (larger * times <= addable.most) yield [smaller * times, larger * times];
+}
+
+function* ifAddable(teeth: number): Generator<readonly number[]> {
+  if (teeth >= addable.least && teeth <= addable.most && Number.isInteger(teeth)) yield [teeth];
+}
+
+/** The preferred setting for no more teeth per move than in a move, once gears are added; null where its train may foul. */
+function withGears(search: Search, teeth: readonly number[], move: Move, target: Target): Setting | null {
+  const gears = [...search.bench.head.gears, ...teeth].sort((a, b) => a - b);
+  const bench = { ...search.bench, head: { ...search.bench.head, gears } };
+  const teethPerMove = "angle" in target ? 1 : move.teeth;
+  const widened = searchOnBench(bench, { methods: ["differential"], teethPerMove, order: orderOfPreference });
+  const { value } = settingsOf(widened, target).next();
+  return value === undefined || kindOf(value) === "may-foul" ? null : value;
+}

@@ -1,0 +1,80 @@
+import { checkAngleFromZero } from "../number/angle.ts";
+import { quoted, refuse } from "../number/errors.ts";
+import { type Exact, groupDigits, rational } from "../number/ratio.ts";
+import { checkDivisions } from "../setting/target.ts";
+import { mostPositions } from "./readings.ts";
+
+/** Where the positions of a count lie on a circle. */
+export interface CircleLayout {
+  /** Radius of the circle, in whatever unit the coordinates are wanted in. Above 0. */
+  readonly radius: number;
+  /** Where tooth 1 lies, in revolutions from the +x axis; left out, on the axis. */
+  readonly startAngle?: Exact;
+  /** Which way the teeth follow as drawn, with x to the right and y up; left out, counter-clockwise. */
+  readonly sense?: "clockwise" | "counter-clockwise";
+  /**
+   * `"centre"`: signed from the centre. `"tangents"`: all positive, from the left and bottom
+   * tangents of the circle, for handwheels without a sign. Left out, the centre.
+   */
+  readonly origin?: "centre" | "tangents";
+}
+
+/** One position by its coordinates. */
+export interface Coordinate {
+  readonly tooth: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * The coordinates of every position of a count on a circle, each worked from the centre.
+ *
+ * @throws {@link InputError} when the count, the radius or the start angle is not allowed.
+ */
+export function coordinates(divisions: number, { radius, startAngle = "0", sense, origin }: CircleLayout): readonly Coordinate[] {
+  checkDivisions(divisions);
+  if (divisions > mostPositions)
+    refuse("divisions", `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`);
+  checkRadius(radius);
+  const start = checkAngleFromZero(startAngle, "startAngle");
+  const shift = origin === "tangents" ? radius : 0;
+  return Array.from({ length: divisions }, (_, index) => {
+    const turns = start
+      .add(rational(sense === "clockwise" ? -index : index, divisions))
+      .mod(1)
+      .valueOf();
+    return { tooth: index + 1, x: shift + radius * cosineOfTurns(turns), y: shift + radius * cosineOfTurns(turns - 0.25) };
+  });
+}
+
+/**
+ * The straight distance between two positions so many divisions apart, to check the work across.
+ *
+ * The law: chord = 2·r·sin(π·apart/N).
+ *
+ * @param apart - Divisions between the two; 1 for neighbours. 1 to N − 1.
+ */
+export function chord(divisions: number, radius: number, apart = 1): number {
+  checkDivisions(divisions);
+  checkRadius(radius);
+  if (divisions === 1) refuse("apart", "there is no chord with 1 division; give a count of 2 or more");
+  if (!Number.isInteger(apart) || apart < 1 || apart >= divisions) {
+    refuse(
+      "apart",
+      `${quoted(apart)} is not a number of divisions between two of ${groupDigits(divisions)}; give 1 to ${groupDigits(divisions - 1)}`,
+    );
+  }
+  return 2 * radius * Math.sin((Math.PI * apart) / divisions);
+}
+
+function checkRadius(radius: unknown): void {
+  if (typeof radius !== "number" || !Number.isFinite(radius) || radius <= 0)
+    refuse("radius", `${quoted(radius)} is not a radius; give one above 0`);
+}
+
+/** The cosine of a part of a turn, exactly 0 and ±1 on the axes, where a rounded π would leave a trace. */
+function cosineOfTurns(turns: number): number {
+  const quarter = Math.abs(turns * 4) % 4;
+  if (quarter === 1 || quarter === 3) return 0;
+  return Math.cos(2 * Math.PI * turns);
+}

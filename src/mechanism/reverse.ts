@@ -1,0 +1,58 @@
+import { arcSecondsPerTurn } from "../number/angle.ts";
+import { refuse } from "../number/errors.ts";
+import { type Exact, fromExact, gcd, isPositive, rational } from "../number/ratio.ts";
+import type { UnprovedSetting } from "../setting/setting.ts";
+import { checkTeethPerMove } from "../setting/target.ts";
+import { type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
+
+/** What a crank move gives when it is made over and over. */
+export interface MoveGives {
+  /** Spindle turns of one move. */
+  readonly spindlePerMove: Exact;
+  /** The count that the moves give, or the one that comes nearest. */
+  readonly divisions: number;
+  /** Whether they give it exactly. */
+  readonly exact: boolean;
+  /** How far the work is from its start after that many moves, in arc-seconds; + is too far, 0 where exact. */
+  readonly closingArcSeconds: number;
+}
+
+/**
+ * The reverse question: what count a move on a head really gives, right or wrong.
+ *
+ * The law: N = k/s, with s the spindle turns of one move, which advances k teeth.
+ *
+ * @param move - The move as it is set, with the worm ratio of the head.
+ * @param teethPerMove - How many teeth the move is meant to advance.
+ * @throws {@link InputError} when the move is none, turns the work back, or jams the gears.
+ *
+ * @example
+ * ```ts
+ * whatMoveGives({ wormRatio: "40", turns: 0, spaces: 22, circle: 33 }).divisions; // 60
+ * ```
+ */
+export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
+  checkTeethPerMove(teethPerMove);
+  const spindlePerMove = spindleTurnsPerMove(move);
+  const spindle = fromExact(spindlePerMove);
+  if (!isPositive(spindle)) refuse("setting", "this move brings the work back or not on at all; give one that goes forward");
+  const count = rational(teethPerMove).div(spindle);
+  const divisions = Math.max(1, Number(count.add(rational(1, 2)).floor()));
+  const over = spindle.mul(divisions).sub(teethPerMove);
+  return {
+    spindlePerMove,
+    divisions,
+    exact: over.n === 0n && gcd(divisions, teethPerMove) === 1,
+    closingArcSeconds: over.mul(arcSecondsPerTurn).valueOf(),
+  };
+}
+
+/**
+ * What a differential setting gives when its gears are forgotten and the plate is left pinned.
+ *
+ * @returns What the crank move alone gives, or null for a setting without gears.
+ */
+export function gearsForgotten(setting: UnprovedSetting): MoveGives | null {
+  const { gears, ...alone } = setting;
+  return gears ? whatMoveGives(alone, setting.teethPerMove) : null;
+}

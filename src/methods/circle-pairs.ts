@@ -1,0 +1,55 @@
+import type { Face } from "../head/plate.ts";
+import { floorMod, gcd, inverseModulo, lcm } from "../number/ratio.ts";
+import type { SecondMove } from "../setting/setting.ts";
+import type { CrankTurns } from "./layout.ts";
+
+/** A compound move on two circles of one face: `spaces` of the circle `first`, then the second part. */
+export interface CirclePairing {
+  readonly first: number;
+  readonly turns: number;
+  readonly spaces: number;
+  readonly second: SecondMove;
+}
+
+/**
+ * Every move on two circles of a face that makes exactly the crank turns wanted.
+ *
+ * A pair serves when the denominator of the turns divides the least common multiple of its
+ * circles; a pair of which one circle would do alone is passed over.
+ */
+export function* pairsOn({ circles }: Face, wanted: CrankTurns): Generator<CirclePairing> {
+  for (const first of circles) {
+    if (first % wanted.parts === 0) continue;
+    for (const second of circles) {
+      if (second === first || second % wanted.parts === 0) continue;
+      if (lcm(first, second) % wanted.parts === 0) yield* solvePair(first, second, wanted);
+    }
+  }
+}
+
+/**
+ * The least common multiples of the pairs on a face, each once. Moves on circles C1 and C2 add up
+ * to every multiple of 1/lcm(C1, C2) of a turn, and to nothing between.
+ */
+export function commonMultiples({ circles }: Face): readonly number[] {
+  const multiples = new Set<number>();
+  for (const first of circles) for (const second of circles) if (first < second) multiples.add(lcm(first, second));
+  return [...multiples];
+}
+
+function* solvePair(first: number, second: number, { turns, part, parts }: CrankTurns): Generator<CirclePairing> {
+  const common = gcd(first, second);
+  const [oneOfFirst, oneOfSecond] = [second / common, first / common];
+  const whole = first * oneOfFirst;
+  const rest = (whole / parts) * part;
+  const start = floorMod(rest * inverseModulo(oneOfFirst, oneOfSecond), oneOfSecond);
+  // The solutions repeat every first/common holes, so there are `common` of them.
+  for (let spaces = start; spaces < first; spaces += oneOfSecond) {
+    const onward = floorMod((rest - spaces * oneOfFirst) / oneOfSecond, second);
+    // spaces/first + onward/second is rest/whole, or one turn more.
+    const turnsOnward = spaces * oneOfFirst + onward * oneOfSecond > rest ? turns - 1 : turns;
+    if (turnsOnward >= 0)
+      yield { first, turns: turnsOnward, spaces, second: { spaces: onward, circle: second, direction: "with" } };
+    yield { first, turns: turnsOnward + 1, spaces, second: { spaces: second - onward, circle: second, direction: "against" } };
+  }
+}

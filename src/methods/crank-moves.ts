@@ -1,0 +1,125 @@
+import type { OwnedCircle } from "../head/head.ts";
+import { gcd, withoutFactorsOf } from "../number/ratio.ts";
+import type { Move } from "../setting/move.ts";
+import type { GearBox } from "./gear-box.ts";
+import type { GearTrain } from "./gear-train.ts";
+import type { Bench } from "./layout.ts";
+
+/** A crank move with the plate ratio that makes it serve: numerator over denominator, lowest terms. */
+export interface CrankMove {
+  readonly turns: number;
+  readonly spaces: number;
+  readonly circle: number | null;
+  readonly plate: string | null;
+  readonly on: OwnedCircle;
+  /** Whether the plate is to turn with the crank. */
+  readonly with: boolean;
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+/** A crank move with the trains that make its plate ratio, one or more. */
+export interface GearedMove extends CrankMove {
+  readonly trains: readonly GearTrain[];
+}
+
+/** Finds the crank moves whose plate ratio is made by trains of so many pairs. */
+export type GearedMoves = (move: Move, pairs: 1 | 2) => GearedMove[];
+
+/**
+ * Lays out a head to find the crank moves over all circles whose plate ratio g = R − N·t/k is made by
+ * trains of its gears; whole turns once, on the first circle.
+ *
+ * For a move of h spaces, g = (R·C·k − N·h)/(C·k). A factor of C·k that no gear has must leave the
+ * fraction, and so must divide N·h: only every so many-th h is looked at, on most circles few. Not
+ * so a factor that is also below the line in a fractional R, where it may cancel against R.
+ */
+export function gearedMovesOn(bench: Bench, box: GearBox): GearedMoves {
+  const known = new Map<number, readonly (CircleTerms & { readonly foreign: number })[]>();
+  const termsFor = (teeth: number) => {
+    let terms = known.get(teeth);
+    if (terms === undefined) {
+      const foreign = (parts: number) => withoutFactorsOf(box.foreignPart(parts), bench.worm.d);
+      terms = circleTerms(bench, teeth).map((circle) => ({ ...circle, foreign: foreign(circle.parts) }));
+      known.set(teeth, terms);
+    }
+    return terms;
+  };
+  return ({ divisions, teeth }, pairs) => {
+    const found: GearedMove[] = [];
+    const perSpace = divisions * bench.worm.d;
+    for (const { on, full, parts, reach, foreign } of termsFor(teeth)) {
+      const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
+      const last = Math.floor((full + reach) / perSpace);
+      for (let spaces = Math.ceil(Math.max(1, (full - reach) / perSpace) / step) * step; spaces <= last; spaces += step) {
+        const ratio = full - perSpace * spaces;
+        const size = Math.abs(ratio);
+        // A plate that stands still is simple indexing.
+        if (size === 0 || size > reach) continue;
+        const common = gcd(size, parts);
+        const trains = box.trains(pairs, size / common, parts / common);
+        if (trains.length === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
+        found.push(crankMove(on, spaces, ratio > 0, size / common, parts / common, trains));
+      }
+    }
+    return found;
+  };
+}
+
+/**
+ * Every crank move within the greatest plate ratio, and the first beyond it at either end of each
+ * circle; whole turns once, on the first circle.
+ */
+export function* allCrankMoves(bench: Bench, { divisions, teeth }: Move): Generator<CrankMove> {
+  const perSpace = divisions * bench.worm.d;
+  for (const { on, full, parts, reach } of circleTerms(bench, teeth)) {
+    const last = Math.floor((full + reach) / perSpace) + 1;
+    for (let spaces = Math.max(1, Math.ceil((full - reach) / perSpace) - 1); spaces <= last; spaces += 1) {
+      const ratio = full - perSpace * spaces;
+      if (ratio === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
+      const common = gcd(ratio, parts);
+      yield crankMove(on, spaces, ratio > 0, Math.abs(ratio) / common, parts / common, noTrains);
+    }
+  }
+}
+
+const noTrains: readonly GearTrain[] = Object.freeze([]);
+
+/** The terms of g = (full − N·d·h)/parts on a circle, in safe integers, d being below the line in R. */
+interface CircleTerms {
+  readonly on: OwnedCircle;
+  readonly full: number;
+  readonly parts: number;
+  /** |g| is kept where the size of its numerator is within this. */
+  readonly reach: number;
+}
+
+function circleTerms({ worm, plateTurns, circles }: Bench, teeth: number): readonly CircleTerms[] {
+  return circles.map((on) => {
+    const parts = worm.d * on.holes * teeth;
+    return { on, full: worm.n * on.holes * teeth, parts, reach: Math.floor((plateTurns.n * parts) / plateTurns.d) };
+  });
+}
+
+/** Whole turns come back to the same hole on any circle, so they name none. */
+function crankMove(
+  on: OwnedCircle,
+  allSpaces: number,
+  isWith: boolean,
+  numerator: number,
+  denominator: number,
+  trains: readonly GearTrain[],
+): GearedMove {
+  const spaces = allSpaces % on.holes;
+  return {
+    turns: (allSpaces - spaces) / on.holes,
+    spaces,
+    circle: spaces === 0 ? null : on.holes,
+    plate: spaces === 0 ? null : on.plate,
+    on,
+    with: isWith,
+    numerator,
+    denominator,
+    trains,
+  };
+}

@@ -1,0 +1,157 @@
+import type Fraction from "fraction.js";
+import type { OwnedCircle } from "../head/head.ts";
+import type { Scale } from "../head/scale.ts";
+import { spindleTurnsPerMove } from "../mechanism/mechanism.ts";
+import { type Bench, settingOf } from "../methods/layout.ts";
+import { floorMod, fromExact, gcd, inverseModulo, rational } from "../number/ratio.ts";
+import type { Move } from "../setting/move.ts";
+import type { NearFromZero } from "../setting/near-setting.ts";
+import { closest } from "./closest.ts";
+import { type Errors, figuresOf } from "./near-errors.ts";
+
+/** Places that can be set: holes of a circle, or marks of a scale with its vernier. */
+interface Places {
+  /** In one turn of the crank; of the spindle, for a ring. */
+  readonly perTurn: number;
+  /** Turns of what carries them for one turn of the spindle. */
+  readonly turns: { readonly n: number; readonly d: number };
+}
+
+/** What is to be set, one after the other from the zero: `count` positions in all, the zero among them. */
+interface Wanted {
+  readonly move: Move;
+  readonly count: number;
+  readonly isAngle: boolean;
+}
+
+/** Lays out a target for setting each position by itself. An angle is the zero and one position. */
+export function fromZero(move: Move, isAngle: boolean): Wanted {
+  return { move, count: isAngle ? 2 : move.divisions, isAngle };
+}
+
+/**
+ * The circle on which the nearest hole to each position is least far off.
+ *
+ * The pin is never more than half a space from its place, whatever the count, and no error adds
+ * to the next. On a circle of C holes a position lies r/b of a space from a hole, where b is the
+ * denominator of R·C/N; every r comes up, so the worst is the one nearest to a half, and the
+ * circle with the most holes is mostly, but not always, the best.
+ *
+ * @returns Null where the head has no circle, or one of its circles has a hole for every position.
+ */
+export function nearestHole(bench: Bench, wanted: Wanted): NearFromZero | null {
+  const best = closest<OwnedCircle>(Number.POSITIVE_INFINITY);
+  for (const circle of bench.circles) {
+    const places = { perTurn: circle.holes, turns: bench.worm };
+    const { residue, parts } = furthest(places, wanted);
+    if (parts === 1) return null;
+    const error = (residue * bench.worm.d) / (parts * bench.worm.n * circle.holes);
+    if (best.takes(error)) best.offer(error, circle);
+  }
+  const isMounted = ({ plate }: OwnedCircle) => Number(plate === bench.mounted);
+  const [circle] = best.candidates.toSorted((a, b) => isMounted(b) - isMounted(a) || b.holes - a.holes);
+  if (circle === undefined) return null;
+  return setting(bench, wanted, { perTurn: circle.holes, turns: bench.worm }, "nearest-hole", circle);
+}
+
+/** Each position by the handwheel dial; null where there is none, or it has a mark for every position. */
+export function byDial(bench: Bench, wanted: Wanted): NearFromZero | null {
+  return byScale(bench, wanted, bench.head.dial, "dial");
+}
+
+/** Each position by the degree ring on the spindle; null where there is none, or it has a mark for every position. */
+export function byRing(bench: Bench, wanted: Wanted): NearFromZero | null {
+  return byScale(bench, wanted, bench.head.ring, "ring");
+}
+
+function byScale(bench: Bench, wanted: Wanted, scale: Scale | null, kind: "dial" | "ring"): NearFromZero | null {
+  if (scale === null) return null;
+  const turns = kind === "dial" ? bench.worm : { n: 1, d: 1 };
+  const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
+  return furthest(places, wanted).parts === 1 ? null : setting(bench, wanted, places, kind, null);
+}
+
+function setting(
+  bench: Bench,
+  wanted: Wanted,
+  places: Places,
+  kind: NearFromZero["kind"],
+  circle: OwnedCircle | null,
+): NearFromZero {
+  return {
+    ...settingOf("simple", bench, wanted.move),
+    method: kind === "nearest-hole" ? "simple" : kind,
+    teethPerMove: 1,
+    kind,
+    moves: "from-zero",
+    turns: null,
+    spaces: null,
+    circle: circle?.holes ?? null,
+    plate: circle?.plate ?? null,
+    face: circle?.face ?? null,
+    armsEnclose: null,
+    plateStopPin: circle === null ? null : "in",
+    placesPerTurn: places.perTurn,
+    ...figuresOf(errorsOf(wanted, places)),
+  };
+}
+
+/** How far the worst position lies from a place, in `residue` of the `parts` between two places. */
+interface Furthest {
+  /** Steps from the zero. */
+  readonly index: number;
+  readonly residue: number;
+  readonly parts: number;
+}
+
+/**
+ * The position furthest from a place.
+ *
+ * With a/b the places from one position to the next in lowest terms, position j lies j·a mod b
+ * parts past a place. The parts are tried from half of b downwards: residue r comes up at
+ * j = r·a⁻¹ (mod b), or as far before a place at b − j. On a whole worm ratio b divides the count, so the
+ * first is there; on a fractional one a few may lie beyond the last position.
+ */
+function furthest({ perTurn, turns }: Places, { move, count, isAngle }: Wanted): Furthest {
+  const numerator = turns.n * perTurn * move.teeth;
+  const common = gcd(numerator, turns.d * move.divisions);
+  const parts = (turns.d * move.divisions) / common;
+  const step = floorMod(numerator / common, parts);
+  if (isAngle) return { index: 1, residue: Math.min(step, parts - step), parts };
+  const inverse = BigInt(inverseModulo(step, parts));
+  for (let residue = Math.floor(parts / 2); residue > 0; residue -= 1) {
+    const past = Number((inverse * BigInt(residue)) % BigInt(parts));
+    const index = Math.min(past, parts - past);
+    if (index < count) return { index, residue, parts };
+  }
+  return { index: 0, residue: 0, parts };
+}
+
+/** The errors of all positions, those named measured on the mechanism. */
+function errorsOf(wanted: Wanted, places: Places): Errors {
+  const perStep = rational(wanted.move.teeth, wanted.move.divisions);
+  const perSpindle = rational(places.turns.n, places.turns.d).mul(places.perTurn);
+  const stepPlaces = perStep.mul(perSpindle);
+  // A ring turns with the spindle, as a crank would on a worm ratio of 1.
+  const wormRatio = `${places.turns.n}/${places.turns.d}`;
+  const nearestPlace = (steps: number) => stepPlaces.mul(steps).add(rational(1, 2)).floor();
+  const errorAfter = (steps: number): Fraction => {
+    const shown = Number(nearestPlace(steps));
+    const at = { turns: Math.floor(shown / places.perTurn), spaces: shown % places.perTurn, circle: places.perTurn };
+    const turned = shown === 0 ? rational(0) : fromExact(spindleTurnsPerMove({ wormRatio, ...at }));
+    return turned.sub(perStep.mul(steps));
+  };
+  const { index } = furthest(places, wanted);
+  const worst = errorAfter(index);
+  if (wanted.isAngle) return { closing: worst, worst, worstTooth: 2, pitch: worst };
+
+  // Every step is the whole places in a step, or one place more; the last goes back to the zero itself.
+  const last = wanted.count - 1;
+  const short = stepPlaces.floor();
+  const longSteps = nearestPlace(last).sub(short.mul(last));
+  const misses = [errorAfter(last)];
+  if (longSteps.valueOf() < last) misses.push(short.sub(stepPlaces).div(perSpindle));
+  if (longSteps.n > 0n) misses.push(short.add(1).sub(stepPlaces).div(perSpindle));
+  const pitch = misses.map((miss) => miss.abs()).reduce((a, b) => (a.gt(b) ? a : b));
+  return { closing: errorAfter(wanted.count), worst, worstTooth: index + 1, pitch };
+}

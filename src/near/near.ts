@@ -1,0 +1,129 @@
+import type { Head } from "../head/head.ts";
+import { direct } from "../methods/direct.ts";
+import { type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
+import type { Move } from "../setting/move.ts";
+import type { NearFromZero, NearKind, NearMove, NearSetting } from "../setting/near-setting.ts";
+import type { Method, UnprovedSetting } from "../setting/setting.ts";
+import { movesFor, type Target } from "../setting/target.ts";
+import { measure, nearMove } from "./near-errors.ts";
+import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
+import { nearGearing } from "./near-gearing.ts";
+import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
+import { productsOf } from "./quotients.ts";
+
+/** All kinds, the least work first: the order of settings with the same error. */
+const kinds: readonly NearKind[] = ["simple", "one-pair", "two-pair", "compound", "may-foul", "nearest-hole", "dial", "ring"];
+
+type MoveKind = NearMove["kind"];
+
+/** For each kind, the kinds that are less work: it must come nearer than they do. Compound does without gears. */
+const easier: Readonly<Record<MoveKind, readonly MoveKind[]>> = {
+  simple: [],
+  "one-pair": ["simple"],
+  "two-pair": ["simple", "one-pair"],
+  compound: ["simple"],
+  "may-foul": ["simple", "one-pair", "two-pair"],
+};
+
+const methodOf: Readonly<Record<MoveKind, Method>> = {
+  simple: "simple",
+  "one-pair": "differential",
+  "two-pair": "differential",
+  compound: "compound",
+  "may-foul": "differential",
+};
+
+const moveKinds = Object.keys(easier) as MoveKind[];
+
+/**
+ * The near settings of a head for a target, the smallest worst error first; ties by least work.
+ *
+ * Of each kind there is the nearest with one tooth per move, and one with more teeth only where it
+ * comes nearer than all with fewer; and nothing that an easier kind betters or does exactly, with
+ * no more teeth. Setting each position from one zero is always there: nearest hole, dial, ring.
+ * A setting that leaves any position half a step or more from its place is left out, for the
+ * tooth would then be as near to its neighbour's place.
+ *
+ * Every error is measured on the mechanism.
+ *
+ * @throws {@link InputError} when the target or an option is not allowed.
+ */
+export function nearSettings(head: Head, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
+  return nearOn(searchOn(head, options))(target);
+}
+
+/** {@link nearSettings} laid out once, to be put to many targets. */
+export function nearOn(search: Search): (target: Target) => readonly NearSetting[] {
+  const find = finders(search);
+  return (target) => {
+    const [first] = movesFor(target, 1);
+    if (first === undefined) return [];
+    const isDirect = search.methods.includes("direct") && direct(search.bench, first).length > 0;
+    const moves = isDirect ? [] : equalMoves(search, find, target);
+    return [...moves, ...eachFromZero(search, target, first)].sort(byErrorThenWork);
+  };
+}
+
+function byErrorThenWork(a: NearSetting, b: NearSetting): number {
+  return (
+    a.worstArcSeconds - b.worstArcSeconds ||
+    a.closingArcSeconds - b.closingArcSeconds ||
+    a.teethPerMove - b.teethPerMove ||
+    kinds.indexOf(a.kind) - kinds.indexOf(b.kind) ||
+    (a.spaces ?? 0) - (b.spaces ?? 0)
+  );
+}
+
+function equalMoves(search: Search, find: Finders, target: Target): NearSetting[] {
+  const asked = moveKinds.filter((kind) => search.methods.includes(methodOf[kind]));
+  // The least closing error so far, in turns of the work: half a step to begin with.
+  const least: Partial<Record<MoveKind, number>> = {};
+  const found: NearSetting[] = [];
+  for (const move of movesFor(target, search.teethPerMove)) {
+    const halfStep = ("angle" in target ? move.teeth : 1 / move.divisions) / 2;
+    for (const kind of asked) {
+      const bar = Math.min(least[kind] ?? halfStep, ...easier[kind].map((each) => least[each] ?? halfStep));
+      const setting = bar > 0 ? find[kind](move, bar) : null;
+      if (setting === null) continue;
+      const measured = measure(setting, target);
+      const closing = measured.errors.closing.abs();
+      least[kind] = "angle" in target ? closing.mul(move.divisions).valueOf() : closing.valueOf();
+      if (closing.n !== 0n) found.push(nearMove(measured, target));
+    }
+  }
+  return found;
+}
+
+/** A solver for each kind: the nearest setting for a move whose closing error betters the bar. */
+type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedSetting | null>>;
+
+function finders({ bench, box }: Search): Finders {
+  const multiples = pairMultiples(bench);
+  const hasGears = bench.head.gearing !== null && bench.head.gears.length > 1;
+  const ofOne = hasGears ? productsOf(box, 1) : null;
+  const ofTwo = hasGears ? productsOf(box, 2) : null;
+  const gearing = (pairs: 1 | 2, fits: boolean) => {
+    const products = pairs === 1 ? ofOne : ofTwo;
+    return (move: Move, bar: number) =>
+      products === null ? null : nearGearing(bench, move, { box, products, choice: { pairs, fits }, bar });
+  };
+  return {
+    simple: (move, bar) => nearSimple(bench, move, bar),
+    compound: (move, bar) => nearCompound(bench, multiples, move, bar),
+    "one-pair": gearing(1, true),
+    "two-pair": gearing(2, true),
+    "may-foul": gearing(2, false),
+  };
+}
+
+function eachFromZero({ bench, methods }: Search, target: Target, first: Move): NearSetting[] {
+  const isAngle = "angle" in target;
+  const wanted = fromZero(first, isAngle);
+  // For one angle the nearest hole is near simple indexing.
+  const hole = methods.includes("simple") && !isAngle ? nearestHole(bench, wanted) : null;
+  const halfStep = (648_000 * first.teeth) / first.divisions;
+  const dial = methods.includes("dial") ? byDial(bench, wanted) : null;
+  return [hole, dial, byRing(bench, wanted)].filter(
+    (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
+  );
+}

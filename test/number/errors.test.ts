@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { InputError, invariant, quoted, refuse } from "../../src/number/errors.ts";
+
+describe("InputError", () => {
+  it("says every fault in one sentence, each after its place", () => {
+    const error = new InputError([
+      { place: "wormRatio", problem: "is missing" },
+      { place: "", problem: "and 3 more faults" },
+    ]);
+    expect(error.message).toBe("wormRatio: is missing; and 3 more faults");
+    expect(error).toBeInstanceOf(RangeError);
+    expect(error.name).toBe("InputError");
+    expect(Object.isFrozen(error.faults)).toBe(true);
+  });
+
+  it("refuse throws one fault", () => {
+    expect(() => refuse("to", "9 is below 10")).toThrow(new InputError([{ place: "to", problem: "9 is below 10" }]));
+  });
+});
+
+it("invariant stops on our own mistake only", () => {
+  expect(() => invariant(true, () => "never said")).not.toThrow();
+  expect(() => invariant(false, () => "2 is odd")).toThrow("turns-and-holes is at fault, please report it: 2 is odd");
+});
+
+describe("quoted", () => {
+  it.each([
+    [12, "12"],
+    [Number.NaN, "NaN"],
+    [12n, "12"],
+    [null, "null"],
+    [undefined, "undefined"],
+    ["12", '"12"'],
+    ['a "quoted" word', '"a \\"quoted\\" word"'],
+    [[1, 2], "a list"],
+    [{ a: 1 }, "an object"],
+    [false, "false"],
+    ["x".repeat(58), `"${"x".repeat(58)}"`],
+    ["x".repeat(59), `"${"x".repeat(56)}…`],
+  ])("%s is shown as %s", (value, text) => {
+    expect(quoted(value)).toBe(text);
+  });
+});

@@ -1,0 +1,295 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  defineHead,
+  exactSettings,
+  fromExact,
+  type Head,
+  type HeadSpec,
+  indexAngle,
+  indexDivisions,
+  kindOf,
+  orderOfPreference,
+  prove,
+  type SearchOptions,
+  type Setting,
+  type Target,
+} from "../../src/index.ts";
+import { toExact } from "../../src/number/ratio.ts";
+import { counts, headSpecs, heads, small, teethPerMove } from "../support/arbitraries.ts";
+import { threePlates } from "../support/ready.ts";
+import { settingKey } from "../support/setting-key.ts";
+
+const most = 300;
+const settingsOf = (head: Head, target: Target, options: SearchOptions): Setting[] => {
+  const settings: Setting[] = [];
+  for (const setting of exactSettings(head, target, options)) {
+    settings.push(setting);
+    if (settings.length === most) break;
+  }
+  return settings;
+};
+const keysOf = (...of: Parameters<typeof settingsOf>): string[] => settingsOf(...of).map(settingKey);
+const fewCounts = fc.integer({ min: 1, max: 120 });
+
+describe("every setting", () => {
+  it("closes when all its moves are made, and carries that proof", () => {
+    fc.assert(
+      fc.property(heads(), fewCounts, teethPerMove, (head, divisions, teeth) => {
+        for (const setting of settingsOf(head, { divisions }, { teethPerMove: teeth }).slice(0, 20)) {
+          expect(setting.proof).toEqual(prove(setting));
+          expect(prove(setting, { walk: true })).toEqual({ ...setting.proof, closes: true, shownBy: "walk" });
+          expect(setting).toMatchObject({ exact: true, closingArcSeconds: 0, worstArcSeconds: 0 });
+        }
+      }),
+    );
+  });
+
+  it("reaches every division once", () => {
+    fc.assert(
+      fc.property(heads(), fewCounts, teethPerMove, (head, divisions, teeth) => {
+        for (const setting of settingsOf(head, { divisions }, { teethPerMove: teeth })) {
+          const reached = new Set(Array.from({ length: divisions }, (_, move) => (move * setting.teethPerMove) % divisions));
+          expect(reached.size).toBe(divisions);
+          expect(fromExact(setting.spindlePerMove).mul(divisions).equals(setting.teethPerMove)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it("says what is set in one way only: fewer spaces than the circle has, arms round one hole more", () => {
+    fc.assert(
+      fc.property(heads(), fewCounts, teethPerMove, (head, divisions, teeth) => {
+        for (const { method, turns, spaces, circle, plate, armsEnclose, plateStopPin, second, gears } of settingsOf(
+          head,
+          { divisions },
+          { teethPerMove: teeth },
+        )) {
+          expect(turns).toBeGreaterThanOrEqual(0);
+          if (method === "dial") {
+            expect([plate, armsEnclose, plateStopPin]).toEqual([null, null, null]);
+            expect(spaces).toBeLessThan(circle ?? 0);
+            continue;
+          }
+          expect([circle === null, plate === null]).toEqual([spaces === 0, spaces === 0]);
+          if (method === "direct") expect([turns, armsEnclose, plateStopPin]).toEqual([0, null, null]);
+          else {
+            expect(spaces).toBeLessThan(circle ?? 1);
+            expect(armsEnclose).toBe(spaces === 0 ? null : spaces + 1);
+            expect(plateStopPin).toBe(method === "simple" ? "in" : "out");
+          }
+          expect([second !== undefined, gears !== undefined]).toEqual([method === "compound", method === "differential"]);
+          if (second) expect(second.spaces > 0 && second.spaces < second.circle).toBe(true);
+        }
+      }),
+    );
+  });
+});
+
+describe("a wider kit never loses an answer", () => {
+  const exact = (spec: HeadSpec, divisions: number, teeth = 3): boolean =>
+    !exactSettings(defineHead(spec), { divisions }, { teethPerMove: teeth }).next().done;
+  const kept = (widen: (spec: HeadSpec) => HeadSpec) =>
+    fc.assert(
+      fc.property(headSpecs(), counts, (spec, divisions) => {
+        fc.pre(exact(spec, divisions));
+        expect(exact(widen(spec), divisions)).toBe(true);
+      }),
+    );
+
+  it("with a plate more", () => {
+    kept((spec) => ({ ...spec, plates: [...(spec.plates ?? []), { name: "new", circles: [21, 37, 49] }] }));
+  });
+  it("with a circle more", () => {
+    kept((spec) => {
+      const { plates } = defineHead(spec);
+      const faces = (face: Head["plates"][number]["faces"][number]) => ({ ...face, circles: [...face.circles, 97] });
+      return { ...spec, plates: plates.map((plate) => ({ ...plate, faces: plate.faces.map(faces) })) };
+    });
+  });
+  it("with gears more", () => {
+    kept((spec) => ({ ...spec, gears: [...(spec.gears ?? []), 24, 40, 56] }));
+  });
+  it("with a direct plate and a rear pin more", () => {
+    kept((spec) => ({ ...spec, rearPin: true, directPlates: [...(spec.directPlates ?? []), { name: "new", holes: 24 }] }));
+  });
+  it("with a greater plate ratio", () => {
+    kept((spec) => ({ ...spec, gearing: { ...spec.gearing, greatestPlateRatio: 15 } }));
+  });
+  it("with more teeth per move, nor any setting", () => {
+    fc.assert(
+      fc.property(heads(small), fewCounts, teethPerMove, (head, divisions, teeth) => {
+        const wider = new Set(keysOf(head, { divisions }, { teethPerMove: teeth + 1 }));
+        expect(keysOf(head, { divisions }, { teethPerMove: teeth }).filter((key) => !wider.has(key))).toEqual([]);
+      }),
+    );
+  });
+  it("nor any setting of a whole worm ratio with a circle and a gear more", () => {
+    fc.assert(
+      fc.property(headSpecs(small), fc.integer({ min: 1, max: 9 }), fewCounts, (given, wormRatio, divisions) => {
+        const spec = { ...given, wormRatio };
+        const wider = defineHead({
+          ...spec,
+          plates: [...(spec.plates ?? []), { name: "new", circles: [19] }],
+          gears: [...(spec.gears ?? []), 31],
+        });
+        const before = keysOf(defineHead(spec), { divisions }, { teethPerMove: 2 });
+        const after = new Set(exactKeys(wider, divisions));
+        expect(before.filter((key) => !after.has(key))).toEqual([]);
+      }),
+    );
+  });
+  const exactKeys = (head: Head, divisions: number) =>
+    [...exactSettings(head, { divisions }, { teethPerMove: 2 })].map(settingKey);
+});
+
+describe("the same head given otherwise gives the same answer", () => {
+  it("the worm ratio over a common factor, circles and gears in another order, the head through JSON", () => {
+    fc.assert(
+      fc.property(headSpecs(), fc.integer({ min: 2, max: 7 }), counts, (spec, factor, divisions) => {
+        const head = defineHead(spec);
+        const ratio = fromExact(head.wormRatio);
+        const otherwise = defineHead({
+          ...spec,
+          wormRatio: ` ${ratio.n * BigInt(factor)} / ${ratio.d * BigInt(factor)} `,
+          plates: head.plates.map((plate) => ({
+            ...plate,
+            faces: plate.faces.map((face) => ({ ...face, circles: face.circles.toReversed() })),
+          })),
+          gears: head.gears.toReversed(),
+        });
+        const options = { all: true, limit: 50, teethPerMove: 3 };
+        const answer = indexDivisions(head, divisions, options);
+        expect(indexDivisions(otherwise, divisions, options)).toEqual(answer);
+        expect(indexDivisions(defineHead(JSON.parse(JSON.stringify(head))), divisions, options)).toEqual(answer);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("plates in another order: the same settings, and as good a first", () => {
+    fc.assert(
+      fc.property(headSpecs(small), fewCounts, (spec, divisions) => {
+        const [here, there] = [spec, { ...spec, plates: spec.plates?.toReversed() ?? [] }].map((each) => [
+          ...exactSettings(defineHead(each), { divisions }, { teethPerMove: 2 }),
+        ]);
+        expect(there?.map(settingKey).sort()).toEqual(here?.map(settingKey).sort());
+        const work = ({ method, teethPerMove: k, turns, spaces, circle }: Setting) => ({ method, k, turns, spaces, circle });
+        expect(there?.slice(0, 1).map(work)).toEqual(here?.slice(0, 1).map(work));
+      }),
+    );
+  });
+
+  it("a worm ratio and a count both doubled: the same simple and compound settings", () => {
+    fc.assert(
+      fc.property(headSpecs(small), fc.integer({ min: 1, max: 30 }), fewCounts, (spec, wormRatio, divisions) => {
+        const options: SearchOptions = { methods: ["simple", "compound"], teethPerMove: 1 };
+        const once = keysOf(defineHead({ ...spec, wormRatio }), { divisions }, options);
+        const twice = keysOf(defineHead({ ...spec, wormRatio: 2 * wormRatio }), { divisions: 2 * divisions }, options);
+        expect(twice).toEqual(once);
+      }),
+    );
+  });
+});
+
+describe("the order of settings", () => {
+  /** Numbers that must not fall from one setting to the next, the first that differ deciding. */
+  const rank = (setting: Setting, order: readonly string[], mounted: string | null): number[] => {
+    const { teethPerMove: teeth, gears, plate, spaces, second, circle, turns, method } = setting;
+    const pairs = kindOf(setting) === "block" ? (gears?.drivers.length ?? 0) : 0;
+    const place = [order.indexOf(kindOf(setting)), teeth, pairs];
+    if (method === "direct") return [...place, spaces];
+    const onMounted = plate === null || plate === mounted ? 0 : 1;
+    return [...place, onMounted, spaces + (second?.spaces ?? 0), -(circle ?? 0), turns];
+  };
+  const compare = (a: readonly number[], b: readonly number[]): number => {
+    const at = a.findIndex((value, index) => value !== b[index]);
+    return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
+  };
+  const rising = (settings: readonly Setting[], order: readonly string[], mounted: string | null): void => {
+    for (const [index, setting] of settings.slice(1).entries()) {
+      const before = settings[index] as Setting;
+      expect(compare(rank(before, order, mounted), rank(setting, order, mounted))).toBeLessThanOrEqual(0);
+    }
+  };
+
+  it("is that of preference, then fewer teeth per move, the mounted plate, fewer spaces, the larger circle, fewer turns", () => {
+    fc.assert(
+      fc.property(heads(), counts, teethPerMove, fc.boolean(), (head, divisions, teeth, isMounted) => {
+        const mounted = isMounted ? (head.plates.at(-1)?.name ?? null) : null;
+        const options = { teethPerMove: teeth, ...(mounted === null ? {} : { mounted }) };
+        rising(settingsOf(head, { divisions }, options), orderOfPreference, mounted);
+      }),
+    );
+  });
+
+  it("puts kinds that are asked for first", () => {
+    const prefer = ["compound", "block"] as const;
+    const order = [...new Set([...prefer, ...orderOfPreference])];
+    const settings = settingsOf(threePlates, { divisions: 69 }, { prefer, teethPerMove: 2 });
+    rising(settings, order, null);
+    expect(settings[0]?.method).toBe("compound");
+    expect(settingsOf(threePlates, { divisions: 69 }, {})[0]?.method).toBe("differential");
+  });
+
+  it("takes the head's own mounted plate, or the one named", () => {
+    const first = (head: Head, options: SearchOptions) => settingsOf(head, { divisions: 15 }, options)[0];
+    const mounted = defineHead({ ...threePlates, mounted: "2" });
+    expect(first(threePlates, {})).toMatchObject({ plate: "1", circle: 15, spaces: 10 });
+    expect(first(mounted, {})).toMatchObject({ plate: "2", circle: 21, spaces: 14 });
+    expect(first(mounted, { mounted: "3" })).toMatchObject({ plate: "3", circle: 39, spaces: 26 });
+  });
+
+  it("is the same at every call, and ends", () => {
+    fc.assert(
+      fc.property(heads(small), fewCounts, (head, divisions) => {
+        const all = [...exactSettings(head, { divisions })];
+        expect([...exactSettings(head, { divisions })]).toEqual(all);
+        expect(new Set(all.map(settingKey)).size).toBe(all.length);
+      }),
+    );
+  });
+});
+
+describe("angles", () => {
+  const angles = fc
+    .tuple(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 720 }))
+    .map(([n, d]) => toExact(fromExact(`${n}/${d}`)));
+
+  it("a part 1/N of a turn has the settings of N divisions at one tooth per move", () => {
+    fc.assert(
+      fc.property(heads(), counts, (head, divisions) => {
+        const options = { all: true, limit: 50, teethPerMove: 1 };
+        const asAngle = indexAngle(head, divisions === 1 ? "1" : `1/${divisions}`, options);
+        expect(asAngle.settings).toEqual(indexDivisions(head, divisions, options).settings);
+      }),
+    );
+  });
+
+  it("any angle: each setting turns the work by it", () => {
+    fc.assert(
+      fc.property(heads(), angles, (head, angle) => {
+        for (const setting of settingsOf(head, { angle }, {}).slice(0, 30)) {
+          expect(setting.spindlePerMove).toBe(angle);
+          expect(setting.teethPerMove).toBe(1);
+          expect(prove(setting, { walk: true }).closes).toBe(true);
+        }
+      }),
+    );
+  });
+});
+
+describe("a head with a fractional worm ratio", () => {
+  const head = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [17, 20] }], rearPin: true });
+
+  it("17 closes by two teeth per move, 81/17 = 4 + 13/17, as one tooth would need 34", () => {
+    expect(keysOf(head, { divisions: 17 }, { methods: ["simple"] })).toEqual(["simple, 2 per move, 1/null, 4 + 13/17"]);
+    expect(keysOf(head, { divisions: 17 }, { methods: ["simple"], teethPerMove: 1 })).toEqual([]);
+  });
+
+  it("by compound where no circle alone serves: 85 by 17 and 20", () => {
+    const keys = keysOf(head, { divisions: 85 }, { methods: ["simple", "compound"] });
+    expect(keys.length).toBeGreaterThan(0);
+    expect(keys.filter((key) => !key.startsWith("compound, 1 per move"))).toEqual([]);
+  });
+});

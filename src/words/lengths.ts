@@ -1,0 +1,32 @@
+import { fixed, roundedDown, roundedUp } from "./numbers.ts";
+
+/** The unit that the person works in. Data are always in millimetres. */
+export type Unit = "mm" | "in";
+
+/** Writes lengths that are given in mm, in the unit of the person: `176.000 mm` or `6.9291 in`. */
+export interface LengthWords {
+  readonly unit: Unit;
+  /** The nearest that is shown. `places` are decimals of a millimetre, 3 where left out; an inch has one more. */
+  (mm: number, places?: number): string;
+  /** A bound from above, rounded upwards: nothing is longer than it says. */
+  upTo(mm: number, places?: number): string;
+  /** A bound from below, rounded downwards: nothing is shorter than it says. */
+  downTo(mm: number, places?: number): string;
+}
+
+const mmPerInch = 25.4;
+const usualPlaces = 3;
+
+/** Lengths in the unit asked for. */
+export function lengthsIn(unit: Unit): LengthWords {
+  const writer =
+    (rounded: (size: number, places: number) => number) =>
+    (mm: number, places = usualPlaces): string => {
+      const [size, decimals] = unit === "mm" ? [mm, places] : [mm / mmPerInch, Math.max(usualPlaces + 1, places + 1)];
+      return `${fixed(rounded(size, decimals), decimals)} ${unit}`;
+    };
+  return Object.assign(
+    writer((size) => size),
+    { unit, upTo: writer(roundedUp), downTo: writer(roundedDown) },
+  );
+}

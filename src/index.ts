@@ -9,12 +9,13 @@
 
 export {
   type Answer,
+  type Answered,
   type AnswerOptions,
+  type Found,
+  type HeadInShort,
   indexAngle,
   indexDivisions,
-  indexTable,
-  type TableOptions,
-  type TableRow,
+  type NotPossible,
 } from "./answer.ts";
 export { type DepthRule, type DepthRuleName, depthRules } from "./gear/depth-rule.ts";
 export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
@@ -83,19 +84,51 @@ export {
 } from "./machine/readings.ts";
 export { type NearestTooth, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
-export { prove, type SetMove, spindleTurnsPerMove } from "./mechanism/mechanism.ts";
+export type { SetMove } from "./mechanism/motion.ts";
+export { type ProofOptions, prove, spindleTurnsPerMove } from "./mechanism/prove.ts";
 export { gearsForgotten, type MoveGives, whatMoveGives } from "./mechanism/reverse.ts";
 export { type GearBox, gearBox } from "./methods/gear-box.ts";
 export { type GearTrain, shaftRoom } from "./methods/gear-train.ts";
-export { checkOwned } from "./methods/ownership.ts";
-export { type Kind, kindOf, orderOfPreference } from "./methods/preference.ts";
+export { allMethods, checkOwned, orderOfPreference } from "./methods/registry.ts";
+export type { WhyNot } from "./methods/why-not.ts";
 export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
 export { type Fault, InputError } from "./number/errors.ts";
 export { type Exact, fromExact } from "./number/ratio.ts";
-export { allMethods, exactSettings, type SearchOptions } from "./search/exact-settings.ts";
-export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./setting/near-setting.ts";
+export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
+export { type PreparedHead, prepare } from "./search/prepare.ts";
+export { type Kind, type KindOf, kindOf } from "./setting/kind.ts";
+export type {
+  ByNearestHole,
+  ByScale,
+  NearError,
+  NearFigures,
+  NearFromZero,
+  NearKind,
+  NearMove,
+  NearSetting,
+  UnprovedNearMove,
+} from "./setting/near-setting.ts";
 export type { Proof } from "./setting/proof.ts";
-export type { Method, SecondMove, Setting, SettingGears, UnprovedSetting } from "./setting/setting.ts";
+export type {
+  CompoundWay,
+  Crank,
+  DialWay,
+  DifferentialWay,
+  DirectWay,
+  Fouling,
+  Method,
+  OfMove,
+  OnHoles,
+  Proved,
+  SecondMove,
+  Setting,
+  SettingBy,
+  SettingGears,
+  SimpleWay,
+  UnprovedSetting,
+  WholeTurns,
+} from "./setting/setting.ts";
 export type { Target } from "./setting/target.ts";
+export { indexTable, type TableOptions, type TableRow } from "./table.ts";

@@ -1,6 +1,8 @@
 import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
-import { kindOf, orderOfPreference } from "../methods/preference.ts";
-import { type Search, searchOnBench, settingsOf } from "../search/exact-settings.ts";
+import { layOut } from "../methods/layout.ts";
+import { orderOfPreference } from "../methods/registry.ts";
+import { firstSetting, type Search } from "../search/exact-settings.ts";
+import { kindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Setting } from "../setting/setting.ts";
 import { movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
@@ -29,7 +31,7 @@ const mostNamed = 3;
  * nor for an angle of over one turn of the work; and at most 12 teeth per move are tried.
  */
 export function gearsThatWouldDo(search: Search, target: Target): readonly GearsToAdd[] {
-  if (search.bench.head.gearing === null || !search.methods.includes("differential")) return [];
+  if (search.layout.head.gearing === null || !search.methods.includes("differential")) return [];
   const moves = movesFor(target, Math.min(search.teethPerMove, usualTeethPerMove)).filter(
     ({ teeth, divisions }) => teeth <= divisions,
   );
@@ -60,9 +62,9 @@ function firstFew(moves: readonly Move[], proposers: readonly Proposer[], search
 
 /** The gears proposed for all crank moves of a move, the smallest first. */
 function proposed(move: Move, propose: Proposer, search: Search): readonly (readonly number[])[] {
-  const { n, d } = search.bench.plateTurns;
+  const { n, d } = search.layout.plateTurns;
   const all = new Map<string, readonly number[]>();
-  for (const wanted of allCrankMoves(search.bench, move)) {
+  for (const wanted of allCrankMoves(search.layout, move)) {
     if (wanted.numerator * d > wanted.denominator * n) continue;
     for (const teeth of propose(wanted, search)) all.set(teeth.join(), teeth);
   }
@@ -70,14 +72,14 @@ function proposed(move: Move, propose: Proposer, search: Search): readonly (read
   return [...all.values()].sort((a, b) => sum(a) - sum(b));
 }
 
-function* singleForOnePair({ numerator, denominator }: CrankMove, { box }: Search): Generator<readonly number[]> {
+function* singleForOnePair({ numerator, denominator }: CrankMove, { layout: { box } }: Search): Generator<readonly number[]> {
   for (const owned of box.products(1)) {
     yield* ifAddable((owned * denominator) / numerator);
     yield* ifAddable((owned * numerator) / denominator);
   }
 }
 
-function* singleForTwoPairs({ numerator, denominator }: CrankMove, { box }: Search): Generator<readonly number[]> {
+function* singleForTwoPairs({ numerator, denominator }: CrankMove, { layout: { box } }: Search): Generator<readonly number[]> {
   for (const product of box.products(2)) {
     for (const beside of box.products(1)) {
       yield* ifAddable((product * denominator) / (numerator * beside));
@@ -97,11 +99,14 @@ function* ifAddable(teeth: number): Generator<readonly number[]> {
 }
 
 /** The preferred setting for no more teeth per move than in a move, once gears are added; null where its train may foul. */
-function withGears(search: Search, teeth: readonly number[], move: Move, target: Target): Setting | null {
-  const gears = [...search.bench.head.gears, ...teeth].sort((a, b) => a - b);
-  const bench = { ...search.bench, head: { ...search.bench.head, gears } };
-  const teethPerMove = "angle" in target ? 1 : move.teeth;
-  const widened = searchOnBench(bench, { methods: ["differential"], teethPerMove, order: orderOfPreference });
-  const { value } = settingsOf(widened, target).next();
-  return value === undefined || kindOf(value) === "may-foul" ? null : value;
+function withGears({ layout }: Search, teeth: readonly number[], move: Move, target: Target): Setting | null {
+  const gears = [...layout.head.gears, ...teeth].sort((a, b) => a - b);
+  const widened: Search = {
+    layout: { ...layOut({ ...layout.head, gears }), mounted: layout.mounted },
+    methods: ["differential"],
+    teethPerMove: "angle" in target ? 1 : move.teeth,
+    order: orderOfPreference,
+  };
+  const setting = firstSetting(widened, target);
+  return setting === null || kindOf(setting) === "may-foul" ? null : setting;
 }

@@ -1,5 +1,5 @@
 import { divisors, fromExact, lcm } from "../number/ratio.ts";
-import { type Search, settingsOf } from "../search/exact-settings.ts";
+import { firstSetting, type Search } from "../search/exact-settings.ts";
 import { mostDivisions, usualTeethPerMove } from "../setting/target.ts";
 
 /** How far differential settings are looked for on either side, count by count; less far where many teeth per move are tried. */
@@ -43,24 +43,24 @@ function farCounts(search: Search, divisions: number): { readonly below: number;
 }
 
 function closes(search: Search, divisions: number): boolean {
-  return settingsOf(search, { divisions }).next().done !== true;
+  return firstSetting(search, { divisions }) !== null;
 }
 
 /** Counts among which all that close without gears are found, ascending. */
-function countsWithoutGears({ bench, methods }: Search): number[] {
+function countsWithoutGears({ layout, methods }: Search): number[] {
   const wholes = new Set<number>();
-  if (methods.includes("direct")) for (const { holes } of bench.head.directPlates) wholes.add(holes);
+  if (methods.includes("direct")) for (const { holes } of layout.head.directPlates) wholes.add(holes);
   if (methods.includes("simple")) {
-    if (bench.circles.length > 0 || bench.head.dial !== null) wholes.add(bench.worm.n);
-    for (const { holes } of bench.circles) wholes.add(bench.worm.n * holes);
+    if (layout.circles.length > 0 || layout.head.dial !== null) wholes.add(layout.worm.n);
+    for (const { holes } of layout.circles) wholes.add(layout.worm.n * holes);
   }
-  const { dial } = bench.head;
-  if (methods.includes("dial") && dial !== null) wholes.add(bench.worm.n * dial.marksPerTurn * dial.vernierLines);
-  if (methods.includes("compound") && bench.head.rearPin) {
-    for (const { faces } of bench.head.plates) {
+  const { dial } = layout.head;
+  if (methods.includes("dial") && dial !== null) wholes.add(layout.worm.n * dial.marksPerTurn * dial.vernierLines);
+  if (methods.includes("compound") && layout.head.rearPin) {
+    for (const { faces } of layout.head.plates) {
       for (const { circles } of faces) {
         for (const first of circles)
-          for (const second of circles) if (first < second) wholes.add(bench.worm.n * lcm(first, second));
+          for (const second of circles) if (first < second) wholes.add(layout.worm.n * lcm(first, second));
       }
     }
   }
@@ -68,11 +68,11 @@ function countsWithoutGears({ bench, methods }: Search): number[] {
 }
 
 /** N·h = C·k·(R − g) bounds the counts that gearing can reach. */
-function greatestWithGears({ bench, methods, teethPerMove }: Search): number {
-  const { gearing, gears, wormRatio } = bench.head;
+function greatestWithGears({ layout, methods, teethPerMove }: Search): number {
+  const { gearing, gears, wormRatio } = layout.head;
   if (!methods.includes("differential") || gearing === null || gears.length < 2) return 0;
   const net = fromExact(wormRatio).add(fromExact(gearing.greatestPlateRatio)).valueOf();
-  return Math.floor(Math.max(...bench.circles.map(({ holes }) => holes)) * teethPerMove * net);
+  return Math.floor(Math.max(...layout.circles.map(({ holes }) => holes)) * teethPerMove * net);
 }
 
 function countUp(from: number, to: number): readonly number[] {

@@ -1,4 +1,6 @@
-import { allMethods, type Search, searchOnBench, settingsOf } from "../search/exact-settings.ts";
+import { layOut } from "../methods/layout.ts";
+import { allMethods } from "../methods/registry.ts";
+import { firstSetting, type Search } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import { type Target, usualTeethPerMove } from "../setting/target.ts";
@@ -65,7 +67,7 @@ export function routesFor(search: Search, target: Target, { circlesThatWouldDo, 
     ...gearsThatWouldDo(search, target).map(({ teeth, setting }): Route => ({ kind: "gears", add: teeth, setting })),
     ...(fits ? circle : []),
     ...nearestCounts.flatMap((divisions): Route[] => {
-      const setting = firstOf(search, { divisions });
+      const setting = firstSetting(search, { divisions });
       return setting === null ? [] : [{ kind: "count", divisions, setting }];
     }),
     ...near.slice(0, 1).map((setting): Route => ({ kind: "near", setting })),
@@ -77,20 +79,16 @@ export function routesFor(search: Search, target: Target, { circlesThatWouldDo, 
 function otherMethod(search: Search, target: Target): Route[] {
   const teethPerMove = Math.max(search.teethPerMove, usualTeethPerMove);
   const isFree = search.methods.length === allMethods.length && search.teethPerMove === teethPerMove;
-  const setting = isFree ? null : firstOf({ ...search, methods: allMethods, teethPerMove }, target);
+  const setting = isFree ? null : firstSetting({ ...search, methods: allMethods, teethPerMove }, target);
   return setting === null ? [] : [{ kind: "method", setting }];
 }
 
 function drillCircle(search: Search, target: Target, circles: readonly number[]): Route[] {
   const [holes] = circles;
-  if (holes === undefined || search.bench.circles.length === 0) return [];
-  const on = { plate: "new", face: null, holes };
-  const plates = [{ name: on.plate, faces: [{ name: on.face, circles: [holes] }] }];
-  const bench = { ...search.bench, head: { ...search.bench.head, plates }, circles: [on] };
-  const setting = firstOf(searchOnBench(bench, { ...search, methods: ["simple"] }), target);
+  const { layout } = search;
+  if (holes === undefined || layout.circles.length === 0) return [];
+  const plates = [{ name: "new", faces: [{ name: null, circles: [holes] }] }];
+  const drilled = { ...layOut({ ...layout.head, plates, mounted: null }), mounted: layout.mounted };
+  const setting = firstSetting({ ...search, layout: drilled, methods: ["simple"] }, target);
   return setting === null ? [] : [{ kind: "circle", circles, setting }];
-}
-
-function firstOf(search: Search, target: Target): Setting | null {
-  return settingsOf(search, target).next().value ?? null;
 }

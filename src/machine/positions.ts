@@ -133,7 +133,7 @@ function positionAfter(work: Work, wanted: number, before: number): Position {
     angle: toExact(angle),
     turns: pin.turns,
     hole: setting.circle === null ? null : (startHole + pin.spaces) % setting.circle,
-    ...(setting.second && { rearHole: rearHole(setting.second, move) }),
+    ...(setting.method === "compound" && { rearHole: rearHole(setting.second, move) }),
     ...(options.head ? scalesAt(options.head, angle, options.side ?? "plus") : { dial: null, ring: null }),
     from,
   };
@@ -144,7 +144,10 @@ function between({ setting, options, count }: Work, before: number, after: numbe
   const goesBack = options.direction === "nearer" && count - forward < forward;
   const moves = goesBack ? count - forward : forward;
   const { turns, spaces } = travel(setting.turns, setting.spaces, setting.circle, moves);
-  const second = setting.second && { ...setting.second, ...travel(0, setting.second.spaces, setting.second.circle, moves) };
+  const second =
+    setting.method === "compound"
+      ? { ...setting.second, ...travel(0, setting.second.spaces, setting.second.circle, moves) }
+      : undefined;
   return { direction: goesBack ? "back" : "forward", moves, turns, spaces, ...(second && { second }) };
 }
 

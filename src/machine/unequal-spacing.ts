@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head/head.ts";
-import { spindleTurnsPerMove } from "../mechanism/mechanism.ts";
+import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn, checkAngle } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
 import { type Exact, fromExact, groupDigits, rational, toExact } from "../number/ratio.ts";

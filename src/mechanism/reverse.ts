@@ -3,7 +3,8 @@ import { refuse } from "../number/errors.ts";
 import { type Exact, fromExact, gcd, isPositive, rational } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove } from "../setting/target.ts";
-import { type SetMove, spindleTurnsPerMove } from "./mechanism.ts";
+import type { SetMove } from "./motion.ts";
+import { spindleTurnsPerMove } from "./prove.ts";
 
 /** What a crank move gives when it is made over and over. */
 export interface MoveGives {
@@ -53,6 +54,7 @@ export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
  * @returns What the crank move alone gives, or null for a setting without gears.
  */
 export function gearsForgotten(setting: UnprovedSetting): MoveGives | null {
-  const { gears, ...alone } = setting;
-  return gears ? whatMoveGives(alone, setting.teethPerMove) : null;
+  if (setting.method !== "differential") return null;
+  const { wormRatio, turns, spaces, circle, teethPerMove } = setting;
+  return whatMoveGives({ wormRatio, turns, spaces, circle }, teethPerMove);
 }

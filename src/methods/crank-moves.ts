@@ -3,7 +3,14 @@ import { gcd, withoutFactorsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { GearBox } from "./gear-box.ts";
 import type { GearTrain } from "./gear-train.ts";
-import type { Bench } from "./layout.ts";
+import type { Terms } from "./layout.ts";
+
+/** What of a head its crank moves depend on. */
+export interface CrankOn {
+  readonly worm: Terms;
+  readonly plateTurns: Terms;
+  readonly circles: readonly OwnedCircle[];
+}
 
 /** A crank move with the plate ratio that makes it serve: numerator over denominator, lowest terms. */
 export interface CrankMove {
@@ -34,20 +41,20 @@ export type GearedMoves = (move: Move, pairs: 1 | 2) => GearedMove[];
  * fraction, and so must divide N·h: only every so many-th h is looked at, on most circles few. Not
  * so a factor that is also below the line in a fractional R, where it may cancel against R.
  */
-export function gearedMovesOn(bench: Bench, box: GearBox): GearedMoves {
+export function gearedMovesOn(head: CrankOn, box: GearBox): GearedMoves {
   const known = new Map<number, readonly (CircleTerms & { readonly foreign: number })[]>();
   const termsFor = (teeth: number) => {
     let terms = known.get(teeth);
     if (terms === undefined) {
-      const foreign = (parts: number) => withoutFactorsOf(box.foreignPart(parts), bench.worm.d);
-      terms = circleTerms(bench, teeth).map((circle) => ({ ...circle, foreign: foreign(circle.parts) }));
+      const foreign = (parts: number) => withoutFactorsOf(box.foreignPart(parts), head.worm.d);
+      terms = circleTerms(head, teeth).map((circle) => ({ ...circle, foreign: foreign(circle.parts) }));
       known.set(teeth, terms);
     }
     return terms;
   };
   return ({ divisions, teeth }, pairs) => {
     const found: GearedMove[] = [];
-    const perSpace = divisions * bench.worm.d;
+    const perSpace = divisions * head.worm.d;
     for (const { on, full, parts, reach, foreign } of termsFor(teeth)) {
       const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
       const last = Math.floor((full + reach) / perSpace);
@@ -58,7 +65,7 @@ export function gearedMovesOn(bench: Bench, box: GearBox): GearedMoves {
         if (size === 0 || size > reach) continue;
         const common = gcd(size, parts);
         const trains = box.trains(pairs, size / common, parts / common);
-        if (trains.length === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
+        if (trains.length === 0 || (spaces % on.holes === 0 && on !== head.circles[0])) continue;
         found.push(crankMove(on, spaces, ratio > 0, size / common, parts / common, trains));
       }
     }
@@ -70,13 +77,13 @@ export function gearedMovesOn(bench: Bench, box: GearBox): GearedMoves {
  * Every crank move within the greatest plate ratio, and the first beyond it at either end of each
  * circle; whole turns once, on the first circle.
  */
-export function* allCrankMoves(bench: Bench, { divisions, teeth }: Move): Generator<CrankMove> {
-  const perSpace = divisions * bench.worm.d;
-  for (const { on, full, parts, reach } of circleTerms(bench, teeth)) {
+export function* allCrankMoves(head: CrankOn, { divisions, teeth }: Move): Generator<CrankMove> {
+  const perSpace = divisions * head.worm.d;
+  for (const { on, full, parts, reach } of circleTerms(head, teeth)) {
     const last = Math.floor((full + reach) / perSpace) + 1;
     for (let spaces = Math.max(1, Math.ceil((full - reach) / perSpace) - 1); spaces <= last; spaces += 1) {
       const ratio = full - perSpace * spaces;
-      if (ratio === 0 || (spaces % on.holes === 0 && on !== bench.circles[0])) continue;
+      if (ratio === 0 || (spaces % on.holes === 0 && on !== head.circles[0])) continue;
       const common = gcd(ratio, parts);
       yield crankMove(on, spaces, ratio > 0, Math.abs(ratio) / common, parts / common, noTrains);
     }
@@ -94,7 +101,7 @@ interface CircleTerms {
   readonly reach: number;
 }
 
-function circleTerms({ worm, plateTurns, circles }: Bench, teeth: number): readonly CircleTerms[] {
+function circleTerms({ worm, plateTurns, circles }: CrankOn, teeth: number): readonly CircleTerms[] {
   return circles.map((on) => {
     const parts = worm.d * on.holes * teeth;
     return { on, full: worm.n * on.holes * teeth, parts, reach: Math.floor((plateTurns.n * parts) / plateTurns.d) };

@@ -1,9 +1,14 @@
 import type { Gearing } from "../head/gearing.ts";
+import type { Exact } from "../number/ratio.ts";
+import type { KindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
-import type { SettingGears, UnprovedSetting } from "../setting/setting.ts";
+import type { SettingBy, SettingGears } from "../setting/setting.ts";
 import type { CrankMove, GearedMove } from "./crank-moves.ts";
 import type { GearTrain } from "./gear-train.ts";
-import { type Bench, crankSetting } from "./layout.ts";
+import type { Law, Trial } from "./law.ts";
+import { type HeadLayout, partOfTurn } from "./layout.ts";
+import { lacksCircles } from "./owned-circles.ts";
+import { lacksTrain } from "./owned-gears.ts";
 
 /**
  * Differential indexing: the plate is geared to the spindle and turns as the crank is moved over it.
@@ -14,40 +19,94 @@ import { type Bench, crankSetting } from "./layout.ts";
  * t = R/A, k = 1, where g = R(A − N)/A. Every h that keeps |g| within the head's greatest plate
  * ratio is tried on every circle, and each g is looked up among the trains that the gears make.
  *
- * @param moves - The crank moves that have a train, in order of handling.
- * @param fits - Whether to take the trains that fit, or those that may foul.
- * @returns Settings in order of handling; for one move, trains of larger gears first.
  * @see *Practical Treatise on Milling and Milling Machines*, p. 57, where a quarter degree is one
  * space of 33: no assumed whole count.
  */
-export function* differential(bench: Bench, move: Move, moves: readonly GearedMove[], fits: boolean): Generator<UnprovedSetting> {
-  const { gearing } = bench.head;
+export const differential: Law<"differential"> = {
+  places: { "one-pair": 3, "two-pair": 4, block: 6, "may-foul": 8 },
+  plain: false,
+  find: gearedOfKind,
+  lacks({ circle, plate, face, gears }, head) {
+    return lacksCircles(head, plate, face, circle === null ? [] : [circle]) ?? lacksTrain(gears, head);
+  },
+  whyNot({ head }, target, teethPerMove) {
+    if (head.gearing === null) return { code: "without", part: "gearing" };
+    if (head.gears.length < 2) return { code: "without", part: "change-gears" };
+    const { greatestPlateRatio } = head.gearing;
+    return { code: "no-train", teethPerMove: "angle" in target ? 1 : teethPerMove, greatestPlateRatio };
+  },
+};
+
+function* gearedOfKind(kind: KindOf<"differential">, layout: HeadLayout, trial: Trial): Generator<SettingBy<"differential">> {
+  const { gearing } = layout.head;
   if (gearing === null) return;
+  const settings = (move: Move, pairs: 1 | 2, fits: boolean) =>
+    gearedSettings(layout, gearing, move, trial.geared(move, pairs), fits);
+  switch (kind) {
+    case "one-pair":
+      yield* settings(trial.first, 1, true);
+      return;
+    case "two-pair":
+      yield* settings(trial.first, 2, true);
+      return;
+    case "block":
+      for (const move of trial.moves().slice(1)) {
+        yield* settings(move, 1, true);
+        yield* settings(move, 2, true);
+      }
+      return;
+    case "may-foul":
+      for (const move of trial.moves()) yield* settings(move, 2, false);
+  }
+}
+
+/** The settings of the moves that have a train which fits, or which may foul; of one move, trains of larger gears first. */
+function* gearedSettings(
+  layout: HeadLayout,
+  gearing: Gearing,
+  move: Move,
+  moves: readonly GearedMove[],
+  fits: boolean,
+): Generator<SettingBy<"differential">> {
   for (const geared of moves) {
     for (const train of geared.trains) {
-      if ((train.mayFoul === null) === fits) yield gearedSetting(bench, move, gearing, geared, train);
+      if ((train.mayFoul === null) === fits) yield gearedSetting(layout, move, gearing, geared, train);
     }
   }
 }
 
 /** The setting that makes a move with a train of its ratio. */
 export function gearedSetting(
-  bench: Bench,
-  move: Move,
+  { head }: HeadLayout,
+  { divisions, teeth }: Move,
   gearing: Gearing,
-  candidate: CrankMove,
+  { turns, spaces, on, with: isWith, numerator, denominator }: CrankMove,
   train: GearTrain,
-): UnprovedSetting {
-  const { onePair, twoPairs } = gearing.idlersWithCrank;
-  const idlersWith = train.drivers.length === 1 ? onePair : twoPairs;
-  const { numerator, denominator } = candidate;
+): SettingBy<"differential"> {
   const gears: SettingGears = {
     drivers: train.drivers,
     driven: train.driven,
-    idlers: candidate.with ? idlersWith : idlersWith + 1,
-    direction: candidate.with ? "with" : "against",
-    platePerSpindle: `${candidate.with ? "" : "-"}${numerator}${denominator === 1 ? "" : `/${denominator}`}`,
+    idlers: idlersFor(gearing, train.drivers.length === 1 ? 1 : 2, isWith),
+    direction: isWith ? "with" : "against",
+    platePerSpindle: `${isWith ? "" : "-"}${numerator}${denominator === 1 ? "" : `/${denominator}`}` as Exact,
     mayFoul: train.mayFoul,
   };
-  return Object.assign(crankSetting("differential", "out", bench, move, candidate), { gears });
+  const common = {
+    method: "differential",
+    teethPerMove: teeth,
+    wormRatio: head.wormRatio,
+    spindlePerMove: partOfTurn(divisions, teeth),
+    turns,
+    plateStopPin: "out",
+    gears,
+  } as const;
+  return spaces === 0
+    ? { ...common, spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
+    : { ...common, spaces, circle: on.holes, plate: on.plate, face: on.face, armsEnclose: spaces + 1 };
+}
+
+/** The idlers that turn the plate one way or the other: each idler more turns it the other way round. */
+export function idlersFor({ idlersWithCrank }: Gearing, pairs: 1 | 2, isWith: boolean): number {
+  const idlersWith = pairs === 1 ? idlersWithCrank.onePair : idlersWithCrank.twoPairs;
+  return isWith ? idlersWith : idlersWith + 1;
 }

@@ -1,3 +1,5 @@
+import type { Fouling } from "../setting/setting.ts";
+
 /**
  * A train from the spindle to the plate: one pair (`drivers` and `driven` of one gear each) or
  * two pairs on a stud. `drivers[0]` sits on the spindle and meshes `driven[0]`; in two pairs
@@ -8,7 +10,7 @@ export interface GearTrain {
   readonly drivers: readonly number[];
   readonly driven: readonly number[];
   /** Why the train may not go together, or null where it fits. */
-  readonly mayFoul: string | null;
+  readonly mayFoul: Fouling | null;
 }
 
 /**
@@ -45,12 +47,12 @@ function roomIn({ drivers: [spindle, studDriver], driven: [studDriven, worm] }: 
   return Math.min(spindle + studDriven - studDriver, studDriver + worm - studDriven);
 }
 
-function foulingOf({ drivers: [spindle, studDriver], driven: [studDriven, worm] }: Order): string | null {
+function foulingOf({ drivers: [spindle, studDriver], driven: [studDriven, worm] }: Order): Fouling | null {
   if (spindle + studDriven < studDriver + shaftRoom) {
-    return `the stud's ${studDriver} may reach the spindle: ${spindle} + ${studDriven} is less than ${studDriver} + ${shaftRoom}`;
+    return { code: "stud-driver-at-spindle", gear: studDriver, meshing: [spindle, studDriven], room: shaftRoom };
   }
   if (studDriver + worm < studDriven + shaftRoom) {
-    return `the stud's ${studDriven} may reach the worm shaft: ${studDriver} + ${worm} is less than ${studDriven} + ${shaftRoom}`;
+    return { code: "stud-driven-at-worm-shaft", gear: studDriven, meshing: [studDriver, worm], room: shaftRoom };
   }
   return null;
 }

@@ -2,32 +2,47 @@ import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head
 import { refuse } from "../number/errors.ts";
 import { type Exact, fromExact, gcd } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { Method, UnprovedSetting } from "../setting/setting.ts";
+import type { OfMove } from "../setting/setting.ts";
+import { type GearedMoves, gearedMovesOn } from "./crank-moves.ts";
+import { type GearBox, gearBox } from "./gear-box.ts";
 
-/** What the solvers need of a head, in safe integers and made once for many counts. */
-export interface Bench {
+/** A ratio of whole numbers in lowest terms. */
+export interface Terms {
+  readonly n: number;
+  readonly d: number;
+}
+
+/** A head as the solvers need it, in safe integers and laid out once for many counts. */
+export interface HeadLayout {
   readonly head: Head;
-  /** The worm ratio, numerator over denominator in lowest terms. */
-  readonly worm: { readonly n: number; readonly d: number };
-  /** The most plate turns for one of the spindle, likewise; 0 where the plate cannot be geared. */
-  readonly plateTurns: { readonly n: number; readonly d: number };
+  /** The worm ratio. */
+  readonly worm: Terms;
+  /** The most plate turns for one of the spindle; 0 where the plate cannot be geared. */
+  readonly plateTurns: Terms;
   readonly circles: readonly OwnedCircle[];
   /** The plate taken to be on the head already, or null. */
   readonly mounted: string | null;
+  /** The change gears, sorted for looking up. */
+  readonly box: GearBox;
+  readonly gearedMoves: GearedMoves;
 }
 
 /** Lays out a head for the solvers. */
-export function bench(head: Head, mounted?: string): Bench {
-  return {
-    head,
-    worm: terms(head.wormRatio),
-    plateTurns: terms(head.gearing?.greatestPlateRatio ?? "0"),
-    circles: ownedCircles(head),
-    mounted: mountedPlate(head, mounted),
-  };
+export function layOut(head: Head, mounted?: string): HeadLayout {
+  const circles = ownedCircles(head);
+  const worm = terms(head.wormRatio);
+  const plateTurns = terms(head.gearing?.greatestPlateRatio ?? ("0" as Exact));
+  const box = gearBox(head.gears);
+  const gearedMoves = gearedMovesOn({ worm, plateTurns, circles }, box);
+  return { head, worm, plateTurns, circles, mounted: mountedPlate(head, mounted), box, gearedMoves };
 }
 
-function terms(ratio: Exact): { n: number; d: number } {
+/** A laid-out head with another plate on it: the rest stays as it was laid out. */
+export function withMounted(layout: HeadLayout, mounted: string | undefined): HeadLayout {
+  return mounted === undefined ? layout : { ...layout, mounted: mountedPlate(layout.head, mounted) };
+}
+
+function terms(ratio: Exact): Terms {
   const { n, d } = fromExact(ratio);
   return { n: Number(n), d: Number(d) };
 }
@@ -36,7 +51,7 @@ function terms(ratio: Exact): { n: number; d: number } {
  * Refuses an angle with terms so large that the solvers would leave the safe integers on this head.
  * No count comes near that.
  */
-export function checkTerms({ worm, circles, plateTurns }: Bench, { teeth }: Move): void {
+export function checkTerms({ worm, circles, plateTurns }: HeadLayout, { teeth }: Move): void {
   const holes = Math.max(1, ...circles.map((circle) => circle.holes));
   if (Math.max(worm.n, worm.d * Math.max(1, plateTurns.n)) * holes * teeth > Number.MAX_SAFE_INTEGER)
     refuse("angle", "it has too large terms for this head; give a coarser or a smaller angle");
@@ -50,7 +65,7 @@ export interface CrankTurns {
 }
 
 /** The crank turns of one move over a plate that stands still: t = R·k/N. */
-export function crankTurns({ worm }: Bench, { divisions, teeth }: Move): CrankTurns {
+export function crankTurns({ worm }: Pick<HeadLayout, "worm">, { divisions, teeth }: Move): CrankTurns {
   const numerator = worm.n * teeth;
   const denominator = worm.d * divisions;
   const common = gcd(numerator, denominator);
@@ -59,54 +74,12 @@ export function crankTurns({ worm }: Bench, { divisions, teeth }: Move): CrankTu
   return { turns: (numerator - part * common) / denominator, part, parts };
 }
 
-/** What a setting says of its move, before the crank is spoken of. */
-export function settingOf<M extends Method>(
-  method: M,
-  { head }: Bench,
-  { divisions, teeth }: Move,
-): Pick<UnprovedSetting, "teethPerMove" | "wormRatio" | "spindlePerMove"> & { readonly method: M } {
-  return {
-    method,
-    teethPerMove: teeth,
-    wormRatio: head.wormRatio,
-    spindlePerMove: partOfTurn(divisions, teeth),
-  };
+/** What a setting says of its move, whichever way it is made. */
+export function ofMove({ head }: HeadLayout, { divisions, teeth }: Move): OfMove {
+  return { teethPerMove: teeth, wormRatio: head.wormRatio, spindlePerMove: partOfTurn(divisions, teeth) };
 }
 
-/** How the crank goes in one move: spaces on a circle, or whole turns, which come back to the same hole on any. */
-export interface CrankPart {
-  readonly turns: number;
-  readonly spaces: number;
-  readonly on: OwnedCircle | null;
-}
-
-/**
- * A setting by the crank. Written out as one object, since thousands are made for a table and to
- * put them together from parts takes longer than to find them.
- */
-export function crankSetting(
-  method: Method,
-  plateStopPin: "in" | "out",
-  { head }: Bench,
-  { divisions, teeth }: Move,
-  { turns, spaces, on }: CrankPart,
-): UnprovedSetting {
-  const circle = spaces === 0 ? null : on;
-  return {
-    method,
-    teethPerMove: teeth,
-    wormRatio: head.wormRatio,
-    spindlePerMove: partOfTurn(divisions, teeth),
-    turns,
-    spaces,
-    circle: circle === null ? null : circle.holes,
-    plate: circle === null ? null : circle.plate,
-    face: circle === null ? null : circle.face,
-    armsEnclose: circle === null ? null : spaces + 1,
-    plateStopPin,
-  };
-}
-
-function partOfTurn(divisions: number, teeth: number): Exact {
-  return divisions === 1 ? String(teeth) : `${teeth}/${divisions}`;
+/** Part of a turn of the work, as exact text: the terms of a move are coprime. */
+export function partOfTurn(divisions: number, teeth: number): Exact {
+  return (divisions === 1 ? String(teeth) : `${teeth}/${divisions}`) as Exact;
 }

@@ -1,9 +1,8 @@
 import type Fraction from "fraction.js";
-import { spindleTurnsPerMove } from "../mechanism/mechanism.ts";
+import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { fromExact, inverseModulo, rational, toExact } from "../number/ratio.ts";
-import type { NearFigures, NearMove } from "../setting/near-setting.ts";
-import type { UnprovedSetting } from "../setting/setting.ts";
+import type { NearFigures, NearMove, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Target } from "../setting/target.ts";
 
 /** The errors of a near setting as exact fractions of a turn of the work. */
@@ -28,7 +27,7 @@ export function figuresOf({ closing, worst, worstTooth, pitch }: Errors): NearFi
 
 /** A move that nearly serves, measured on the mechanism. */
 export interface Measured {
-  readonly setting: UnprovedSetting;
+  readonly setting: UnprovedNearMove;
   readonly spindleTurned: Fraction;
   readonly errors: Errors;
 }
@@ -41,7 +40,7 @@ export interface Measured {
  * reached m or N − m moves apart, m·k = 1 (mod N), and their step misses by as many times e. An
  * angle is one move, and its error is e.
  */
-export function measure(setting: UnprovedSetting, target: Target): Measured {
+export function measure(setting: UnprovedNearMove, target: Target): Measured {
   const spindleTurned = fromExact(spindleTurnsPerMove(setting));
   const error = spindleTurned.sub(fromExact(setting.spindlePerMove));
   return { setting, spindleTurned, errors: "angle" in target ? ofAngle(error) : ofCount(error, target.divisions, setting) };
@@ -51,7 +50,7 @@ function ofAngle(error: Fraction): Errors {
   return { closing: error, worst: error, worstTooth: 2, pitch: error };
 }
 
-function ofCount(error: Fraction, divisions: number, { teethPerMove }: UnprovedSetting): Errors {
+function ofCount(error: Fraction, divisions: number, { teethPerMove }: UnprovedNearMove): Errors {
   const between = inverseModulo(teethPerMove, divisions);
   return {
     closing: error.mul(rational(divisions)),
@@ -73,8 +72,10 @@ export function nearMove({ setting, spindleTurned, errors }: Measured, target: T
   };
 }
 
-function kindOfMove({ method, gears }: UnprovedSetting): NearMove["kind"] {
-  if (gears === undefined) return method === "compound" ? "compound" : "simple";
-  if (gears.mayFoul !== null) return "may-foul";
-  return gears.drivers.length === 1 ? "one-pair" : "two-pair";
+/** The kind of a near move: of a geared one the train tells, however many teeth it advances. */
+function kindOfMove(setting: UnprovedNearMove): NearMove["kind"] {
+  if (setting.method !== "differential") return setting.method;
+  const { mayFoul, drivers } = setting.gears;
+  if (mayFoul !== null) return "may-foul";
+  return drivers.length === 1 ? "one-pair" : "two-pair";
 }

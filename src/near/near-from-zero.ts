@@ -1,11 +1,11 @@
 import type Fraction from "fraction.js";
 import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
-import { spindleTurnsPerMove } from "../mechanism/mechanism.ts";
-import { type Bench, settingOf } from "../methods/layout.ts";
+import { spindleTurnsPerMove } from "../mechanism/prove.ts";
+import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { floorMod, fromExact, gcd, inverseModulo, rational } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { NearFromZero } from "../setting/near-setting.ts";
+import type { ByNearestHole, ByScale, NearFromZero } from "../setting/near-setting.ts";
 import { closest } from "./closest.ts";
 import { type Errors, figuresOf } from "./near-errors.ts";
 
@@ -39,61 +39,69 @@ export function fromZero(move: Move, isAngle: boolean): Wanted {
  *
  * @returns Null where the head has no circle, or one of its circles has a hole for every position.
  */
-export function nearestHole(bench: Bench, wanted: Wanted): NearFromZero | null {
+export function nearestHole(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
   const best = closest<OwnedCircle>(Number.POSITIVE_INFINITY);
-  for (const circle of bench.circles) {
-    const places = { perTurn: circle.holes, turns: bench.worm };
+  for (const circle of layout.circles) {
+    const places = { perTurn: circle.holes, turns: layout.worm };
     const { residue, parts } = furthest(places, wanted);
     if (parts === 1) return null;
-    const error = (residue * bench.worm.d) / (parts * bench.worm.n * circle.holes);
+    const error = (residue * layout.worm.d) / (parts * layout.worm.n * circle.holes);
     if (best.takes(error)) best.offer(error, circle);
   }
-  const isMounted = ({ plate }: OwnedCircle) => Number(plate === bench.mounted);
+  const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
   const [circle] = best.candidates.toSorted((a, b) => isMounted(b) - isMounted(a) || b.holes - a.holes);
   if (circle === undefined) return null;
-  return setting(bench, wanted, { perTurn: circle.holes, turns: bench.worm }, "nearest-hole", circle);
+  const places = { perTurn: circle.holes, turns: layout.worm };
+  const by: ByNearestHole = {
+    kind: "nearest-hole",
+    method: "simple",
+    circle: circle.holes,
+    plate: circle.plate,
+    face: circle.face,
+    plateStopPin: "in",
+  };
+  return { ...eachFromZero(layout, wanted, places), ...by };
 }
 
 /** Each position by the handwheel dial; null where there is none, or it has a mark for every position. */
-export function byDial(bench: Bench, wanted: Wanted): NearFromZero | null {
-  return byScale(bench, wanted, bench.head.dial, "dial");
+export function byDial(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
+  return byScale(layout, wanted, layout.head.dial, "dial");
 }
 
 /** Each position by the degree ring on the spindle; null where there is none, or it has a mark for every position. */
-export function byRing(bench: Bench, wanted: Wanted): NearFromZero | null {
-  return byScale(bench, wanted, bench.head.ring, "ring");
+export function byRing(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
+  return byScale(layout, wanted, layout.head.ring, "ring");
 }
 
-function byScale(bench: Bench, wanted: Wanted, scale: Scale | null, kind: "dial" | "ring"): NearFromZero | null {
-  if (scale === null) return null;
-  const turns = kind === "dial" ? bench.worm : { n: 1, d: 1 };
-  const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
-  return furthest(places, wanted).parts === 1 ? null : setting(bench, wanted, places, kind, null);
-}
-
-function setting(
-  bench: Bench,
+function byScale<Kind extends "dial" | "ring">(
+  layout: HeadLayout,
   wanted: Wanted,
-  places: Places,
-  kind: NearFromZero["kind"],
-  circle: OwnedCircle | null,
-): NearFromZero {
+  scale: Scale | null,
+  kind: Kind,
+): NearFromZero | null {
+  if (scale === null) return null;
+  const turns = kind === "dial" ? layout.worm : { n: 1, d: 1 };
+  const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
+  if (furthest(places, wanted).parts === 1) return null;
+  const by = { kind, method: kind, circle: null, plate: null, face: null, plateStopPin: null } as
+    | ByScale<"dial">
+    | ByScale<"ring">;
+  return { ...eachFromZero(layout, wanted, places), ...by };
+}
+
+/** What all settings from one zero say alike. */
+function eachFromZero({ head }: HeadLayout, wanted: Wanted, places: Places) {
   return {
-    ...settingOf("simple", bench, wanted.move),
-    method: kind === "nearest-hole" ? "simple" : kind,
-    teethPerMove: 1,
-    kind,
     moves: "from-zero",
+    teethPerMove: 1,
+    wormRatio: head.wormRatio,
+    spindlePerMove: partOfTurn(wanted.move.divisions, wanted.move.teeth),
     turns: null,
     spaces: null,
-    circle: circle?.holes ?? null,
-    plate: circle?.plate ?? null,
-    face: circle?.face ?? null,
     armsEnclose: null,
-    plateStopPin: circle === null ? null : "in",
     placesPerTurn: places.perTurn,
     ...figuresOf(errorsOf(wanted, places)),
-  };
+  } as const;
 }
 
 /** How far the worst position lies from a place, in `residue` of the `parts` between two places. */

@@ -1,12 +1,11 @@
 import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
 import { gearedSetting } from "../methods/differential.ts";
-import type { GearBox } from "../methods/gear-box.ts";
 import type { GearTrain } from "../methods/gear-train.ts";
-import type { Bench } from "../methods/layout.ts";
-import { byHandling } from "../methods/preference.ts";
+import { byGearedHandling } from "../methods/handling.ts";
+import type { HeadLayout } from "../methods/layout.ts";
 import { gcd } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { UnprovedSetting } from "../setting/setting.ts";
+import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
 import { type Products, quotientsWithin } from "./quotients.ts";
 
@@ -18,7 +17,6 @@ export interface TrainChoice {
 
 /** A train to look for: the gears as products, and how near it must come. */
 export interface TrainWanted {
-  readonly box: GearBox;
   /** For as many pairs as the choice says. */
   readonly products: Products;
   readonly choice: TrainChoice;
@@ -39,30 +37,35 @@ export interface TrainWanted {
  *
  * @returns The easiest of the nearest to handle, exact or not; null where none betters the bar.
  */
-export function nearGearing(bench: Bench, move: Move, { box, products, choice, bar }: TrainWanted): UnprovedSetting | null {
-  const { gearing, gears } = bench.head;
+export function nearGearing(
+  layout: HeadLayout,
+  move: Move,
+  { products, choice, bar }: TrainWanted,
+): SettingBy<"differential"> | null {
+  const { gearing, gears } = layout.head;
   if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return null;
-  const [worm, greatest] = [bench.worm.n / bench.worm.d, bench.plateTurns.n / bench.plateTurns.d];
+  const [worm, greatest] = [layout.worm.n / layout.worm.d, layout.plateTurns.n / layout.plateTurns.d];
   const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
 
   const consider = (wanted: CrankMove, drivers: number, driven: number): void => {
     const net = worm - (wanted.with ? drivers : -drivers) / driven;
-    if (drivers * bench.plateTurns.d > driven * bench.plateTurns.n || net <= 0) return;
+    if (drivers * layout.plateTurns.d > driven * layout.plateTurns.n || net <= 0) return;
     const off = Math.abs(drivers * wanted.denominator - driven * wanted.numerator) / (driven * wanted.denominator);
     const closing = (move.teeth * off) / net;
     if (!nearest.takes(closing)) return;
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
-    const trains = box.trains(choice.pairs, ratio.numerator, ratio.denominator);
+    const trains = layout.box.trains(choice.pairs, ratio.numerator, ratio.denominator);
     const train = trains.find(({ mayFoul }) => (mayFoul === null) === choice.fits);
     if (train) nearest.offer(closing, [{ ...wanted, ...ratio }, train]);
   };
 
-  for (const wanted of allCrankMoves(bench, move)) {
+  for (const wanted of allCrankMoves(layout, move)) {
     const ratio = wanted.numerator / wanted.denominator;
     const window = (nearest.most() * (worm + greatest)) / move.teeth;
     for (const [drivers, driven] of quotientsWithin(products, ratio - window, ratio + window)) consider(wanted, drivers, driven);
   }
-  const settings = nearest.candidates.map(([wanted, train]) => gearedSetting(bench, move, gearing, wanted, train));
-  return settings.sort(byHandling(bench.mounted))[0] ?? null;
+  const easiest = byGearedHandling(layout.mounted);
+  const [found] = nearest.candidates.toSorted(([a], [b]) => easiest(a, b));
+  return found === undefined ? null : gearedSetting(layout, move, gearing, ...found);
 }

@@ -1,11 +1,12 @@
 import type { OwnedCircle } from "../head/head.ts";
 import { commonMultiples } from "../methods/circle-pairs.ts";
-import { compoundOf } from "../methods/compound.ts";
-import { type Bench, crankSetting } from "../methods/layout.ts";
-import { byHandling } from "../methods/preference.ts";
+import { compoundSettings } from "../methods/compound.ts";
+import { simpleSetting } from "../methods/crank.ts";
+import { byHandling } from "../methods/handling.ts";
+import type { HeadLayout } from "../methods/layout.ts";
 import { gcd } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { UnprovedSetting } from "../setting/setting.ts";
+import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
 
 /** Whole parts of a crank turn nearest to a move, and how far all the moves then miss the start. */
@@ -22,7 +23,7 @@ interface NearestParts {
  * work by (N·T − R·k·perTurn)/(R·perTurn). The numerator is a remainder to N, so the nearest T is
  * a division with rounding and no search.
  */
-function nearestParts({ worm }: Bench, { divisions, teeth }: Move, perTurn: number): NearestParts {
+function nearestParts({ worm }: HeadLayout, { divisions, teeth }: Move, perTurn: number): NearestParts {
   const whole = worm.n * teeth * perTurn;
   const perPart = divisions * worm.d;
   const parts = Math.round(whole / perPart);
@@ -35,20 +36,20 @@ function nearestParts({ worm }: Bench, { divisions, teeth }: Move, perTurn: numb
  * @param bar - The closing error, in turns of the work, that it must better.
  * @returns The easiest of the nearest to handle, exact or not; null where none betters the bar.
  */
-export function nearSimple(bench: Bench, move: Move, bar: number): UnprovedSetting | null {
+export function nearSimple(layout: HeadLayout, move: Move, bar: number): SettingBy<"simple"> | null {
   const nearest = closest<readonly [OwnedCircle, number]>(bar);
-  for (const circle of bench.circles) {
-    const { parts, closing } = nearestParts(bench, move, circle.holes);
+  for (const circle of layout.circles) {
+    const { parts, closing } = nearestParts(layout, move, circle.holes);
     if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, [circle, parts]);
   }
   const settings = nearest.candidates.map(([on, parts]) =>
-    crankSetting("simple", "in", bench, move, { turns: Math.floor(parts / on.holes), spaces: parts % on.holes, on }),
+    simpleSetting(layout, move, { turns: Math.floor(parts / on.holes), spaces: parts % on.holes, on }),
   );
-  return settings.sort(byHandling(bench.mounted))[0] ?? null;
+  return settings.sort(byHandling(layout.mounted))[0] ?? null;
 }
 
 /** The least common multiples of the circles on each face: what compound moves can add up to. */
-export function pairMultiples({ head }: Bench): readonly number[] {
+export function pairMultiples({ head }: HeadLayout): readonly number[] {
   if (!head.rearPin) return [];
   return [...new Set(head.plates.flatMap(({ faces }) => faces.flatMap(commonMultiples)))];
 }
@@ -63,17 +64,22 @@ export function pairMultiples({ head }: Bench): readonly number[] {
  * @param multiples - From {@link pairMultiples}.
  * @param bar - The closing error, in turns of the work, that it must better.
  */
-export function nearCompound(bench: Bench, multiples: readonly number[], move: Move, bar: number): UnprovedSetting | null {
+export function nearCompound(
+  layout: HeadLayout,
+  multiples: readonly number[],
+  move: Move,
+  bar: number,
+): SettingBy<"compound"> | null {
   const nearest = closest<readonly [number, number]>(bar);
   for (const perTurn of multiples) {
-    const { parts, closing } = nearestParts(bench, move, perTurn);
+    const { parts, closing } = nearestParts(layout, move, perTurn);
     if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, [parts, perTurn]);
   }
   const settings = nearest.candidates.flatMap(([parts, perTurn]) => {
     const rest = parts % perTurn;
     const common = gcd(rest, perTurn);
     const wanted = { turns: Math.floor(parts / perTurn), part: rest / common, parts: perTurn / common };
-    return compoundOf(bench, move, wanted).slice(0, 1);
+    return compoundSettings(layout, move, wanted).slice(0, 1);
   });
-  return settings.sort(byHandling(bench.mounted))[0] ?? null;
+  return settings.sort(byHandling(layout.mounted))[0] ?? null;
 }

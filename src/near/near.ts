@@ -1,9 +1,8 @@
 import type { Head } from "../head/head.ts";
-import { direct } from "../methods/direct.ts";
 import { type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
 import type { Move } from "../setting/move.ts";
-import type { NearFromZero, NearKind, NearMove, NearSetting } from "../setting/near-setting.ts";
-import type { Method, UnprovedSetting } from "../setting/setting.ts";
+import type { NearFromZero, NearKind, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
+import type { Method } from "../setting/setting.ts";
 import { movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
@@ -58,7 +57,8 @@ export function nearOn(search: Search): (target: Target) => readonly NearSetting
   return (target) => {
     const [first] = movesFor(target, 1);
     if (first === undefined) return [];
-    const isDirect = search.methods.includes("direct") && direct(search.bench, first).length > 0;
+    const isDirect =
+      search.methods.includes("direct") && search.layout.head.directPlates.some(({ holes }) => holes % first.divisions === 0);
     const moves = isDirect ? [] : equalMoves(search, find, target);
     return [...moves, ...eachFromZero(search, target, first)].sort(byErrorThenWork);
   };
@@ -95,35 +95,35 @@ function equalMoves(search: Search, find: Finders, target: Target): NearSetting[
 }
 
 /** A solver for each kind: the nearest setting for a move whose closing error betters the bar. */
-type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedSetting | null>>;
+type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedNearMove | null>>;
 
-function finders({ bench, box }: Search): Finders {
-  const multiples = pairMultiples(bench);
-  const hasGears = bench.head.gearing !== null && bench.head.gears.length > 1;
-  const ofOne = hasGears ? productsOf(box, 1) : null;
-  const ofTwo = hasGears ? productsOf(box, 2) : null;
+function finders({ layout }: Search): Finders {
+  const multiples = pairMultiples(layout);
+  const hasGears = layout.head.gearing !== null && layout.head.gears.length > 1;
+  const ofOne = hasGears ? productsOf(layout.box, 1) : null;
+  const ofTwo = hasGears ? productsOf(layout.box, 2) : null;
   const gearing = (pairs: 1 | 2, fits: boolean) => {
     const products = pairs === 1 ? ofOne : ofTwo;
     return (move: Move, bar: number) =>
-      products === null ? null : nearGearing(bench, move, { box, products, choice: { pairs, fits }, bar });
+      products === null ? null : nearGearing(layout, move, { products, choice: { pairs, fits }, bar });
   };
   return {
-    simple: (move, bar) => nearSimple(bench, move, bar),
-    compound: (move, bar) => nearCompound(bench, multiples, move, bar),
+    simple: (move, bar) => nearSimple(layout, move, bar),
+    compound: (move, bar) => nearCompound(layout, multiples, move, bar),
     "one-pair": gearing(1, true),
     "two-pair": gearing(2, true),
     "may-foul": gearing(2, false),
   };
 }
 
-function eachFromZero({ bench, methods }: Search, target: Target, first: Move): NearSetting[] {
+function eachFromZero({ layout, methods }: Search, target: Target, first: Move): NearSetting[] {
   const isAngle = "angle" in target;
   const wanted = fromZero(first, isAngle);
   // For one angle the nearest hole is near simple indexing.
-  const hole = methods.includes("simple") && !isAngle ? nearestHole(bench, wanted) : null;
+  const hole = methods.includes("simple") && !isAngle ? nearestHole(layout, wanted) : null;
   const halfStep = (648_000 * first.teeth) / first.divisions;
-  const dial = methods.includes("dial") ? byDial(bench, wanted) : null;
-  return [hole, dial, byRing(bench, wanted)].filter(
+  const dial = methods.includes("dial") ? byDial(layout, wanted) : null;
+  return [hole, dial, byRing(layout, wanted)].filter(
     (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
   );
 }

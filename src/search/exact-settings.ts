@@ -1,67 +1,55 @@
 import type { Head } from "../head/head.ts";
-import { prove } from "../mechanism/mechanism.ts";
-import { compound } from "../methods/compound.ts";
-import { type GearedMove, type GearedMoves, gearedMovesOn } from "../methods/crank-moves.ts";
-import { byDial } from "../methods/dial.ts";
-import { differential } from "../methods/differential.ts";
-import { direct } from "../methods/direct.ts";
-import { type GearBox, gearBox } from "../methods/gear-box.ts";
-import { type Bench, bench, checkTerms } from "../methods/layout.ts";
-import { checkOwned } from "../methods/ownership.ts";
-import { byHandling, type Kind, preferenceFrom } from "../methods/preference.ts";
-import { simple } from "../methods/simple.ts";
+import { prove } from "../mechanism/prove.ts";
+import type { GearedMove } from "../methods/crank-moves.ts";
+import { byGearedHandling } from "../methods/handling.ts";
+import type { Trial } from "../methods/law.ts";
+import { checkTerms, type HeadLayout } from "../methods/layout.ts";
+import { allMethods, lackOf, methodOf, settingsOfKind } from "../methods/registry.ts";
 import { invariant, quoted, refuse } from "../number/errors.ts";
-import { gcd } from "../number/ratio.ts";
+import type { Kind } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
-import type { Method, Setting, UnprovedSetting } from "../setting/setting.ts";
+import type { Method, Proved, Setting, UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
-
-/** All methods, in the order of preference. */
-export const allMethods: readonly Method[] = Object.freeze(["direct", "simple", "differential", "compound", "dial"]);
+import { preferenceFrom } from "./preference.ts";
+import { layoutOf, type PreparedHead } from "./prepare.ts";
 
 /** What to look for, and in what order. */
 export interface SearchOptions {
   /** The methods to try; left out, all of them. */
-  readonly methods?: readonly Method[];
+  readonly methods?: readonly Method[] | undefined;
   /** The most teeth per move to try, 1 to 1,000; left out, 12. */
-  readonly teethPerMove?: number;
+  readonly teethPerMove?: number | undefined;
   /** Kinds of setting to put before the others; the rest keep their usual order. */
-  readonly prefer?: readonly Kind[];
+  readonly prefer?: readonly Kind[] | undefined;
   /** The plate that is on the head now, where it is not the head's own `mounted`. */
-  readonly mounted?: string;
+  readonly mounted?: string | undefined;
 }
+
+/** The keys of {@link SearchOptions}. */
+export const searchKeys = ["methods", "teethPerMove", "prefer", "mounted"] as const;
 
 /** A search made ready for a head, to be put to many targets. */
 export interface Search {
-  readonly bench: Bench;
-  readonly box: GearBox;
-  readonly gearedMoves: GearedMoves;
+  readonly layout: HeadLayout;
   readonly methods: readonly Method[];
   readonly teethPerMove: number;
   readonly order: readonly Kind[];
 }
 
 /** Checks the options and lays out the head once. */
-export function searchOn(head: Head, options: SearchOptions = {}): Search {
-  for (const method of options.methods ?? []) {
-    if (!allMethods.includes(method))
-      refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
+export function searchOn(head: Head | PreparedHead, options: SearchOptions = {}): Search {
+  const { methods = allMethods, teethPerMove = usualTeethPerMove, prefer = [], mounted } = options;
+  const known = `the methods are ${allMethods.join(", ")}`;
+  for (const method of methods) {
+    if (!allMethods.includes(method)) refuse("methods", `there is no method ${quoted(method)}; ${known}`);
   }
-  if (options.methods?.length === 0) refuse("methods", `the list names none; the methods are ${allMethods.join(", ")}`);
-  return searchOnBench(bench(head, options.mounted), {
-    methods: options.methods ?? allMethods,
-    teethPerMove: checkTeethPerMove(options.teethPerMove ?? usualTeethPerMove),
-    order: preferenceFrom(options.prefer ?? []),
-  });
-}
-
-/** Makes a search ready on a head that is laid out. */
-export function searchOnBench(
-  on: Bench,
-  { methods, teethPerMove, order }: Pick<Search, "methods" | "teethPerMove" | "order">,
-): Search {
-  const box = gearBox(on.head.gears);
-  return { bench: on, box, gearedMoves: gearedMovesOn(on, box), methods, teethPerMove, order };
+  if (methods.length === 0) refuse("methods", `the list names none; ${known}`);
+  return {
+    layout: layoutOf(head, mounted),
+    methods,
+    teethPerMove: checkTeethPerMove(teethPerMove),
+    order: preferenceFrom(prefer),
+  };
 }
 
 /**
@@ -74,34 +62,39 @@ export function searchOnBench(
  *
  * @throws {@link InputError} when the target or an option is not allowed.
  */
-export function* exactSettings(head: Head, target: Target, options: SearchOptions = {}): Generator<Setting> {
+export function* exactSettings(
+  head: Head | PreparedHead,
+  target: Target,
+  options: SearchOptions = {},
+): Generator<Setting, void, undefined> {
   yield* settingsOf(searchOn(head, options), target);
 }
 
 /** {@link exactSettings} on a search made ready before. */
-export function* settingsOf(search: Search, target: Target): Generator<Setting> {
+export function* settingsOf(search: Search, target: Target): Generator<Setting, void, undefined> {
+  const { layout, order, methods } = search;
   const trial = trialOf(search, target);
-  if ("angle" in target) checkTerms(search.bench, trial.first);
-  for (const kind of search.order) {
-    for (const unproved of ofKind(kind, search, trial)) yield proved(unproved, search.bench.head, target);
+  if ("angle" in target) checkTerms(layout, trial.first);
+  for (const kind of order) {
+    if (!methods.includes(methodOf(kind))) continue;
+    for (const unproved of settingsOfKind(kind, layout, trial)) yield proved(unproved, layout.head, target);
   }
 }
 
-/** The moves that are tried for one target, worked out when first asked for: most targets need only the first. */
-interface Trial {
-  readonly first: Move;
-  moves(): readonly Move[];
-  /** The geared moves of a move with so many pairs, in order of handling. */
-  geared(move: Move, pairs: 1 | 2): readonly GearedMove[];
+/** The preferred setting for a target, or null where there is none. */
+export function firstSetting(search: Search, target: Target): Setting | null {
+  return settingsOf(search, target).next().value ?? null;
 }
 
-function trialOf({ bench, gearedMoves, teethPerMove }: Search, target: Target): Trial {
-  const first = firstMove(target);
+function trialOf({ layout, teethPerMove }: Search, target: Target): Trial {
   let moves: readonly Move[] | undefined;
   let known: Map<number, readonly GearedMove[]> | undefined;
-  const isGeared = bench.head.gearing !== null && bench.head.gears.length > 1;
+  const { gearing, gears } = layout.head;
+  const isGeared = gearing !== null && gears.length > 1;
   return {
-    first,
+    target,
+    teethPerMove,
+    first: firstMove(target),
     moves() {
       moves ??= movesFor(target, teethPerMove);
       return moves;
@@ -112,8 +105,8 @@ function trialOf({ bench, gearedMoves, teethPerMove }: Search, target: Target): 
       known ??= new Map();
       let found = known.get(key);
       if (found === undefined) {
-        const unsorted = gearedMoves(move, pairs);
-        found = unsorted.length > 1 ? unsorted.sort(byHandling(bench.mounted)) : unsorted;
+        const unsorted = layout.gearedMoves(move, pairs);
+        found = unsorted.length > 1 ? unsorted.sort(byGearedHandling(layout.mounted)) : unsorted;
         known.set(key, found);
       }
       return found;
@@ -121,54 +114,13 @@ function trialOf({ bench, gearedMoves, teethPerMove }: Search, target: Target): 
   };
 }
 
-function* ofKind(kind: Kind, { bench, methods }: Search, { first, moves, geared }: Trial): Generator<UnprovedSetting> {
-  if (kind === "direct") {
-    if (methods.includes("direct")) yield* direct(bench, first);
-  } else if (kind === "simple" || kind === "compound" || kind === "dial") {
-    // The denominator of R·k/N changes with k only where k cancels against that of R.
-    const tried = bench.worm.d === 1 ? [first] : firstOfEach(moves(), ({ teeth }) => gcd(teeth, bench.worm.d));
-    if (methods.includes(kind)) yield* firstThatServes(ungeared[kind], bench, tried);
-  } else if (methods.includes("differential")) {
-    if (kind === "one-pair") yield* differential(bench, first, geared(first, 1), true);
-    else if (kind === "two-pair") yield* differential(bench, first, geared(first, 2), true);
-    else if (kind === "may-foul") for (const move of moves()) yield* differential(bench, move, geared(move, 2), false);
-    else {
-      for (const move of moves().slice(1)) {
-        yield* differential(bench, move, geared(move, 1), true);
-        yield* differential(bench, move, geared(move, 2), true);
-      }
-    }
-  }
-}
-
-const ungeared = { simple, compound, dial: byDial } as const;
-
-/** The first move of each that is alike by a number. */
-function firstOfEach(moves: readonly Move[], alike: (move: Move) => number): readonly Move[] {
-  const seen = new Set<number>();
-  return moves.filter((move) => {
-    const isNew = !seen.has(alike(move));
-    seen.add(alike(move));
-    return isNew;
-  });
-}
-
-function firstThatServes(
-  solve: (bench: Bench, move: Move) => UnprovedSetting[],
-  bench: Bench,
-  moves: readonly Move[],
-): UnprovedSetting[] {
-  for (const move of moves) {
-    const found = solve(bench, move);
-    if (found.length > 0) return found;
-  }
-  return [];
-}
-
+/** A setting of ours that its own head cannot make, or that does not close, is our fault and nobody else's. */
 function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting {
-  checkOwned(unproved, head);
+  const lack = lackOf(unproved, head);
+  invariant(lack === null, () => `${JSON.stringify(unproved)} ${lack}`);
   const proof = prove(unproved);
   invariant(proof.closes, () => `${JSON.stringify(unproved)} does not close`);
   const teethPerMove = "angle" in target ? 1 : unproved.teethPerMove;
-  return Object.assign(unproved, { teethPerMove, exact: true, closingArcSeconds: 0, worstArcSeconds: 0, proof });
+  const closes: Proved = { exact: true, closingArcSeconds: 0, worstArcSeconds: 0, proof };
+  return Object.assign(unproved, { teethPerMove }, closes);
 }

@@ -1,13 +1,5 @@
 import type { Exact } from "../number/ratio.ts";
-import type { UnprovedSetting } from "./setting.ts";
-
-/**
- * The kinds of near setting, the least work first.
- *
- * The first five are one move made over and over, so that their error grows from move to move;
- * the last three set every position from one zero, so that no error adds to the next.
- */
-export type NearKind = "simple" | "one-pair" | "two-pair" | "compound" | "may-foul" | "nearest-hole" | "dial" | "ring";
+import type { OfMove, SettingBy } from "./setting.ts";
 
 /** The errors of a near setting, exact, in turns of the work. */
 export interface NearError {
@@ -33,36 +25,55 @@ export interface NearFigures {
   readonly error: NearError;
 }
 
-/** One move made over and over that nearly serves. */
-export interface NearMove extends UnprovedSetting, NearFigures {
-  readonly kind: "simple" | "one-pair" | "two-pair" | "compound" | "may-foul";
-  readonly moves: "equal";
-  /** What one move does turn the spindle, in turns; `spindlePerMove` is what it should. */
-  readonly spindleTurned: Exact;
+/** A move that can be near: by the crank, whatever holds or turns the plate. */
+export type UnprovedNearMove = SettingBy<"simple" | "compound" | "differential">;
+
+/** One move made over and over that nearly serves, so that its error grows from move to move. */
+export type NearMove = UnprovedNearMove &
+  NearFigures & {
+    readonly kind: "simple" | "one-pair" | "two-pair" | "compound" | "may-foul";
+    readonly moves: "equal";
+    /** What one move does turn the spindle, in turns; `spindlePerMove` is what it should. */
+    readonly spindleTurned: Exact;
+  };
+
+/** Set by the nearest hole of one circle, the plate held by its stop pin. */
+export interface ByNearestHole {
+  readonly kind: "nearest-hole";
+  readonly method: "simple";
+  readonly circle: number;
+  readonly plate: string;
+  readonly face: string | null;
+  readonly plateStopPin: "in";
+}
+
+/** Set by the handwheel's dial or by the degree ring. */
+export interface ByScale<Scale extends "dial" | "ring"> {
+  readonly kind: Scale;
+  readonly method: Scale;
+  readonly circle: null;
+  readonly plate: null;
+  readonly face: null;
+  readonly plateStopPin: null;
 }
 
 /**
- * Every position set by itself from one zero, to the nearest hole or mark. The moves between
- * positions differ, so there are no turns and spaces to repeat: they are null.
+ * Every position set by itself from one zero, so that no error adds to the next. The moves between
+ * positions differ: there are no turns and spaces to repeat, and they are null.
  */
-export interface NearFromZero extends NearFigures {
-  readonly kind: "nearest-hole" | "dial" | "ring";
-  readonly moves: "from-zero";
-  readonly method: "simple" | "dial" | "ring";
-  readonly teethPerMove: 1;
-  readonly wormRatio: Exact;
-  /** From one position to the next, in turns, as it should be. */
-  readonly spindlePerMove: Exact;
-  readonly turns: null;
-  readonly spaces: null;
-  readonly circle: number | null;
-  readonly plate: string | null;
-  readonly face: string | null;
-  readonly armsEnclose: null;
-  readonly plateStopPin: "in" | null;
-  /** Places that one turn of the crank can be set to (of the spindle, for a ring): holes, or marks with their vernier. */
-  readonly placesPerTurn: number;
-}
+export type NearFromZero = OfMove &
+  NearFigures & {
+    readonly moves: "from-zero";
+    readonly teethPerMove: 1;
+    readonly turns: null;
+    readonly spaces: null;
+    readonly armsEnclose: null;
+    /** Places that one turn of the crank can be set to (of the spindle, for a ring): holes, or marks with their vernier. */
+    readonly placesPerTurn: number;
+  } & (ByNearestHole | ByScale<"dial"> | ByScale<"ring">);
 
-/** A setting that does not close. */
+/** A setting that does not close; `moves` tells whether one move is made over and over. */
 export type NearSetting = NearMove | NearFromZero;
+
+/** The kinds of near setting. */
+export type NearKind = NearSetting["kind"];

@@ -1,0 +1,196 @@
+import type Fraction from "fraction.js";
+import { quoted, refuse } from "../number/errors.ts";
+import { type Exact, fromExact, isPositive, rational } from "../number/ratio.ts";
+import type { Method, SecondMove, SettingGears } from "../setting/setting.ts";
+
+/** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
+export interface SetMove {
+  /** Crank turns for one spindle turn. */
+  readonly wormRatio: Exact;
+  readonly turns: number;
+  readonly spaces: number;
+  /** Holes in the circle; null where the move is whole turns. */
+  readonly circle: number | null;
+  /** Left out, compound where there is a second move, differential where there are gears, else simple. */
+  readonly method?: Method | undefined;
+  /** Compound only. */
+  readonly second?: SecondMove | undefined;
+  /** Differential only. */
+  readonly gears?: Pick<SettingGears, "drivers" | "driven" | "direction"> | undefined;
+}
+
+/** How far crank, plate and spindle turn in one act of the hand, seen from the bench, in turns; + is forward. */
+export interface Act {
+  readonly crank: Fraction;
+  readonly plate: Fraction;
+  readonly spindle: Fraction;
+}
+
+/** A pin that is to drop into a hole when a move is made, and the circle it drops into. */
+export interface Pin {
+  readonly at: "index-pin" | "rear-pin" | "spindle-pin" | "dial";
+  /** Holes of the circle, or places of the dial; null where any circle serves. */
+  readonly circle: number | null;
+}
+
+/** One move of a head that is set up: the acts in the order of work, and the pins. */
+export interface Motion {
+  readonly acts: readonly Act[];
+  /** The pin over the plate; for direct indexing over the plate on the spindle. */
+  readonly pin: Fraction;
+  readonly pins: readonly Pin[];
+}
+
+/** That a part does not turn. */
+export const still: Fraction = rational(0);
+
+/**
+ * How each method moves the parts of a head. A method's motion is told here without a look at how
+ * its settings are found.
+ */
+const motions = {
+  // The worm is out of mesh, and the spindle itself moves by the holes of its plate.
+  direct: ({ circle }, pin) => ({
+    acts: [{ crank: still, plate: still, spindle: pin }],
+    pin,
+    pins: [{ at: "spindle-pin", circle }],
+  }),
+  simple: ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at: "index-pin", circle }] }),
+  dial: ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at: "dial", circle }] }),
+  compound: compoundMotion,
+  differential: differentialMotion,
+} satisfies Record<Method, (move: SetMove, pin: Fraction) => Motion>;
+
+/**
+ * The motion of one move.
+ *
+ * @throws {@link InputError} when it is no move at all, or jams.
+ */
+export function motionOf(move: SetMove): Motion {
+  return motions[methodOf(move)](move, pinTravel(move));
+}
+
+/** How far a motion turns the work, in turns. */
+export function spindleOf({ acts }: Motion): Fraction {
+  return sumOf(acts, "spindle");
+}
+
+/** How far a part turns in all the acts of a motion. */
+export function sumOf(acts: readonly Act[], part: keyof Act): Fraction {
+  const [first, second] = acts;
+  if (first === undefined) return still;
+  return second === undefined ? first[part] : acts.slice(1).reduce((sum, act) => sum.add(act[part]), first[part]);
+}
+
+const needs: Readonly<Record<Method, "second" | "gears" | null>> = {
+  direct: null,
+  simple: null,
+  dial: null,
+  compound: "second",
+  differential: "gears",
+};
+
+function methodOf({ method, second, gears }: SetMove): Method {
+  if (second && gears) refuse("setting", "a move is compound or geared, not both");
+  const found = method ?? (second ? "compound" : gears ? "differential" : "simple");
+  if (!Object.hasOwn(needs, found)) {
+    refuse("setting.method", `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`);
+  }
+  const has = second ? "second" : gears ? "gears" : null;
+  if (needs[found] !== has) {
+    const lacks = needs[found] === null ? `has no ${has}` : `needs ${needs[found] === "gears" ? "gears" : "a second move"}`;
+    refuse("setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
+  }
+  return found;
+}
+
+function pinTravel({ turns, spaces, circle }: SetMove): Fraction {
+  if ((circle ?? null) === null && spaces !== 0) refuse("setting.circle", "is missing; spaces say nothing without it");
+  const rest = holes(spaces, circle ?? 1, "spaces");
+  const pin = turns === 0 ? rest : holes(turns, 1, "turns").add(rest);
+  if (!isPositive(pin)) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
+  return pin;
+}
+
+/** The crank over a plate that stands still. */
+function byCrank(wormRatio: Exact, turns: Fraction): Act {
+  return { crank: turns, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
+}
+
+/**
+ * Two acts: the crank over a plate that the rear pin holds, and crank and plate together with the
+ * index pin in its hole. A part that goes back is made first, so that the worm is last moved forward.
+ */
+function compoundMotion({ wormRatio, circle, second }: SetMove, pin: Fraction): Motion {
+  const { spaces, circle: rear, direction } = second as SecondMove;
+  const together = towards(direction, holes(spaces, rear, "second.spaces"), "second");
+  const both: Act = { ...byCrank(wormRatio, together), plate: together };
+  const alone = byCrank(wormRatio, pin);
+  return {
+    acts: direction === "with" ? [alone, both] : [both, alone],
+    pin,
+    pins: [
+      { at: "index-pin", circle },
+      { at: "rear-pin", circle: rear },
+    ],
+  };
+}
+
+/**
+ * The pin moves over a plate that turns g for each turn of the spindle, so crank = pin + plate, with
+ * crank = R·spindle and plate = g·spindle: spindle = pin/(R − g).
+ */
+function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction): Motion {
+  const worm = exactNumber(wormRatio, "wormRatio");
+  const ratio = plateRatio(gears as NonNullable<SetMove["gears"]>);
+  const net = worm.sub(ratio);
+  if (!isPositive(net))
+    refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
+  const spindle = pin.div(net);
+  return {
+    acts: [{ crank: spindle.mul(worm), plate: spindle.mul(ratio), spindle }],
+    pin,
+    pins: [{ at: "index-pin", circle }],
+  };
+}
+
+function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
+  if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
+    refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+  const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
+  if (!areGears(drivers) || !areGears(driven)) {
+    refuse(
+      "setting.gears",
+      `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
+    );
+  }
+  const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
+  return towards(
+    direction,
+    pairs.reduce((all, pair) => all.mul(pair)),
+    "gears",
+  );
+}
+
+/** Turns with the crank count up, turns against it down. */
+function towards(direction: unknown, turns: Fraction, place: string): Fraction {
+  if (direction === "with") return turns;
+  if (direction === "against") return turns.neg();
+  return refuse(`setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
+}
+
+function holes(count: number, circle: number, place: string): Fraction {
+  if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
+    refuse(`setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
+  }
+  return rational(count, circle);
+}
+
+/** Reads an exact number above 0 of a setting. */
+export function exactNumber(text: unknown, place: string): Fraction {
+  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
+    const value = fromExact(text as Exact);
+    if (isPositive(value)) return value;
+  }
+  return refuse(`setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
+}

@@ -1,0 +1,54 @@
+import type Fraction from "fraction.js";
+import type { Head } from "../head/head.ts";
+import { type Exact, rational, toExact } from "../number/ratio.ts";
+import type { Proof } from "../setting/proof.ts";
+import type { UnprovedSetting } from "../setting/setting.ts";
+import { exactNumber, motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
+import { walk } from "./walk.ts";
+
+/** How a setting is proved. */
+export interface ProofOptions {
+  /** Make every move on this head; left out, the identity of one move proves them all. */
+  readonly walkOn?: Head | undefined;
+}
+
+/**
+ * Turns a setting through all its moves on a model of the head (crank, pin, plate, gears, worm,
+ * spindle) and says whether it lands on every position. It knows nothing of how settings are found.
+ *
+ * One move turns the spindle by s. Should s be exactly k/N in lowest terms, then move j lands at
+ * j·k/N: the N moves reach N places that differ, as k has an inverse modulo N, and the last is the
+ * start. That identity proves every move at once. With `walkOn` the moves are made one by one on the
+ * head: its plate stands in one frame with the pins, and each pin must find a hole that is drilled
+ * there, each division be reached once.
+ *
+ * @param setting - As returned by the library, or through JSON.
+ * @throws {@link InputError} when the setting is no move at all, or jams.
+ */
+export function prove(setting: UnprovedSetting, { walkOn }: ProofOptions = {}): Proof {
+  const motion = motionOf(setting);
+  const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
+  const allMoves = rational(wanted.d);
+  const over = (turns: Fraction) => (turns === still ? ("0" as Exact) : toExact(turns.mul(allMoves)));
+  const crank = sumOf(motion.acts, "crank");
+  const pinTurns = over(motion.pin);
+  const isDirect = crank === still;
+  return {
+    closes: walkOn === undefined ? spindleOf(motion).equals(wanted) : walk(setting, motion, wanted, walkOn),
+    shownBy: walkOn === undefined ? "identity" : "walk",
+    moves: Number(wanted.d),
+    rounds: Number(wanted.n),
+    crankTurns: isDirect ? null : crank === motion.pin ? pinTurns : over(crank),
+    pinTurns: isDirect ? null : pinTurns,
+    plateTurns: isDirect ? null : over(sumOf(motion.acts, "plate")),
+  };
+}
+
+/**
+ * How far one move really turns the spindle, in turns.
+ *
+ * @throws {@link InputError} when it is no move at all, or jams.
+ */
+export function spindleTurnsPerMove(move: SetMove): Exact {
+  return toExact(spindleOf(motionOf(move)));
+}

@@ -1,0 +1,23 @@
+import type { Head } from "../head/head.ts";
+import { countOf, rational, toExact } from "../number/ratio.ts";
+import type { SettingGears } from "../setting/setting.ts";
+
+/** What a head lacks of a train: its gears, a plate that can be geared, the idlers' direction, its ratio; null where nothing. */
+export function lacksTrain(gears: SettingGears, { gears: owned, gearing }: Head): string | null {
+  const used = [...gears.drivers, ...gears.driven];
+  if (used.some((teeth) => countOf(teeth, used) > countOf(teeth, owned))) return `needs the gears ${used.join(", ")}`;
+  if (gearing === null) return "needs a plate that can be geared";
+  const { onePair, twoPairs } = gearing.idlersWithCrank;
+  const idlersWith = gears.drivers.length === 1 ? onePair : twoPairs;
+  // Each idler more turns the plate the other way round.
+  const direction = (gears.idlers - idlersWith) % 2 === 0 ? "with" : "against";
+  if (direction !== gears.direction) {
+    const idlers = `${gears.idlers} idler${gears.idlers === 1 ? "" : "s"}`;
+    return `turns its plate ${direction} the crank with ${idlers}, not ${gears.direction} it`;
+  }
+  const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
+  const ratio = toExact(rational((direction === "with" ? 1 : -1) * product(gears.drivers), product(gears.driven)));
+  return ratio === gears.platePerSpindle
+    ? null
+    : `turns its plate ${ratio} times for one spindle turn, not ${gears.platePerSpindle}`;
+}

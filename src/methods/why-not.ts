@@ -1,0 +1,19 @@
+import type { Exact } from "../number/ratio.ts";
+
+/** Why a method cannot do a target on a head: a part that is missing, a number that no part has, or a search that failed. */
+export type WhyNot =
+  | { readonly code: "without"; readonly part: "direct-plate" | "index-plate" | "rear-pin" | "dial" | "gearing" | "change-gears" }
+  | {
+      readonly code: "no-multiple";
+      /** What would have to be a multiple of one of these. */
+      readonly of: "direct-plate" | "circle" | "two-circles" | "dial";
+      readonly multiplesOf: readonly number[];
+      /** What is owned of it, where that is short to say; else empty. */
+      readonly owned: readonly number[];
+    }
+  | {
+      /** Every circle, train of one and two pairs and number of teeth per move was tried. */
+      readonly code: "no-train";
+      readonly teethPerMove: number;
+      readonly greatestPlateRatio: Exact;
+    };

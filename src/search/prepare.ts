@@ -1,0 +1,35 @@
+import type { Head } from "../head/head.ts";
+import { type HeadLayout, layOut, withMounted } from "../methods/layout.ts";
+
+/**
+ * A head laid out once, to be asked many times: its circles, its change gears sorted for looking up
+ * and the trains found so far. Whatever takes a head takes this as well, and answers the same,
+ * sooner. It is a tool and not data: keep the head itself in files.
+ */
+export interface PreparedHead {
+  readonly head: Head;
+  /** @internal */
+  readonly layout: HeadLayout;
+}
+
+/**
+ * Lays out a head for many questions, such as a table or a book.
+ *
+ * @example
+ * ```ts
+ * indexDivisions(prepare(readyHeads[0]), 59).settings[0].circle; // 39
+ * ```
+ */
+export function prepare(head: Head): PreparedHead {
+  return { head, layout: layOut(head) };
+}
+
+/** The layout of a head, made now where it was not before, with the plate on it that was asked for. */
+export function layoutOf(on: Head | PreparedHead, mounted: string | undefined): HeadLayout {
+  return "layout" in on ? withMounted(on.layout, mounted) : layOut(on, mounted);
+}
+
+/** The head itself. */
+export function headOf(on: Head | PreparedHead): Head {
+  return "layout" in on ? on.head : on;
+}

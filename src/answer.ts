@@ -6,7 +6,7 @@ import { type Route, routesFor } from "./instead/routes.ts";
 import { kindOf } from "./methods/preference.ts";
 import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
-import { quoted, refuse } from "./number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
 import { type Exact, groupDigits } from "./number/ratio.ts";
 import { type Search, type SearchOptions, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { NearSetting } from "./setting/near-setting.ts";
@@ -120,6 +120,7 @@ function gather(
 function checkLimit(limit: unknown): number {
   if (typeof limit === "number" && Number.isInteger(limit) && limit >= 1 && limit <= greatestLimit) return limit;
   return refuse(
+    wholeNumberFault(limit),
     "limit",
     `${quoted(limit)} is not a number of settings; give a whole number from 1 to ${groupDigits(greatestLimit)}`,
   );
@@ -147,9 +148,13 @@ const mostRows = 100_000;
 export function indexTable(head: Head, { from, to, ...options }: TableOptions): readonly TableRow[] {
   checkDivisions(from, "from");
   checkDivisions(to, "to");
-  if (to < from) refuse("to", `${to} is below ${from}; give the smaller count first`);
+  if (to < from) refuse("conflict", "to", `${to} is below ${from}; give the smaller count first`);
   if (to - from >= mostRows)
-    refuse("to", `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`);
+    refuse(
+      "too-many",
+      "to",
+      `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`,
+    );
   const search = searchOn(head, options);
   const rows: TableRow[] = [];
   for (let divisions = from; divisions <= to; divisions += 1) {

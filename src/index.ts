@@ -92,7 +92,7 @@ export { type Kind, kindOf, orderOfPreference } from "./methods/preference.ts";
 export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
-export { type Fault, InputError } from "./number/errors.ts";
+export { type Fault, type FaultCode, InputError } from "./number/errors.ts";
 export { type Exact, fromExact } from "./number/ratio.ts";
 export { allMethods, exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export type { NearError, NearFigures, NearFromZero, NearKind, NearMove, NearSetting } from "./setting/near-setting.ts";

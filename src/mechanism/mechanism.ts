@@ -77,10 +77,10 @@ const still = rational(0);
 
 function setUp(setting: SetMove): Rig {
   if ((setting.circle ?? null) === null && setting.spaces !== 0)
-    refuse("setting.circle", "is missing; spaces say nothing without it");
+    refuse("missing", "setting.circle", "is missing; spaces say nothing without it");
   const rest = holes(setting.spaces, setting.circle ?? 1, "spaces");
   const pin = setting.turns === 0 ? rest : holes(setting.turns, 1, "turns").add(rest);
-  if (!isPositive(pin)) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
+  if (!isPositive(pin)) refuse("out-of-range", "setting", "turns and spaces of 0 are no move; give a move above 0");
   const pins = [{ perMove: pin, holes: setting.circle ?? 1 }];
   // Direct: the worm is out of mesh, and the spindle itself moves by the holes of its plate.
   if (setting.method === "direct") return { spindle: pin, crank: still, plate: still, pin, pins };
@@ -88,7 +88,7 @@ function setUp(setting: SetMove): Rig {
   if (setting.second) {
     // Compound: first the crank over a plate held still, then crank and plate together at the rear pin.
     const { spaces, circle, direction } = setting.second;
-    if (setting.gears) refuse("setting", "a move is compound or geared, not both");
+    if (setting.gears) refuse("conflict", "setting", "a move is compound or geared, not both");
     const plate = towards(direction, holes(spaces, circle, "second.spaces"), "second");
     const crank = pin.add(plate);
     return { spindle: crank.div(worm), crank, plate, pin, pins: [...pins, { perMove: plate, holes: circle }] };
@@ -99,17 +99,26 @@ function setUp(setting: SetMove): Rig {
   const ratio = plateRatio(setting.gears);
   const net = worm.sub(ratio);
   if (!isPositive(net))
-    refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
+    refuse(
+      "cannot-be-made",
+      "setting.gears",
+      "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train",
+    );
   const spindle = pin.div(net);
   return { spindle, crank: spindle.mul(worm), plate: spindle.mul(ratio), pin, pins };
 }
 
 function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
-    refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+    refuse(
+      "unreadable",
+      "setting.gears",
+      `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`,
+    );
   const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
   if (!areGears(drivers) || !areGears(driven)) {
     refuse(
+      "unreadable",
       "setting.gears",
       `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
     );
@@ -126,7 +135,7 @@ function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]
 function towards(direction: unknown, turns: Fraction, place: string): Fraction {
   if (direction === "with") return turns;
   if (direction === "against") return turns.neg();
-  return refuse(`setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
+  return refuse("unknown-word", `setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
 }
 
 /**
@@ -153,7 +162,7 @@ function walk({ spindle, pins }: Rig, wanted: Fraction): boolean {
 
 function holes(count: number, circle: number, place: string): Fraction {
   if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
-    refuse(`setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
+    refuse("unreadable", `setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
   }
   return rational(count, circle);
 }
@@ -163,5 +172,5 @@ function exactNumber(text: unknown, place: string): Fraction {
     const value = fromExact(text);
     if (isPositive(value)) return value;
   }
-  return refuse(`setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
+  return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

@@ -39,7 +39,7 @@ function terms(ratio: Exact): { n: number; d: number } {
 export function checkTerms({ worm, circles, plateTurns }: Bench, { teeth }: Move): void {
   const holes = Math.max(1, ...circles.map((circle) => circle.holes));
   if (Math.max(worm.n, worm.d * Math.max(1, plateTurns.n)) * holes * teeth > Number.MAX_SAFE_INTEGER)
-    refuse("angle", "it has too large terms for this head; give a coarser or a smaller angle");
+    refuse("out-of-range", "angle", "it has too large terms for this head; give a coarser or a smaller angle");
 }
 
 /** Whole crank turns and the rest of a turn, `part`/`parts` in lowest terms, `part` < `parts`. */

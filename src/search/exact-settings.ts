@@ -45,9 +45,10 @@ export interface Search {
 export function searchOn(head: Head, options: SearchOptions = {}): Search {
   for (const method of options.methods ?? []) {
     if (!allMethods.includes(method))
-      refuse("methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
+      refuse("unknown-word", "methods", `there is no method ${quoted(method)}; the methods are ${allMethods.join(", ")}`);
   }
-  if (options.methods?.length === 0) refuse("methods", `the list names none; the methods are ${allMethods.join(", ")}`);
+  if (options.methods?.length === 0)
+    refuse("missing", "methods", `the list names none; the methods are ${allMethods.join(", ")}`);
   return searchOnBench(bench(head, options.mounted), {
     methods: options.methods ?? allMethods,
     teethPerMove: checkTeethPerMove(options.teethPerMove ?? usualTeethPerMove),

@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { defineHead, type Head, InputError, readyHeads } from "../src/index.ts";
+import { defineHead, type FaultCode, type Head, InputError, readyHeads } from "../src/index.ts";
 
 /** A head file of over a megabyte is no head. */
 const largestFile = 1_000_000;
@@ -21,7 +21,11 @@ function readHeadFile(path: string): Head {
     spec = JSON.parse(text);
   } catch (error) {
     const detail = error instanceof SyntaxError ? error.message : "it is nested too deeply";
-    throw fault(path, `is not JSON (${detail.replace(/\s+/g, " ").slice(0, 120)}); mend it or start from a copy of an example`);
+    throw fault(
+      "unreadable",
+      path,
+      `is not JSON (${detail.replace(/\s+/g, " ").slice(0, 120)}); mend it or start from a copy of an example`,
+    );
   }
   try {
     return defineHead(spec as Parameters<typeof defineHead>[0]);
@@ -35,22 +39,27 @@ function readHeadFile(path: string): Head {
 }
 
 function readText(path: string): string {
-  if (path.trim() === "") throw fault("head", "no name or file was given; name a ready head or a JSON file");
+  if (path.trim() === "") throw fault("missing", "head", "no name or file was given; name a ready head or a JSON file");
   const about = statOf(path);
   if (about === null) {
     throw fault(
+      "missing",
       path,
       `there is no such ready head and no such file; the ready heads are ${readyHeads.map(({ id }) => id).join(", ")}`,
     );
   }
-  if (about.isDirectory()) throw fault(path, "is a directory; name the JSON file in it");
-  if (!about.isFile()) throw fault(path, "is not a plain file; name a JSON file");
+  if (about.isDirectory()) throw fault("unreadable", path, "is a directory; name the JSON file in it");
+  if (!about.isFile()) throw fault("unreadable", path, "is not a plain file; name a JSON file");
   if (about.size > largestFile)
-    throw fault(path, `has ${about.size.toLocaleString("en-US")} bytes, too many for a head file; a head takes a few hundred`);
+    throw fault(
+      "too-many",
+      path,
+      `has ${about.size.toLocaleString("en-US")} bytes, too many for a head file; a head takes a few hundred`,
+    );
   try {
     return readFileSync(path, "utf8").replace(/^\uFEFF/, "");
   } catch {
-    throw fault(path, "cannot be read; check its permissions");
+    throw fault("unreadable", path, "cannot be read; check its permissions");
   }
 }
 
@@ -70,6 +79,6 @@ function shown(path: string): string {
   return line.length > longestPath ? `…${line.slice(1 - longestPath)}` : line;
 }
 
-function fault(path: string, problem: string): InputError {
-  return new InputError([{ place: shown(path), problem }]);
+function fault(code: FaultCode, path: string, problem: string): InputError {
+  return new InputError([{ code, place: shown(path), problem }]);
 }

@@ -4,7 +4,7 @@
  * @packageDocumentation
  */
 import { createHash } from "node:crypto";
-import { type Head, InputError } from "../src/index.ts";
+import { type FaultCode, type Head, InputError } from "../src/index.ts";
 import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
 import { type Job, jobOf } from "./content/job.ts";
@@ -70,7 +70,7 @@ export async function bookletPdf(head: Head, options: BookletOptions = {}): Prom
   const { as = "pages", created = usualDate, onProgress = () => {}, tagged = false } = options;
   const { book, paper } = written(head, options);
   if (tagged && as === "booklet")
-    throw refusal("tagged", "a folded booklet has no order of reading; leave it untagged, or print pages");
+    throw refusal("conflict", "tagged", "a folded booklet has no order of reading; leave it untagged, or print pages");
   return printed(book, paper, { created, onProgress, tagged, folded: as === "booklet" });
 }
 
@@ -175,7 +175,7 @@ function paperFor(as: BookletOptions["as"], name: string | undefined): Paper {
   if (as === "wall") return wallPaperNamed(name ?? "a4");
   const paper = paperNamed(name ?? (as === "booklet" ? "a5" : "a4"));
   if (as === "booklet" && paper.width > 450) {
-    throw refusal("paper", `${paper.name} is a full sheet; a booklet is folded from half sheets, a5 or half-letter`);
+    throw refusal("conflict", "paper", `${paper.name} is a full sheet; a booklet is folded from half sheets, a5 or half-letter`);
   }
   return paper;
 }
@@ -185,10 +185,11 @@ function contentsFrom(
   { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables }: BookletOptions,
 ): Contents {
   const unknown = parts.filter((part) => !partIds.includes(part));
-  if (unknown.length > 0) throw refusal("parts", `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}`);
+  if (unknown.length > 0)
+    throw refusal("unknown-word", "parts", `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}`);
   return { from, to, parts, degreeTables: degreeTables ?? null };
 }
 
-function refusal(place: string, problem: string): InputError {
-  return new InputError([{ place, problem }]);
+function refusal(code: FaultCode, place: string, problem: string): InputError {
+  return new InputError([{ code, place, problem }]);
 }

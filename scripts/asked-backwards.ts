@@ -82,6 +82,7 @@ function readMove(text: string): Omit<SetMove, "wormRatio"> {
   const parts = movePattern.exec(text.trim());
   if (!parts || text.trim() === "")
     throw fault(
+      "unreadable",
       "",
       `"${text.slice(0, 40)}" is not a move; write turns and spaces such as "0 + 22/33", or "1 + 7/39 + 29/41" for a compound one`,
     );
@@ -120,9 +121,13 @@ function readGears({ gears, plate }: Asked["options"]): Pick<SetMove, "gears"> {
     drivers.length > 2 ||
     [...drivers, ...driven].includes(0)
   ) {
-    throw fault("--gears", `"${gears.slice(0, 40)}" is not a train; give drivers over driven, such as 56/24 or 64*44/24*40`);
+    throw fault(
+      "unreadable",
+      "--gears",
+      `"${gears.slice(0, 40)}" is not a train; give drivers over driven, such as 56/24 or 64*44/24*40`,
+    );
   }
   if (plate !== "with" && plate !== "against")
-    throw fault("--plate", "say which way these gears turn the plate: with or against the crank");
+    throw fault("unknown-word", "--plate", "say which way these gears turn the plate: with or against the crank");
   return { gears: { drivers, driven, direction: plate } };
 }

@@ -92,9 +92,9 @@ function usualName(id: string, { as, job }: Asked): string {
 }
 
 function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
-  if (asked.teeth !== undefined) throw fault("--teeth", "goes with --job, the count whose teeth they are");
+  if (asked.teeth !== undefined) throw fault("no-effect", "--teeth", "goes with --job, the count whose teeth they are");
   const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
-  if (to < from) throw fault("--to", `${to} is below ${from}; give the smaller count first`);
+  if (to < from) throw fault("conflict", "--to", `${to} is below ${from}; give the smaller count first`);
   return bookletPdf(head, {
     as: form(asked.as),
     ...paper(asked),
@@ -110,7 +110,7 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
 
 function jobFrom(job: string, asked: Asked) {
   if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
-    throw fault("--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
+    throw fault("out-of-range", "--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
   const teeth = asked.teeth === undefined ? undefined : numbersListed(asked.teeth, "--teeth", Number(job));
   return {
     divisions: Number(job),
@@ -129,25 +129,33 @@ function read(words: readonly string[]) {
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
     if (positionals.length > 0)
-      throw fault(String(positionals[0]), "is not an option; name a head with --head, a file with --out, or ask for --help");
+      throw fault(
+        "unreadable",
+        String(positionals[0]),
+        "is not an option; name a head with --head, a file with --out, or ask for --help",
+      );
     return values;
   } catch (error) {
     if (error instanceof InputError) throw error;
     const message = error instanceof Error ? error.message.split(/[.\n]/)[0] : "cannot be read";
-    throw fault("", `${message}; ask for --help`);
+    throw fault("unreadable", "", `${message}; ask for --help`);
   }
 }
 
 function form(text: string): "pages" | "booklet" | "wall" {
   if (text === "pages" || text === "booklet" || text === "wall") return text;
-  throw fault("--as", `there is no form ${JSON.stringify(text)}; the forms are pages, booklet and wall`);
+  throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are pages, booklet and wall`);
 }
 
 const mostCounts = 5000;
 
 function count(text: string, place: string): number {
   if (/^\d{1,4}$/.test(text) && Number(text) >= 2 && Number(text) <= mostCounts) return Number(text);
-  throw fault(place, `${JSON.stringify(text)} is not a count for a book; give a whole number from 2 to ${mostCounts}`);
+  throw fault(
+    "out-of-range",
+    place,
+    `${JSON.stringify(text)} is not a count for a book; give a whole number from 2 to ${mostCounts}`,
+  );
 }
 
 const mostTables = 200;
@@ -156,7 +164,11 @@ const mostTables = 200;
 function countsListed(text: string): readonly number[] {
   const counts = numbersListed(text, "--degrees", mostTables);
   if (counts.length <= mostTables) return counts;
-  throw fault("--degrees", `${JSON.stringify(text)} names too many counts; give up to ${mostTables}, such as 7,11,30-36`);
+  throw fault(
+    "too-many",
+    "--degrees",
+    `${JSON.stringify(text)} names too many counts; give up to ${mostTables}, such as 7,11,30-36`,
+  );
 }
 
 /** Says on the error stream what is being done, once it takes over a second. */

@@ -1,4 +1,4 @@
-import { allMethods, type Exact, InputError, parseAngle, readyHeads } from "../src/index.ts";
+import { allMethods, type Exact, type FaultCode, InputError, parseAngle, readyHeads } from "../src/index.ts";
 import { type Given, readOptions } from "./read-options.ts";
 
 const options = {
@@ -45,7 +45,8 @@ export const usualHead: string = readyHeads[0]?.id ?? "";
 /** Reads the command line; each mistake is one sentence. */
 export function readCommandLine(words: readonly string[]): Asked {
   const negative = words.find((word) => /^-\d/.test(word));
-  if (negative !== undefined) throw fault("", `"${negative}" is below 0; give a count such as 127 or an angle such as 2°54'`);
+  if (negative !== undefined)
+    throw fault("out-of-range", "", `"${negative}" is below 0; give a count such as 127 or an angle such as 2°54'`);
   const { values, positionals } = readOptions(words, options, "--help");
   const [question, ...rest] = positionals;
   return { question, rest, options: values };
@@ -54,7 +55,7 @@ export function readCommandLine(words: readonly string[]): Asked {
 /** Reads a whole number that an option was given. */
 export function wholeNumber(text: string, place: string): number {
   if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
-  throw fault(place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
+  throw fault("unreadable", place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
 }
 
 /** Reads an angle from a zero that an option was given: 0 or more. */
@@ -73,12 +74,16 @@ export function millimetres(text: string, place: string): number {
   const length = /^\s*(\d{1,6}(?:\.\d{1,6})?)\s*(mm|in|")?\s*$/.exec(text);
   const size = Number(length?.[1]) * (length?.[2] === undefined || length[2] === "mm" ? 1 : 25.4);
   if (size > 0) return size;
-  throw fault(place, `"${text.slice(0, 40)}" is not a length above 0; give millimetres such as 50, or inches such as 2in`);
+  throw fault(
+    "unreadable",
+    place,
+    `"${text.slice(0, 40)}" is not a length above 0; give millimetres such as 50, or inches such as 2in`,
+  );
 }
 
 /** One mistake, as the library's own type of refusal. */
-export function fault(place: string, problem: string): InputError {
-  return new InputError([{ place, problem }]);
+export function fault(code: FaultCode, place: string, problem: string): InputError {
+  return new InputError([{ code, place, problem }]);
 }
 
 /** What `--help` prints. */

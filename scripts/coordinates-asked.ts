@@ -7,8 +7,8 @@ import { count, line, paragraph } from "./words.ts";
 /** The coordinates asked for by `--coordinates`. */
 export function coordinatesAsked({ target }: Answer, options: Asked["options"]): More {
   if (options.coordinates !== true) return nothingMore;
-  if (!("divisions" in target)) throw fault("--coordinates", "are those of a count; give a count such as 12");
-  if (options.radius === undefined) throw fault("--coordinates", "need the radius of the circle; add --radius 40");
+  if (!("divisions" in target)) throw fault("conflict", "--coordinates", "are those of a count; give a count such as 12");
+  if (options.radius === undefined) throw fault("missing", "--coordinates", "need the radius of the circle; add --radius 40");
   const radius = millimetres(options.radius, "--radius");
   const list = coordinates(target.divisions, {
     radius,

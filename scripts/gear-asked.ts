@@ -34,6 +34,7 @@ export function gearAsked(words: readonly string[]): More & { readonly json: boo
   if (pitchGiven(values)) return { ...measuresAsked(teeth, values), json };
   if (values.outside === undefined) {
     throw fault(
+      "missing",
       "",
       "neither the pitch nor the outside diameter is given; add --module 2 or --dp 12, or --outside 176 to find the pitch",
     );
@@ -43,7 +44,8 @@ export function gearAsked(words: readonly string[]): More & { readonly json: boo
 
 function measuresAsked(teeth: number, given: GearAsked): More {
   for (const each of ["mate", "centres", "mate-outside", "limit"] as const) {
-    if (given[each] !== undefined) throw fault(`--${each}`, "helps to find a pitch, which is given; leave it out, or the pitch");
+    if (given[each] !== undefined)
+      throw fault("no-effect", `--${each}`, "helps to find a pitch, which is given; leave it out, or the pitch");
   }
   const gear = gearFrom(teeth, given);
   const length = lengthsIn(inInches(given));
@@ -62,11 +64,12 @@ function measuresAsked(teeth: number, given: GearAsked): More {
 
 function pitchAsked(teeth: number, given: GearAsked): More {
   for (const each of ["pins", "pressure-angle", "shift", "depth-rule", "thinning"] as const) {
-    if (given[each] !== undefined) throw fault(`--${each}`, "needs the pitch; add --module 2 or --dp 12");
+    if (given[each] !== undefined) throw fault("missing", `--${each}`, "needs the pitch; add --module 2 or --dp 12");
   }
   if (given.mate === undefined) {
     for (const each of ["centres", "mate-outside"] as const) {
-      if (given[each] !== undefined) throw fault(`--${each}`, "tells nothing without the mate's teeth; add --mate 43");
+      if (given[each] !== undefined)
+        throw fault("no-effect", `--${each}`, "tells nothing without the mate's teeth; add --mate 43");
     }
   }
   const measures = {
@@ -86,8 +89,8 @@ function pitchAsked(teeth: number, given: GearAsked): More {
 /** The counts that marks which meet again could mean. */
 function countAsked(given: GearAsked, positionals: readonly string[]): More {
   if (positionals.length > 0)
-    throw fault("", `"${positionals[0]?.slice(0, 40)}" is a count, which the marks are to tell; leave it out`);
-  if (given.mate === undefined) throw fault("--mate", "is needed: the teeth of the other gear, which are known");
+    throw fault("no-effect", "", `"${positionals[0]?.slice(0, 40)}" is a count, which the marks are to tell; leave it out`);
+  if (given.mate === undefined) throw fault("missing", "--mate", "is needed: the teeth of the other gear, which are known");
   const { mate, turns, "mate-turns": mateTurns, most } = given;
   const marks = {
     mateTeeth: wholeNumber(mate, "--mate"),

@@ -56,10 +56,11 @@ export const optionNames: Readonly<Record<string, string>> = {
 /** Reads the count of teeth that a gear command begins with. */
 export function teethAsked(positionals: readonly string[], example: string): number {
   const [text, more] = positionals;
-  if (text === undefined) throw fault("", `how many teeth? Begin with the count, such as ${example}`);
-  if (more !== undefined) throw fault("", `"${more.slice(0, 40)}" was not expected; give one count of teeth, such as ${example}`);
+  if (text === undefined) throw fault("missing", "", `how many teeth? Begin with the count, such as ${example}`);
+  if (more !== undefined)
+    throw fault("too-many", "", `"${more.slice(0, 40)}" was not expected; give one count of teeth, such as ${example}`);
   if (/^\d{1,6}$/.test(text.trim())) return Number(text);
-  throw fault("", `"${text.slice(0, 40)}" is not a count of teeth; give a whole number, such as ${example}`);
+  throw fault("unreadable", "", `"${text.slice(0, 40)}" is not a count of teeth; give a whole number, such as ${example}`);
 }
 
 /** The options that are lengths. */
@@ -92,11 +93,13 @@ export function pitchGiven({ module, dp }: GearGiven): boolean {
 
 /** The gear of a count and a pitch, as the options describe it. */
 export function gearFrom(teeth: number, given: GearGiven): SpurGear {
-  if (given.module !== undefined && given.dp !== undefined) throw fault("--module", "is given beside --dp; give one of the two");
+  if (given.module !== undefined && given.dp !== undefined)
+    throw fault("conflict", "--module", "is given beside --dp; give one of the two");
   const spec = specFrom(teeth, given);
   const gear = withOptionNames(optionNames, () => spurGear(spec));
   if (given.span === undefined) return gear;
-  if (given.thinning !== undefined) throw fault("--thinning", "is given beside --span, which tells it; give one of the two");
+  if (given.thinning !== undefined)
+    throw fault("conflict", "--thinning", "is given beside --span, which tells it; give one of the two");
   const thinning = thinningOf(gear, readSpans(given.span));
   return withOptionNames(optionNames, () => spurGear({ ...spec, thinning }));
 }
@@ -123,6 +126,7 @@ function thinningOf(gear: SpurGear, spans: readonly Span[]): number {
   const mean = each.reduce((sum, thinning) => sum + thinning, 0) / each.length;
   if (mean >= 0) return mean;
   throw fault(
+    "conflict",
     "--span",
     `the sound teeth measure ${(-mean).toFixed(3)} mm thicker than drawn; check the pitch, the pressure angle and the count between the jaws, or give --shift`,
   );
@@ -134,6 +138,7 @@ export function readSpans(text: string): readonly Span[] {
     const [, length, teeth] = /^\s*(.+?)\s+over\s+(\d{1,4})(?:\s+teeth)?\s*$/.exec(each) ?? [];
     if (length === undefined || teeth === undefined)
       throw fault(
+        "unreadable",
         "--span",
         `"${each.trim().slice(0, 40)}" is not a span; write its length and the teeth between the jaws, such as "55.38 over 10"`,
       );
@@ -144,7 +149,7 @@ export function readSpans(text: string): readonly Span[] {
 /** Reads a plain number. */
 export function number(text: string, place: string): number {
   if (/^\s*[+−-]?(?:\d{1,6}(?:\.\d{1,9})?|\.\d{1,9})\s*$/.test(text)) return Number(text.replace("−", "-"));
-  throw fault(place, `"${text.slice(0, 40)}" is not a number; give one such as 2 or 1.25`);
+  throw fault("unreadable", place, `"${text.slice(0, 40)}" is not a number; give one such as 2 or 1.25`);
 }
 
 /** As a length, but 0 is one too. */

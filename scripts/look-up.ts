@@ -10,6 +10,7 @@ export function lookUp(head: Head, question: string, options: Asked["options"]):
   if (/^[+\d][\d.,/\s]*$/.test(text)) throw notACount(text);
   if (!/\d/.test(text)) {
     throw fault(
+      "unreadable",
       "",
       `${JSON.stringify(text.slice(0, 40))} is neither a count nor an angle; give a whole number such as 127, or an angle such as 2°54'`,
     );
@@ -23,9 +24,11 @@ function answerOptions({ limit, all = false, near = false, ...search }: Asked["o
 
 function notACount(text: string) {
   const shown = text.slice(0, 40);
-  if (/^\d+$/.test(text)) return fault("", `${shown} is too great a count; give a whole number from 1 to 10,000,000`);
+  if (/^\d+$/.test(text))
+    return fault("out-of-range", "", `${shown} is too great a count; give a whole number from 1 to 10,000,000`);
   const angle = /^\d+(\.\d+)?$/.test(text) ? `${text}°` : /^\d+\/0*[1-9]\d*$/.test(text) ? `"${text} rev"` : "2°54'";
   return fault(
+    "unreadable",
     "",
     `${shown} is not a whole number of divisions; give one such as 127, or write an angle with its unit, such as ${angle}`,
   );

@@ -12,6 +12,7 @@ export function numbersListed(text: string, place: string, most: number): readon
     const [from, to] = [wholeNumber(first, place), wholeNumber(last, place)];
     if (more !== undefined || to < from) {
       throw fault(
+        "unreadable",
         place,
         `"${piece.trim().slice(0, 40)}" is not a run of numbers; write the smaller first, such as 31-33, or list them`,
       );

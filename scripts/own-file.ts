@@ -13,13 +13,17 @@ const largestBook = 64 * 1024 * 1024;
 export function checkPlace(path: string, force: boolean): void {
   const folder = statSync(dirname(path), { throwIfNoEntry: false });
   if (!folder?.isDirectory())
-    throw fault(path, `there is no directory ${JSON.stringify(dirname(path))}; make it first, or name another`);
+    throw fault("missing", path, `there is no directory ${JSON.stringify(dirname(path))}; make it first, or name another`);
   const there = statSync(path, { throwIfNoEntry: false });
   if (there === undefined) return;
-  if (there.isDirectory()) throw fault(path, "is a directory; name a file in it");
-  if (!there.isFile()) throw fault(path, "is not a plain file; name another");
+  if (there.isDirectory()) throw fault("conflict", path, "is a directory; name a file in it");
+  if (!there.isFile()) throw fault("conflict", path, "is not a plain file; name another");
   if (!force && !isOurs(path, there.size))
-    throw fault(path, "is there already and is not a book of this program; name another file, or add --force to lose it");
+    throw fault(
+      "conflict",
+      path,
+      "is there already and is not a book of this program; name another file, or add --force to lose it",
+    );
 }
 
 /** Writes beside the place and then renames, so that no half-written file is ever there. */
@@ -31,7 +35,11 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
   } catch (error) {
     rmSync(beside, { force: true });
     const reason = error instanceof Error && "code" in error ? String(error.code) : "the disk refused it";
-    throw fault(path, `cannot be written (${reason}); name another place, or make room and check its permissions`);
+    throw fault(
+      "cannot-be-made",
+      path,
+      `cannot be written (${reason}); name another place, or make room and check its permissions`,
+    );
   }
 }
 

@@ -78,7 +78,7 @@ function toothOf(divisions: number, text: string, place: string): number {
 
 function checkTooth(tooth: number, divisions: number, place: string): number {
   if (tooth >= 1 && tooth <= divisions) return tooth;
-  throw fault(place, `${tooth} is not a tooth of ${divisions}; give 1 to ${divisions}`);
+  throw fault("out-of-range", place, `${tooth} is not a tooth of ${divisions}; give 1 to ${divisions}`);
 }
 
 function nothingLeft(key: "positions" | "fromZero"): More {

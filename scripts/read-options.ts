@@ -19,7 +19,9 @@ export function readOptions<Options extends Spec>(
     return { values: values as Given<Options>, positionals };
   } catch (error) {
     const said = error instanceof Error ? (error.message.split(". ")[0] ?? "") : String(error);
-    throw new InputError([{ place: "", problem: `${said.replace(/\s+/g, " ").slice(0, 160)}; ${help} lists the options` }]);
+    throw new InputError([
+      { code: "unknown-key", place: "", problem: `${said.replace(/\s+/g, " ").slice(0, 160)}; ${help} lists the options` },
+    ]);
   }
 }
 
@@ -33,7 +35,8 @@ export function withOptionNames<Result>(names: Readonly<Record<string, string>>,
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(
-      error.faults.map(({ place, problem }) => ({
+      error.faults.map(({ code, place, problem }) => ({
+        code,
         place: names[place] ?? names[place.split(/[.[]/)[0] ?? ""] ?? place,
         problem,
       })),

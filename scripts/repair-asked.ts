@@ -43,14 +43,19 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
   if (values.help === true) return { data: {}, lines: [repairHelp.trimEnd()], json: false, code: 0 };
   const teeth = teethAsked(positionals, "repair 86 --module 2 --damaged 31,32");
   if (!pitchGiven(values))
-    throw fault("", `the pitch is not given; add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH`);
-  if (values.damaged === undefined) throw fault("--damaged", "is needed: the damaged teeth by number, such as 31,32,33");
+    throw fault(
+      "missing",
+      "",
+      `the pitch is not given; add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH`,
+    );
+  if (values.damaged === undefined)
+    throw fault("missing", "--damaged", "is needed: the damaged teeth by number, such as 31,32,33");
   for (const each of ["paper", "force"] as const) {
     if (values[each] !== undefined && values.sheet === undefined)
-      throw fault(`--${each}`, "goes with --sheet, the file to print to");
+      throw fault("no-effect", `--${each}`, "goes with --sheet, the file to print to");
   }
   if (values["mate-thinning"] !== undefined && values.backlash === undefined)
-    throw fault("--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
+    throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
   const job = withOptionNames(optionNames, () => repairOnHead(head, gear, repairOptions(teeth, values)));
@@ -80,6 +85,7 @@ async function printed(
   const { job } = sheet;
   if (!job.exact && job.near.length === 0)
     throw fault(
+      "cannot-be-made",
       "--sheet",
       `${job.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
     );

@@ -8,7 +8,7 @@ import { arc, degrees, headLine, line, paragraph, plateName } from "./words.ts";
 /** `spacing ANGLES`: the places of a work whose spaces are not equal. */
 export function spacingAsked(angles: string, head: Head, { mounted }: Asked["options"]): More {
   if (angles.trim() === "")
-    throw fault("", "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°");
+    throw fault("missing", "", "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°");
   const steps = angles.split(",").map(parseAngle);
   const spacing = unequalSpacing(head, steps, mounted === undefined ? {} : { mounted });
   const { circle, exact, worstArcSeconds, closes, left, places } = spacing;

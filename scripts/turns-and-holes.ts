@@ -25,13 +25,18 @@ async function run(words: readonly string[]): Promise<number> {
 }
 
 function answer({ question, rest, options }: Asked): number {
-  if (question === undefined) throw fault("", "nothing was asked; give a count such as 127, an angle such as 2°54', or --help");
+  if (question === undefined)
+    throw fault("missing", "", "nothing was asked; give a count such as 127, an angle such as 2°54', or --help");
   if (question === "heads") return say(`${readyHeads.map(({ id, name }) => `${id.padEnd(34)}${name}`).join("\n")}\n`);
   const head = loadHead(options.head ?? usualHead);
   if (question === "spacing") return tell(spacingAsked(rest.join(" "), head, options), options);
   if (question === "gives") return tell(moveGives(rest.join(" "), head, options), options);
   if (rest.length > 0) {
-    throw fault("", `one count or angle at a time, but ${rest.length + 1} were given; put an angle with spaces in quotes`);
+    throw fault(
+      "too-many",
+      "",
+      `one count or angle at a time, but ${rest.length + 1} were given; put an angle with spaces in quotes`,
+    );
   }
   const byEye = countsByEye(question);
   if (byEye) return tell(byEye, options);

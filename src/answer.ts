@@ -5,7 +5,7 @@ import { nearestCounts } from "./instead/nearest-counts.ts";
 import { type Route, routesFor } from "./instead/routes.ts";
 import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
-import { quoted, refuse } from "./number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
 import { type Exact, groupDigits } from "./number/ratio.ts";
 import { type Search, type SearchOptions, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
@@ -169,6 +169,7 @@ function isAlike(a: Setting, b: Setting): boolean {
 function checkLimit(limit: unknown): number {
   if (typeof limit === "number" && Number.isInteger(limit) && limit >= 1 && limit <= greatestLimit) return limit;
   return refuse(
+    wholeNumberFault(limit),
     "limit",
     `${quoted(limit)} is not a number of settings; give a whole number from 1 to ${groupDigits(greatestLimit)}`,
   );

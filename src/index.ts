@@ -94,7 +94,7 @@ export type { WhyNot } from "./methods/why-not.ts";
 export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
-export { type Fault, InputError } from "./number/errors.ts";
+export { type Fault, type FaultCode, InputError } from "./number/errors.ts";
 export { type Exact, fromExact } from "./number/ratio.ts";
 export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";

@@ -34,9 +34,9 @@ const mostRows = 100_000;
 export function indexTable(head: Head | PreparedHead, { from, to, ...options }: TableOptions): readonly TableRow[] {
   checkDivisions(from, "from");
   checkDivisions(to, "to");
-  if (to < from) refuse("to", `${to} is below ${from}; give the smaller count first`);
+  if (to < from) refuse("conflict", "to", `${to} is below ${from}; give the smaller count first`);
   if (to - from >= mostRows)
-    refuse("to", `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`);
+    refuse("too-many", "to", `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`);
   const search = searchOn(head, options);
   const rows: TableRow[] = [];
   for (let divisions = from; divisions <= to; divisions += 1) {

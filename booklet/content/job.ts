@@ -31,6 +31,7 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
   if ((job.teeth?.length ?? job.divisions) > mostPositions) {
     throw new InputError([
       {
+        code: "too-many",
         place: "job",
         problem: `${job.divisions} positions are too many for a job sheet; give at most ${mostPositions}, or name the teeth`,
       },
@@ -111,6 +112,7 @@ function byReading(head: Head, { divisions }: Job): Part {
   if (!scale) {
     throw new InputError([
       {
+        code: "not-owned",
         place: "job",
         problem: `${divisions} divisions cannot be done exactly on this head, and it has neither ring nor dial to read; look the count up for the routes that remain`,
       },

@@ -127,6 +127,7 @@ function checkGlyphs({ _font }: Untyped, text: string): void {
     if (_font.font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)) continue;
     throw new InputError([
       {
+        code: "cannot-be-made",
         place: "head",
         problem: `the type of the book has no letter ${JSON.stringify(letter)}, found in ${JSON.stringify(text.slice(0, 60))}; write the name without it`,
       },

@@ -144,7 +144,11 @@ function find(from: Readonly<Partial<Record<PaperName, Paper>>>, name: string, w
   if (found) return found;
   const names = Object.keys(from).join(", ");
   throw new InputError([
-    { place: "paper", problem: `there is no paper ${JSON.stringify(name)} for ${what}; the papers are ${names}` },
+    {
+      code: "unknown-word",
+      place: "paper",
+      problem: `there is no paper ${JSON.stringify(name)} for ${what}; the papers are ${names}`,
+    },
   ]);
 }
 

@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 
 /** A form cutter for gear teeth: its number in its set, and the counts it is for. Go by the counts. */
 export interface FormCutter {
@@ -63,7 +63,7 @@ export const fewestFormCutTeeth = 12;
  */
 export function formCutters(teeth: number): FormCutters | null {
   if (!(Number.isInteger(teeth) && teeth > 0)) {
-    refuse("teeth", `${quoted(teeth)} is not a count of teeth; give a whole number above 0`);
+    refuse(wholeNumberFault(teeth), "teeth", `${quoted(teeth)} is not a count of teeth; give a whole number above 0`);
   }
   if (teeth < fewestFormCutTeeth) return null;
   const whole = inSet(

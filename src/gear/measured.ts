@@ -1,4 +1,4 @@
-import { quoted } from "../number/errors.ts";
+import { numberFault, quoted } from "../number/errors.ts";
 import type { FaultList } from "../number/fault-list.ts";
 
 /** What a measured number may be, both ends allowed. */
@@ -21,7 +21,7 @@ export const lengthBounds = { least: 0.001, most: 100_000, unit: "mm" } as const
 export function readMeasured(value: unknown, place: string, { what, least, most, unit }: Bounds, faults: FaultList): number {
   if (typeof value === "number" && value >= least && value <= most) return value;
   const ofUnit = unit === undefined ? "" : ` ${unit}`;
-  faults.add(place, `${quoted(value)} is not ${what}; give a number from ${least} to ${most}${ofUnit}`);
+  faults.add(numberFault(value), place, `${quoted(value)} is not ${what}; give a number from ${least} to ${most}${ofUnit}`);
   return least;
 }
 

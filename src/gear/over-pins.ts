@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../number/errors.ts";
+import { numberFault, quoted, refuse } from "../number/errors.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
@@ -66,9 +66,11 @@ export function pinRange(gear: CutTooth): PinRange | null {
  */
 export function overPins(gear: CutTooth, pinDiameter: number): number {
   const range = pinRange(gear);
-  if (range === null) return refuse("pinDiameter", "no pin both rests on the flanks of this gear and stands above its tips");
+  if (range === null)
+    return refuse("cannot-be-made", "pinDiameter", "no pin both rests on the flanks of this gear and stands above its tips");
   if (!(typeof pinDiameter === "number" && pinDiameter >= range.least && pinDiameter <= range.greatest)) {
     return refuse(
+      numberFault(pinDiameter),
       "pinDiameter",
       `a pin of ${quoted(pinDiameter)} mm cannot be used on this gear; give one from ${shown(range.least)} to ${shown(range.greatest)} mm`,
     );

@@ -1,5 +1,5 @@
 import { errorAtRadius } from "../number/error-at-radius.ts";
-import { quoted, refuse } from "../number/errors.ts";
+import { numberFault, quoted, refuse } from "../number/errors.ts";
 
 /** A gear to judge an error against. */
 export interface PitchedGear {
@@ -27,7 +27,8 @@ const grades = { finest: 0, coarsest: 12, base: 5 } as const;
 export function singlePitchDeviation(gear: PitchedGear, grade: number): number {
   within(gear.module, "module", 0.5, 70);
   within(gear.diameterMm, "diameterMm", 5, 10_000);
-  if (!Number.isInteger(grade)) refuse("grade", `${quoted(grade)} is not an accuracy grade; give a whole number from 0 to 12`);
+  if (!Number.isInteger(grade))
+    refuse("unreadable", "grade", `${quoted(grade)} is not an accuracy grade; give a whole number from 0 to 12`);
   within(grade, "grade", grades.finest, grades.coarsest);
   return (0.3 * (gear.module + 0.4 * Math.sqrt(gear.diameterMm)) + 4) * Math.SQRT2 ** (grade - grades.base);
 }
@@ -52,6 +53,6 @@ export function finestGrade(gear: PitchedGear, pitchArcSeconds: number): number 
 
 function within(value: number, place: string, least: number, most: number): void {
   if (typeof value !== "number" || !(value >= least && value <= most)) {
-    refuse(place, `${quoted(value)} is out of the range of the standard; give ${least} to ${most}`);
+    refuse(numberFault(value), place, `${quoted(value)} is out of the range of the standard; give ${least} to ${most}`);
   }
 }

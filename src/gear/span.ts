@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../number/errors.ts";
+import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { involute, radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
@@ -47,7 +47,11 @@ export function spanOver(gear: CutTooth, teethSpanned: number): SpanOnFlanks {
   if (span) return span;
   const counts = fitting.map(({ teeth }) => teeth);
   const allowed = counts.length === 0 ? "no count does on this gear" : `give ${counts[0]} to ${counts.at(-1)}`;
-  return refuse("teeth", `jaws over ${quoted(teethSpanned)} teeth do not rest on the flanks of this gear; ${allowed}`);
+  return refuse(
+    wholeNumberFault(teethSpanned),
+    "teeth",
+    `jaws over ${quoted(teethSpanned)} teeth do not rest on the flanks of this gear; ${allowed}`,
+  );
 }
 
 /**
@@ -86,10 +90,12 @@ function spansOnFlanks(gear: CutTooth): SpanOnFlanks[] {
  * @throws {@link InputError} when the span cannot be measured on this gear.
  */
 export function thinningFromSpan(gear: CutTooth, measured: Span): number {
-  if (!(measured.length > 0)) refuse("length", `${quoted(measured.length)} is not a span; give its length in mm`);
+  if (!(measured.length > 0))
+    refuse(numberFault(measured.length), "length", `${quoted(measured.length)} is not a span; give its length in mm`);
   const drawn = spanOver(gear, measured.teeth).length;
   if (Math.abs(drawn - measured.length) > basePitchOf(gear) / 2) {
     refuse(
+      "conflict",
       "length",
       `${shown(measured.length)} mm over ${measured.teeth} teeth is not this gear, whose span is ${shown(drawn)} mm; count the teeth between the jaws again`,
     );

@@ -89,7 +89,11 @@ export function readTeeth(value: unknown, place: string, faults: FaultList): num
 function readPitch({ module, diametralPitch }: Readonly<Record<string, unknown>>, faults: FaultList) {
   if ((module === undefined) === (diametralPitch === undefined)) {
     const given = module === undefined ? "no pitch is given" : "a module and a diametral pitch are both given";
-    faults.add("module", `${given}; give one of module (mm) and diametralPitch (teeth to the inch)`);
+    faults.add(
+      module === undefined ? "missing" : "conflict",
+      "module",
+      `${given}; give one of module (mm) and diametralPitch (teeth to the inch)`,
+    );
     return { system: "module", module: 1 } as const;
   }
   return module === undefined
@@ -103,11 +107,11 @@ function readPitch({ module, diametralPitch }: Readonly<Record<string, unknown>>
 function readRule(value: unknown, faults: FaultList): DepthRule {
   const names: readonly string[] = depthRules.map(({ name }) => name);
   if (typeof value === "string" && names.includes(value)) return depthRule(value as DepthRuleName);
-  faults.add("depthRule", `${quoted(value)} is not a depth rule; give one of ${names.join(", ")}`);
+  faults.add("unknown-word", "depthRule", `${quoted(value)} is not a depth rule; give one of ${names.join(", ")}`);
   return depthRule("2.25");
 }
 
 /** Refuses a gear whose parts contradict one another: `problem` is a whole sentence. */
 export function refuseGear(problem: string): never {
-  throw new InputError([{ place: "", problem }]);
+  throw new InputError([{ code: "cannot-be-made", place: "", problem }]);
 }

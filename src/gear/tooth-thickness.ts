@@ -1,4 +1,4 @@
-import { refuse } from "../number/errors.ts";
+import { numberFault, refuse } from "../number/errors.ts";
 import { involute, pressureAngleAt, radians } from "./involute.ts";
 import { shown } from "./measured.ts";
 
@@ -122,6 +122,7 @@ function checkOnFlank(gear: CutTooth, diameter: unknown): asserts diameter is nu
   const start = flankStart(gear);
   if (typeof diameter === "number" && diameter >= start && diameter <= gear.tipDiameter) return;
   refuse(
+    numberFault(diameter),
     "diameter",
     `${String(diameter)} is not on the flanks of this gear; give a diameter from ${shown(start)} to ${shown(gear.tipDiameter)} mm`,
   );

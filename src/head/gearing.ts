@@ -42,6 +42,7 @@ export function readGearing(value: unknown, place: string, faults: FaultList): G
   const greatest = faults.positive(greatestPlateRatio, `${place}.greatestPlateRatio`);
   if (greatest && (greatest.n > greatest.d * mostPlateTurns || greatest.d > mostPlateTurnParts)) {
     faults.add(
+      "out-of-range",
       `${place}.greatestPlateRatio`,
       `${toExact(greatest)} is out of range; give at most 100, as a fraction over at most 1,000`,
     );

@@ -117,13 +117,17 @@ export function defineHead(spec: HeadSpec): Head {
 
 function readWormRatio(value: unknown, faults: FaultList): Exact {
   if (value === undefined) {
-    faults.add("wormRatio", 'is missing; give the crank turns for one spindle turn, such as 40 or "81/2"');
+    faults.add("missing", "wormRatio", 'is missing; give the crank turns for one spindle turn, such as 40 or "81/2"');
     return "1";
   }
   const ratio = faults.positive(value, "wormRatio");
   if (ratio === null) return "1";
   if (ratio.n > ratio.d * BigInt(greatestWormRatio) || ratio.d > greatestWormDenominator) {
-    faults.add("wormRatio", `${quoted(value)} is out of range; give at most 100,000, as a fraction over at most 1,000`);
+    faults.add(
+      "out-of-range",
+      "wormRatio",
+      `${quoted(value)} is out of range; give at most 100,000, as a fraction over at most 1,000`,
+    );
   }
   return toExact(ratio);
 }
@@ -131,7 +135,7 @@ function readWormRatio(value: unknown, faults: FaultList): Exact {
 function readId(value: unknown, wormRatio: Exact, faults: FaultList): string {
   if (value === undefined) return `ratio-${wormRatio.replace("/", "-over-")}`;
   if (typeof value === "string" && /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(value) && value.length <= 60) return value;
-  faults.add("id", `${quoted(value)} is not an id; use up to 60 lower-case letters, digits and single hyphens`);
+  faults.add("unreadable", "id", `${quoted(value)} is not an id; use up to 60 lower-case letters, digits and single hyphens`);
   return "";
 }
 
@@ -139,15 +143,21 @@ function checkWhole(head: Head, faults: FaultList): void {
   if (faults.has("plates")) return;
   if (head.plates.length === 0 && head.directPlates.length === 0 && head.dial === null) {
     faults.add(
+      "missing",
       "plates",
       "there are none, nor a direct plate or a dial, so no move can be counted; list the plates with their circles",
     );
   }
-  if (head.plates.length === 0 && head.rearPin) faults.add("rearPin", "a rear pin needs a plate to hold; list the plates");
+  if (head.plates.length === 0 && head.rearPin)
+    faults.add("conflict", "rearPin", "a rear pin needs a plate to hold; list the plates");
   if (head.plates.length === 0 && head.gearing !== null)
-    faults.add(head.gears.length > 0 ? "gears" : "gearing", "without a plate there is nothing to gear; list the plates");
+    faults.add(
+      "conflict",
+      head.gears.length > 0 ? "gears" : "gearing",
+      "without a plate there is nothing to gear; list the plates",
+    );
   if (head.mounted !== null && !faults.has("mounted") && !head.plates.some(({ name }) => name === head.mounted)) {
-    faults.add("mounted", `${quoted(head.mounted)} is not one of the plates listed`);
+    faults.add("not-owned", "mounted", `${quoted(head.mounted)} is not one of the plates listed`);
   }
 }
 
@@ -170,7 +180,7 @@ export function mountedPlate(head: Head, asked: string | undefined): string | nu
   if (asked === undefined) return head.mounted;
   if (!head.plates.some(({ name }) => name === asked)) {
     const names = head.plates.map(({ name }) => name).join(", ");
-    refuse("mounted", `this head has no plate ${quoted(asked)}; its plates are ${names === "" ? "none" : names}`);
+    refuse("not-owned", "mounted", `this head has no plate ${quoted(asked)}; its plates are ${names === "" ? "none" : names}`);
   }
   return asked;
 }

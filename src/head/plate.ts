@@ -49,7 +49,7 @@ function readPlate(value: unknown, place: string, faults: FaultList): Plate {
   if (spec === null) return { name: "", faces: [] };
   const name = faults.name(spec.name, `${place}.name`);
   if ((spec.circles === undefined) === (spec.faces === undefined)) {
-    faults.add(place, "a plate has either circles (one face) or faces (one or two), not both or neither");
+    faults.add("conflict", place, "a plate has either circles (one face) or faces (one or two), not both or neither");
     return { name, faces: [] };
   }
   if (spec.faces === undefined) {
@@ -60,7 +60,7 @@ function readPlate(value: unknown, place: string, faults: FaultList): Plate {
     .list(spec.faces, `${place}.faces`, 2, "a plate has one or two faces; list the circles of each")
     .map((face, index) => readFace(face, `${place}.faces[${index}]`, faults));
   if (faces.length === 2 && faces.some((face) => face.name === null)) {
-    faults.add(`${place}.faces`, "a plate with two faces names each, for instance front and back");
+    faults.add("missing", `${place}.faces`, "a plate with two faces names each, for instance front and back");
   }
   refuseDoubles(
     faces.flatMap((face) => face.name ?? []),
@@ -109,7 +109,7 @@ function refuseDoubles(values: readonly (string | number)[], place: string, what
   const seen = new Set<string | number>();
   for (const value of values) {
     if (value === "" || Number.isNaN(value)) continue;
-    if (seen.has(value)) faults.add(place, `the ${what} ${quoted(value)} is there twice; give each once`);
+    if (seen.has(value)) faults.add("twice", place, `the ${what} ${quoted(value)} is there twice; give each once`);
     seen.add(value);
   }
 }

@@ -27,7 +27,11 @@ export function readScale(value: unknown, place: string, usualFigures: Scale["fi
   if (spec === null) return null;
   const { figures = usualFigures, vernierLines = 1 } = spec;
   if (figures !== "marks" && figures !== "angle") {
-    faults.add(`${place}.figures`, 'give "marks" where the figures count marks, or "angle" where they are degrees');
+    faults.add(
+      "unknown-word",
+      `${place}.figures`,
+      'give "marks" where the figures count marks, or "angle" where they are degrees',
+    );
   }
   return Object.freeze({
     marksPerTurn: faults.wholeNumber(spec.marksPerTurn, `${place}.marksPerTurn`, 2, mostMarks),

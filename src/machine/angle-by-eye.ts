@@ -33,11 +33,16 @@ export function countsFromAngle(angle: Exact, uncertainty: Exact, teeth = 1): re
   const read = fromExact(checkAngle(angle));
   const either = checkAngleFromZero(uncertainty, "uncertainty");
   if (either.compare(read) >= 0)
-    refuse("uncertainty", "it is as large as the angle itself, so any count would fit; read the angle over more teeth");
+    refuse(
+      "out-of-range",
+      "uncertainty",
+      "it is as large as the angle itself, so any count would fit; read the angle over more teeth",
+    );
   const over = checkDivisions(teeth, "teeth");
   const least = Number(read.add(either).inverse().mul(over).ceil());
   const most = Math.min(mostDivisions, Number(read.sub(either).inverse().mul(over).floor()));
-  if (most - least >= mostCounts) refuse("uncertainty", "it lets over 10,000 counts fit; read the angle over more teeth");
+  if (most - least >= mostCounts)
+    refuse("too-many", "uncertainty", "it lets over 10,000 counts fit; read the angle over more teeth");
   return Array.from({ length: Math.max(0, most - least + 1) }, (_, index) => {
     const divisions = least + index;
     const toTell =

@@ -1,5 +1,5 @@
 import { checkAngleFromZero } from "../number/angle.ts";
-import { quoted, refuse } from "../number/errors.ts";
+import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { type Exact, groupDigits, rational } from "../number/ratio.ts";
 import { checkDivisions } from "../setting/target.ts";
 import { mostPositions } from "./readings.ts";
@@ -34,7 +34,11 @@ export interface Coordinate {
 export function coordinates(divisions: number, { radius, startAngle = "0", sense, origin }: CircleLayout): readonly Coordinate[] {
   checkDivisions(divisions);
   if (divisions > mostPositions)
-    refuse("divisions", `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`);
+    refuse(
+      "too-many",
+      "divisions",
+      `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`,
+    );
   checkRadius(radius);
   const start = checkAngleFromZero(startAngle, "startAngle");
   const shift = origin === "tangents" ? radius : 0;
@@ -57,9 +61,10 @@ export function coordinates(divisions: number, { radius, startAngle = "0", sense
 export function chord(divisions: number, radius: number, apart = 1): number {
   checkDivisions(divisions);
   checkRadius(radius);
-  if (divisions === 1) refuse("apart", "there is no chord with 1 division; give a count of 2 or more");
+  if (divisions === 1) refuse("cannot-be-made", "apart", "there is no chord with 1 division; give a count of 2 or more");
   if (!Number.isInteger(apart) || apart < 1 || apart >= divisions) {
     refuse(
+      wholeNumberFault(apart),
       "apart",
       `${quoted(apart)} is not a number of divisions between two of ${groupDigits(divisions)}; give 1 to ${groupDigits(divisions - 1)}`,
     );
@@ -69,7 +74,7 @@ export function chord(divisions: number, radius: number, apart = 1): number {
 
 function checkRadius(radius: unknown): void {
   if (typeof radius !== "number" || !Number.isFinite(radius) || radius <= 0)
-    refuse("radius", `${quoted(radius)} is not a radius; give one above 0`);
+    refuse(numberFault(radius), "radius", `${quoted(radius)} is not a radius; give one above 0`);
 }
 
 /** The cosine of a part of a turn, exactly 0 and ±1 on the axes, where a rounded π would leave a trace. */

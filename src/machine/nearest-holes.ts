@@ -28,10 +28,14 @@ export interface HolePosition {
 export function nearestHoles(head: Head, divisions: number, circle: number): readonly HolePosition[] {
   checkDivisions(divisions);
   if (divisions > mostPositions) {
-    refuse("divisions", `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`);
+    refuse(
+      "too-many",
+      "divisions",
+      `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`,
+    );
   }
   if (!head.plates.some(({ faces }) => faces.some(({ circles }) => circles.includes(circle)))) {
-    refuse("circle", `this head has no circle of ${circle}; give one of its own`);
+    refuse("not-owned", "circle", `this head has no circle of ${circle}; give one of its own`);
   }
   return Array.from({ length: divisions }, (_, index) => nearestHole(head, divisions, circle, index + 1));
 }

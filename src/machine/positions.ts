@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import { checkAngleFromZero } from "../number/angle.ts";
-import { quoted, refuse } from "../number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { floorMod, fromExact, groupDigits, inverseModulo, rational, toExact } from "../number/ratio.ts";
 import type { NearMove } from "../setting/near-setting.ts";
 import type { SecondMove, Setting } from "../setting/setting.ts";
@@ -63,7 +63,7 @@ export function positions(setting: Setting | NearMove, options: PositionOptions 
   const work = layOut(setting, options);
   const asked = options.teeth?.map((tooth, index) => moveTo(work, checkTooth(tooth, work.count, `teeth[${index}]`)));
   if (asked === undefined && work.count > mostPositions) {
-    refuse("teeth", `${groupDigits(work.count)} positions are too many to list; name the teeth wanted`);
+    refuse("too-many", "teeth", `${groupDigits(work.count)} positions are too many to list; name the teeth wanted`);
   }
   const moves = asked ?? Array.from({ length: work.count }, (_, move) => move);
   return inOrder(work, moves, 0);
@@ -84,7 +84,7 @@ function layOut(setting: Setting | NearMove, options: PositionOptions): Work {
   const startHole = options.startHole ?? 0;
   const holes = setting.circle ?? 1;
   if (!Number.isInteger(startHole) || startHole < 0 || startHole >= holes) {
-    refuse("startHole", `${quoted(startHole)} is not a hole of the circle; give 0 to ${holes - 1}`);
+    refuse(wholeNumberFault(startHole), "startHole", `${quoted(startHole)} is not a hole of the circle; give 0 to ${holes - 1}`);
   }
   return {
     setting,
@@ -99,7 +99,11 @@ function layOut(setting: Setting | NearMove, options: PositionOptions): Work {
 /** Checks the number of a tooth. */
 export function checkTooth(tooth: unknown, count: number, place: string): number {
   if (typeof tooth === "number" && Number.isInteger(tooth) && tooth >= 1 && tooth <= count) return tooth;
-  return refuse(place, `${quoted(tooth)} is not a tooth of ${groupDigits(count)}; give 1 to ${groupDigits(count)}`);
+  return refuse(
+    wholeNumberFault(tooth),
+    place,
+    `${quoted(tooth)} is not a tooth of ${groupDigits(count)}; give 1 to ${groupDigits(count)}`,
+  );
 }
 
 function moveTo({ count, setting: { teethPerMove } }: Work, tooth: number): number {
@@ -177,7 +181,8 @@ export function positionsAfter(
   const work = layOut(setting, options);
   const done = moveTo(work, checkTooth(tooth, work.count, "tooth"));
   const left = work.count - done - 1;
-  if (left > mostPositions) refuse("tooth", `${groupDigits(left)} positions are too many to list; name the teeth wanted`);
+  if (left > mostPositions)
+    refuse("too-many", "tooth", `${groupDigits(left)} positions are too many to list; name the teeth wanted`);
   return inOrder(
     work,
     Array.from({ length: left }, (_, index) => done + 1 + index),

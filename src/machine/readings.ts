@@ -110,9 +110,13 @@ export const mostPositions = 100_000;
 export function dialReadings(head: Head, divisions: number, { startAngle = "0", side = "plus" }: ZeroOptions = {}): DialTable {
   checkDivisions(divisions);
   if (divisions > mostPositions)
-    refuse("divisions", `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`);
+    refuse(
+      "too-many",
+      "divisions",
+      `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`,
+    );
   if (head.dial === null && head.ring === null)
-    refuse("head", "has neither dial nor ring to read; describe one in the head file");
+    refuse("not-owned", "head", "has neither dial nor ring to read; describe one in the head file");
   const start = checkAngleFromZero(startAngle, "startAngle");
   const positions = Array.from({ length: divisions }, (_, index): DialPosition => {
     const angle = start.add(rational(index, divisions));

@@ -55,9 +55,10 @@ export interface UnequalSpacing {
  * @throws {@link InputError} when there is no step, one is not above 0, or there are over 10,000.
  */
 export function unequalSpacing(head: Head, steps: readonly Exact[], options: { readonly mounted?: string } = {}): UnequalSpacing {
-  if (!Array.isArray(steps) || steps.length === 0) refuse("steps", "there are none; give the angle from each place to the next");
+  if (!Array.isArray(steps) || steps.length === 0)
+    refuse("missing", "steps", "there are none; give the angle from each place to the next");
   if (steps.length > mostSteps)
-    refuse("steps", `${groupDigits(steps.length)} are too many; give at most ${groupDigits(mostSteps)}`);
+    refuse("too-many", "steps", `${groupDigits(steps.length)} are too many; give at most ${groupDigits(mostSteps)}`);
   const angles = [rational(0)];
   for (const step of steps) angles.push((angles.at(-1) ?? rational(0)).add(fromExact(checkAngle(step))));
   const sum = angles.at(-1) ?? rational(0);

@@ -91,24 +91,24 @@ const needs: Readonly<Record<Method, "second" | "gears" | null>> = {
 };
 
 function methodOf({ method, second, gears }: SetMove): Method {
-  if (second && gears) refuse("setting", "a move is compound or geared, not both");
+  if (second && gears) refuse("conflict", "setting", "a move is compound or geared, not both");
   const found = method ?? (second ? "compound" : gears ? "differential" : "simple");
   if (!Object.hasOwn(needs, found)) {
-    refuse("setting.method", `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`);
+    refuse("unknown-word", "setting.method", `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`);
   }
   const has = second ? "second" : gears ? "gears" : null;
   if (needs[found] !== has) {
     const lacks = needs[found] === null ? `has no ${has}` : `needs ${needs[found] === "gears" ? "gears" : "a second move"}`;
-    refuse("setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
+    refuse("conflict", "setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
   }
   return found;
 }
 
 function pinTravel({ turns, spaces, circle }: SetMove): Fraction {
-  if ((circle ?? null) === null && spaces !== 0) refuse("setting.circle", "is missing; spaces say nothing without it");
+  if ((circle ?? null) === null && spaces !== 0) refuse("missing", "setting.circle", "is missing; spaces say nothing without it");
   const rest = holes(spaces, circle ?? 1, "spaces");
   const pin = turns === 0 ? rest : holes(turns, 1, "turns").add(rest);
-  if (!isPositive(pin)) refuse("setting", "turns and spaces of 0 are no move; give a move above 0");
+  if (!isPositive(pin)) refuse("out-of-range", "setting", "turns and spaces of 0 are no move; give a move above 0");
   return pin;
 }
 
@@ -145,7 +145,7 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
   const ratio = plateRatio(gears as NonNullable<SetMove["gears"]>);
   const net = worm.sub(ratio);
   if (!isPositive(net))
-    refuse("setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
+    refuse("cannot-be-made", "setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
   const spindle = pin.div(net);
   return {
     acts: [{ crank: spindle.mul(worm), plate: spindle.mul(ratio), spindle }],
@@ -156,10 +156,11 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
 
 function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
-    refuse("setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+    refuse("cannot-be-made", "setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
   const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
   if (!areGears(drivers) || !areGears(driven)) {
     refuse(
+      "unreadable",
       "setting.gears",
       `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
     );
@@ -176,12 +177,12 @@ function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]
 function towards(direction: unknown, turns: Fraction, place: string): Fraction {
   if (direction === "with") return turns;
   if (direction === "against") return turns.neg();
-  return refuse(`setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
+  return refuse("unknown-word", `setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
 }
 
 function holes(count: number, circle: number, place: string): Fraction {
   if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
-    refuse(`setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
+    refuse("unreadable", `setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
   }
   return rational(count, circle);
 }
@@ -192,5 +193,5 @@ export function exactNumber(text: unknown, place: string): Fraction {
     const value = fromExact(text as Exact);
     if (isPositive(value)) return value;
   }
-  return refuse(`setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
+  return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

@@ -36,7 +36,8 @@ export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
   checkTeethPerMove(teethPerMove);
   const spindlePerMove = spindleTurnsPerMove(move);
   const spindle = fromExact(spindlePerMove);
-  if (!isPositive(spindle)) refuse("setting", "this move brings the work back or not on at all; give one that goes forward");
+  if (!isPositive(spindle))
+    refuse("out-of-range", "setting", "this move brings the work back or not on at all; give one that goes forward");
   const count = rational(teethPerMove).div(spindle);
   const divisions = Math.max(1, Number(count.add(rational(1, 2)).floor()));
   const over = spindle.mul(divisions).sub(teethPerMove);

@@ -54,7 +54,7 @@ function terms(ratio: Exact): Terms {
 export function checkTerms({ worm, circles, plateTurns }: HeadLayout, { teeth }: Move): void {
   const holes = Math.max(1, ...circles.map((circle) => circle.holes));
   if (Math.max(worm.n, worm.d * Math.max(1, plateTurns.n)) * holes * teeth > Number.MAX_SAFE_INTEGER)
-    refuse("angle", "it has too large terms for this head; give a coarser or a smaller angle");
+    refuse("out-of-range", "angle", "it has too large terms for this head; give a coarser or a smaller angle");
 }
 
 /** Whole crank turns and the rest of a turn, `part`/`parts` in lowest terms, `part` < `parts`. */

@@ -75,5 +75,5 @@ export function lackOf(setting: UnprovedSetting, head: Head): string | null {
  */
 export function checkOwned(setting: UnprovedSetting, head: Head): void {
   const lack = lackOf(setting, head);
-  if (lack !== null) refuse("setting", lack);
+  if (lack !== null) refuse("not-owned", "setting", lack);
 }

@@ -32,7 +32,11 @@ const bare = new RegExp(`^${number}$`);
 export function parseAngle(text: string): Exact {
   const revolutions = readAngle(text);
   if (revolutions === null) {
-    return refuse("angle", `${quoted(text)} is not an angle; write it as 2.9°, 2°54', 2:54:00, 1/124 rev or 10 gon`);
+    return refuse(
+      "unreadable",
+      "angle",
+      `${quoted(text)} is not an angle; write it as 2.9°, 2°54', 2:54:00, 1/124 rev or 10 gon`,
+    );
   }
   return forward(revolutions, text);
 }
@@ -47,10 +51,12 @@ export function checkAngle(angle: unknown): Exact {
 }
 
 function forward(value: Fraction, shown: unknown): Exact {
-  if (!isPositive(value)) refuse("angle", `${quoted(shown)} is no angle to move by; give one above 0`);
-  if (value.n > 1000n * value.d) refuse("angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
+  if (!isPositive(value)) refuse("out-of-range", "angle", `${quoted(shown)} is no angle to move by; give one above 0`);
+  if (value.n > 1000n * value.d)
+    refuse("out-of-range", "angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
   if (value.n > greatestTerm || value.d > greatestTerm) {
     refuse(
+      "out-of-range",
       "angle",
       `${quoted(shown)} is too fine; give it to the hundredth of a second within one turn, or as a fraction of a turn with terms up to ${groupDigits(greatestTerm)}`,
     );
@@ -61,7 +67,8 @@ function forward(value: Fraction, shown: unknown): Exact {
 /** Checks an angle from a zero, in revolutions: 0 or more. */
 export function checkAngleFromZero(angle: unknown, place: string): Fraction {
   const value = parseRational(angle, place);
-  if (value.s < 0n || value.n > 1000n * value.d) refuse(place, `${quoted(angle)} is not an angle from 0 to 1,000 revolutions`);
+  if (value.s < 0n || value.n > 1000n * value.d)
+    refuse("out-of-range", place, `${quoted(angle)} is not an angle from 0 to 1,000 revolutions`);
   return value;
 }
 
@@ -85,7 +92,7 @@ function readAngle(given: unknown) {
 function fromParts(degrees?: string, minutes?: string, seconds?: string) {
   const over = (part: string | undefined, larger: unknown) => part !== undefined && larger !== undefined && Number(part) >= 60;
   if (over(minutes, degrees) || over(seconds, degrees ?? minutes)) {
-    refuse("angle", "has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'");
+    refuse("unreadable", "angle", "has 60 or more minutes or seconds beside a larger unit; carry them over, 2°70' being 3°10'");
   }
   return parseRational(degrees ?? "0", "angle")
     .add(parseRational(minutes ?? "0", "angle").div(60))

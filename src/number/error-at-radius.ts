@@ -1,5 +1,5 @@
 import { arcSecondsPerTurn } from "./angle.ts";
-import { quoted, refuse } from "./errors.ts";
+import { numberFault, quoted, refuse } from "./errors.ts";
 
 /** A length in both measures of the shop. */
 export interface Length {
@@ -26,10 +26,10 @@ const greatestRadiusMm = 100_000;
  */
 export function errorAtRadius(arcSeconds: number, radiusMm: number): Length {
   if (typeof arcSeconds !== "number" || !Number.isFinite(arcSeconds)) {
-    refuse("arcSeconds", `${quoted(arcSeconds)} is not an angle in arc-seconds; give a number`);
+    refuse(numberFault(arcSeconds), "arcSeconds", `${quoted(arcSeconds)} is not an angle in arc-seconds; give a number`);
   }
   if (typeof radiusMm !== "number" || !(radiusMm > 0 && radiusMm <= greatestRadiusMm)) {
-    refuse("radiusMm", `${quoted(radiusMm)} is not a radius; give millimetres above 0, up to 100,000`);
+    refuse(numberFault(radiusMm), "radiusMm", `${quoted(radiusMm)} is not a radius; give millimetres above 0, up to 100,000`);
   }
   const mm = (radiusMm * 2 * Math.PI * arcSeconds) / arcSecondsPerTurn;
   return { mm, inch: mm / mmPerInch };

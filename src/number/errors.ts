@@ -1,5 +1,34 @@
-/** One thing wrong with what was given: where, what was found, and how to mend it. */
+/**
+ * What kind of fault it is, for a program to act on; the words are for the person.
+ *
+ * - `missing`: nothing was given, or an empty list, where something is needed.
+ * - `unreadable`: it cannot be read as what is wanted: text where a number should be, 2.5 where a whole one.
+ * - `out-of-range`: it can be read, but is below or above what is allowed, or is too fine.
+ * - `unknown-key`: an object has a key that is none of its own, such as a misspelt option.
+ * - `unknown-word`: a word that is none of those allowed.
+ * - `twice`: the same thing is given two times in a list where each stands once.
+ * - `conflict`: two things given contradict one another; either alone may be right.
+ * - `not-owned`: the head has no such plate, circle, gear, pin or scale.
+ * - `too-many`: more entries or places than are taken or listed at once.
+ * - `cannot-be-made`: each part may be given, but no such thing can be: teeth that come to a point, a train that jams.
+ * - `no-effect`: what was given changes nothing without something else that is not given.
+ */
+export type FaultCode =
+  | "missing"
+  | "unreadable"
+  | "out-of-range"
+  | "unknown-key"
+  | "unknown-word"
+  | "twice"
+  | "conflict"
+  | "not-owned"
+  | "too-many"
+  | "cannot-be-made"
+  | "no-effect";
+
+/** One thing wrong with what was given: what kind, where, what was found, and how to mend it. */
 export interface Fault {
+  readonly code: FaultCode;
   /** Place of the fault, as a path into the input: `plates[1].circles[3]`, `divisions`. */
   readonly place: string;
   /** One plain sentence part: what was given, what is allowed. */
@@ -24,8 +53,18 @@ export class InputError extends RangeError {
 }
 
 /** Refuses one input: an {@link InputError} with a single fault. */
-export function refuse(place: string, problem: string): never {
-  throw new InputError([{ place, problem }]);
+export function refuse(code: FaultCode, place: string, problem: string): never {
+  throw new InputError([{ code, place, problem }]);
+}
+
+/** The fault of a value that is not the number wanted: none at all, or one beyond the bounds. */
+export function numberFault(value: unknown): FaultCode {
+  return typeof value === "number" && !Number.isNaN(value) ? "out-of-range" : "unreadable";
+}
+
+/** As {@link numberFault}, where a whole number is wanted. */
+export function wholeNumberFault(value: unknown): FaultCode {
+  return Number.isInteger(value) ? "out-of-range" : "unreadable";
 }
 
 /** Stops on our own mistake. Never reached by any input, right or wrong. */

@@ -1,10 +1,10 @@
 import type Fraction from "fraction.js";
-import { type Fault, InputError, quoted } from "./errors.ts";
+import { type Fault, type FaultCode, InputError, quoted, wholeNumberFault } from "./errors.ts";
 import { groupDigits, isPositive, parseRational } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {
-  add(place: string, problem: string): void;
+  add(code: FaultCode, place: string, problem: string): void;
   /** Whether a fault is known at exactly this place. */
   has(place: string): boolean;
   /** The value as an object, whose keys should be among `keys`; null where it is none. */
@@ -28,37 +28,45 @@ const longestReport = 12;
 /** Starts an empty list of faults. */
 export function faultList(): FaultList {
   const faults: Fault[] = [];
-  const add = (place: string, problem: string) => {
-    faults.push({ place, problem });
+  const add = (code: FaultCode, place: string, problem: string) => {
+    faults.push({ code, place, problem });
   };
   return {
     add,
     has: (place) => faults.some((fault) => fault.place === place),
     object(value, place, keys) {
       if (typeof value !== "object" || value === null || Array.isArray(value)) {
-        add(place, `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`);
+        add(
+          value === undefined ? "missing" : "unreadable",
+          place,
+          `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`,
+        );
         return null;
       }
       for (const key of Object.keys(value)) {
-        if (!keys.includes(key)) add(place, `there is no key ${quoted(key)}; the keys are ${keys.join(", ")}`);
+        if (!keys.includes(key)) add("unknown-key", place, `there is no key ${quoted(key)}; the keys are ${keys.join(", ")}`);
       }
       return value as Record<string, unknown>;
     },
     list(value, place, most, ifEmpty) {
       if (!Array.isArray(value)) {
-        add(place, `${quoted(value)} is not a list`);
+        add("unreadable", place, `${quoted(value)} is not a list`);
         return [];
       }
       if (value.length > most) {
-        add(place, `${groupDigits(value.length)} entries are too many; give at most ${groupDigits(most)}`);
+        add("too-many", place, `${groupDigits(value.length)} entries are too many; give at most ${groupDigits(most)}`);
         return [];
       }
-      if (value.length === 0 && ifEmpty !== undefined) add(place, ifEmpty);
+      if (value.length === 0 && ifEmpty !== undefined) add("missing", place, ifEmpty);
       return value;
     },
     wholeNumber(value, place, least, most) {
       if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
-      add(place, `${quoted(value)} is not a whole number from ${groupDigits(least)} to ${groupDigits(most)}`);
+      add(
+        wholeNumberFault(value),
+        place,
+        `${quoted(value)} is not a whole number from ${groupDigits(least)} to ${groupDigits(most)}`,
+      );
       return Number.NaN;
     },
     name(value, place) {
@@ -71,18 +79,18 @@ export function faultList(): FaultList {
       ) {
         return value.trim();
       }
-      add(place, `${quoted(value)} is not a name; give 1 to ${longestName} characters on one line, in quotes`);
+      add("unreadable", place, `${quoted(value)} is not a name; give 1 to ${longestName} characters on one line, in quotes`);
       return "";
     },
     flag(value, place) {
-      if (typeof value !== "boolean") add(place, `${quoted(value)} is not true or false`);
+      if (typeof value !== "boolean") add("unreadable", place, `${quoted(value)} is not true or false`);
       return value === true;
     },
     positive(value, place) {
       try {
         const number = parseRational(value, place);
         if (isPositive(number)) return number;
-        add(place, `${quoted(value)} is not above 0`);
+        add("out-of-range", place, `${quoted(value)} is not above 0`);
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
         faults.push(...error.faults);
@@ -95,7 +103,10 @@ export function faultList(): FaultList {
         return;
       }
       const rest = faults.length - longestReport;
-      throw new InputError([...faults.slice(0, longestReport), { place: "", problem: `and ${groupDigits(rest)} more faults` }]);
+      throw new InputError([
+        ...faults.slice(0, longestReport),
+        { code: "too-many", place: "", problem: `and ${groupDigits(rest)} more faults` },
+      ]);
     },
   };
 }

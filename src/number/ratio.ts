@@ -44,7 +44,11 @@ const quotientPattern = /^([+-]?\d{1,15})\s*\/\s*(\d{1,15})$/;
 export function parseRational(value: unknown, place: string): Fraction {
   const result = readRational(value, place);
   if (result.n > greatestTerm || result.d > greatestTerm) {
-    refuse(place, `${quoted(value)} is out of range; give a fraction with terms up to ${groupDigits(greatestTerm)}`);
+    refuse(
+      "out-of-range",
+      place,
+      `${quoted(value)} is out of range; give a fraction with terms up to ${groupDigits(greatestTerm)}`,
+    );
   }
   return result;
 }
@@ -61,11 +65,15 @@ function readRational(value: unknown, place: string): Fraction {
     const quotient = quotientPattern.exec(text);
     if (quotient) {
       const denominator = BigInt(quotient[2] ?? "1");
-      if (denominator === 0n) refuse(place, `${quoted(value)} divides by zero; give a fraction such as 81/2`);
+      if (denominator === 0n) refuse("out-of-range", place, `${quoted(value)} divides by zero; give a fraction such as 81/2`);
       return rational(BigInt(quotient[1] ?? "0"), denominator);
     }
   }
-  return refuse(place, `${quoted(value)} is not an exact number; give a whole number or a fraction in quotes, such as "81/2"`);
+  return refuse(
+    "unreadable",
+    place,
+    `${quoted(value)} is not an exact number; give a whole number or a fraction in quotes, such as "81/2"`,
+  );
 }
 
 /** Whether a rational is above 0. Its sign alone would not do: fraction.js gives 0 the sign of 1. */

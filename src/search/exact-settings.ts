@@ -41,9 +41,9 @@ export function searchOn(head: Head | PreparedHead, options: SearchOptions = {})
   const { methods = allMethods, teethPerMove = usualTeethPerMove, prefer = [], mounted } = options;
   const known = `the methods are ${allMethods.join(", ")}`;
   for (const method of methods) {
-    if (!allMethods.includes(method)) refuse("methods", `there is no method ${quoted(method)}; ${known}`);
+    if (!allMethods.includes(method)) refuse("unknown-word", "methods", `there is no method ${quoted(method)}; ${known}`);
   }
-  if (methods.length === 0) refuse("methods", `the list names none; ${known}`);
+  if (methods.length === 0) refuse("missing", "methods", `the list names none; ${known}`);
   return {
     layout: layoutOf(head, mounted),
     methods,

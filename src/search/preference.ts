@@ -9,6 +9,7 @@ export function preferenceFrom(asked: readonly Kind[]): readonly Kind[] {
   if (unknown.length > 0) {
     throw new InputError(
       unknown.map((kind) => ({
+        code: "unknown-word" as const,
         place: "prefer",
         problem: `there is no kind ${quoted(kind)}; the kinds are ${orderOfPreference.join(", ")}`,
       })),

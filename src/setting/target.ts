@@ -1,5 +1,5 @@
 import { checkAngle } from "../number/angle.ts";
-import { quoted, refuse } from "../number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { type Exact, fromExact, gcd, groupDigits } from "../number/ratio.ts";
 import type { Move } from "./move.ts";
 
@@ -18,6 +18,7 @@ export function checkDivisions(divisions: unknown, place = "divisions"): number 
   if (typeof divisions === "number" && Number.isInteger(divisions) && divisions >= 1 && divisions <= mostDivisions)
     return divisions;
   return refuse(
+    wholeNumberFault(divisions),
     place,
     `${quoted(divisions)} is not a count of divisions; give a whole number from 1 to ${groupDigits(mostDivisions)}`,
   );
@@ -27,6 +28,7 @@ export function checkDivisions(divisions: unknown, place = "divisions"): number 
 export function checkTeethPerMove(most: unknown): number {
   if (typeof most === "number" && Number.isInteger(most) && most >= 1 && most <= mostTeethPerMove) return most;
   return refuse(
+    wholeNumberFault(most),
     "teethPerMove",
     `${quoted(most)} is not a number of teeth per move; give a whole number from 1 to ${groupDigits(mostTeethPerMove)}`,
   );

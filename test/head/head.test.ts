@@ -161,21 +161,25 @@ describe("defineHead refuses a worm ratio", () => {
 
 describe("defineHead refuses a spec that is none", () => {
   it.each([
-    [null, "null"],
-    [undefined, "undefined"],
-    [40, "40"],
-    ["ratio-40", '"ratio-40"'],
-    [[], "a list"],
-  ])("%j", (spec, shown) => {
-    expect(refusal(define(spec))).toEqual([{ place: "", problem: `${shown} is not an object; its keys may be ${allKeys}` }]);
+    [null, "null", "unreadable"],
+    [undefined, "undefined", "missing"],
+    [40, "40", "unreadable"],
+    ["ratio-40", '"ratio-40"', "unreadable"],
+    [[], "a list", "unreadable"],
+  ])("%j", (spec, shown, code) => {
+    expect(refusal(define(spec))).toEqual([
+      { code, place: "", problem: `${shown} is not an object; its keys may be ${allKeys}` },
+    ]);
   });
 
   it("and keys that are not known, also __proto__ from JSON", () => {
     expect(refusal(withPlates({ ratio: 40 }))).toEqual([
-      { place: "", problem: `there is no key "ratio"; the keys are ${allKeys}` },
+      { code: "unknown-key", place: "", problem: `there is no key "ratio"; the keys are ${allKeys}` },
     ]);
     const sly = JSON.parse('{"wormRatio": 40, "plates": [{"name": "1", "circles": [15]}], "__proto__": {"rearPin": true}}');
-    expect(refusal(define(sly))).toEqual([{ place: "", problem: `there is no key "__proto__"; the keys are ${allKeys}` }]);
+    expect(refusal(define(sly))).toEqual([
+      { code: "unknown-key", place: "", problem: `there is no key "__proto__"; the keys are ${allKeys}` },
+    ]);
   });
 });
 
@@ -367,7 +371,7 @@ describe("defineHead lists all the faults", () => {
   it("but no more than twelve, and how many there are besides", () => {
     const faults = refusal(withPlates({ gears: new Array(40).fill(1) }));
     expect(faults).toHaveLength(13);
-    expect(faults.at(-1)).toEqual({ place: "", problem: "and 28 more faults" });
+    expect(faults.at(-1)).toEqual({ code: "too-many", place: "", problem: "and 28 more faults" });
     expect(refusal(withPlates({ gears: new Array(12).fill(1) }))).toHaveLength(12);
   });
 });

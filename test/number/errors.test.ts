@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { InputError, invariant, quoted, refuse } from "../../src/number/errors.ts";
+import { InputError, invariant, numberFault, quoted, refuse, wholeNumberFault } from "../../src/number/errors.ts";
+import { refusal } from "../support/refusal.ts";
 
 describe("InputError", () => {
   it("says every fault in one sentence, each after its place", () => {
     const error = new InputError([
-      { place: "wormRatio", problem: "is missing" },
-      { place: "", problem: "and 3 more faults" },
+      { code: "missing", place: "wormRatio", problem: "is missing" },
+      { code: "too-many", place: "", problem: "and 3 more faults" },
     ]);
     expect(error.message).toBe("wormRatio: is missing; and 3 more faults");
     expect(error).toBeInstanceOf(RangeError);
@@ -14,7 +15,19 @@ describe("InputError", () => {
   });
 
   it("refuse throws one fault", () => {
-    expect(() => refuse("to", "9 is below 10")).toThrow(new InputError([{ place: "to", problem: "9 is below 10" }]));
+    const faults = refusal(() => refuse("conflict", "to", "9 is below 10"));
+    expect(faults).toEqual([{ code: "conflict", place: "to", problem: "9 is below 10" }]);
+  });
+
+  it.each([
+    [10, "out-of-range", "out-of-range"],
+    [2.5, "out-of-range", "unreadable"],
+    [Number.POSITIVE_INFINITY, "out-of-range", "unreadable"],
+    [Number.NaN, "unreadable", "unreadable"],
+    ["10", "unreadable", "unreadable"],
+    [undefined, "unreadable", "unreadable"],
+  ])("%s that is refused is %s as a number and %s as a whole number", (value, asNumber, asWhole) => {
+    expect([numberFault(value), wholeNumberFault(value)]).toEqual([asNumber, asWhole]);
   });
 });
 

@@ -42,7 +42,7 @@ export function checkMeasures(value: unknown): GearMeasures {
   const tipDiameter = readMeasured(given.tipDiameter, "tipDiameter", { what: "a tip diameter", ...lengthBounds }, faults);
   if (given.mateTeeth === undefined) {
     for (const key of ["centreDistance", "mateTipDiameter"]) {
-      if (given[key] !== undefined) faults.add(key, "tells nothing without the mate's teeth; give mateTeeth too");
+      if (given[key] !== undefined) faults.add("no-effect", key, "tells nothing without the mate's teeth; give mateTeeth too");
     }
   }
   faults.throwIfAny();
@@ -60,7 +60,7 @@ function readSpans(value: unknown, faults: FaultList): readonly Span[] {
   });
   for (const [index, { teeth }] of spans.entries()) {
     if (spans.slice(0, index).some((other) => other.teeth === teeth)) {
-      faults.add(`spans[${index}].teeth`, `a span over ${teeth} teeth is given twice; give each number of teeth once`);
+      faults.add("twice", `spans[${index}].teeth`, `a span over ${teeth} teeth is given twice; give each number of teeth once`);
     }
   }
   return [...spans].sort((a, b) => a.teeth - b.teeth);

@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../../number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { inch } from "../depth-rule.ts";
 import { type LookAlike, lookAlikes, type StandardPitch } from "../standard-pitch.ts";
 import type { Residual } from "./gear-evidence.ts";
@@ -69,7 +69,11 @@ const mostCandidates = 100;
 export function identifyGear(measures: GearMeasures, { limit = usualLimit }: IdentifyOptions = {}): Identification {
   const given = checkMeasures(measures);
   if (!(Number.isInteger(limit) && limit >= 1 && limit <= mostCandidates)) {
-    refuse("limit", `${quoted(limit)} is not a number of candidates; give a whole number from 1 to ${mostCandidates}`);
+    refuse(
+      wholeNumberFault(limit),
+      "limit",
+      `${quoted(limit)} is not a number of candidates; give a whole number from 1 to ${mostCandidates}`,
+    );
   }
   const ranked = rankedTrials(given);
   const module = given.tipDiameter / (given.teeth + 2);

@@ -62,14 +62,15 @@ function checkMarks(value: unknown) {
   };
   const { turns, mateTurns, least, most } = checked;
   if (given.turns === undefined && given.mateTurns === undefined) {
-    faults.add("turns", "no turns are given; give turns of the gear, mateTurns, or better both");
+    faults.add("missing", "turns", "no turns are given; give turns of the gear, mateTurns, or better both");
   }
-  if (most < least) faults.add("most", `${most} is below the least, ${least}; give the larger count`);
+  if (most < least) faults.add("conflict", "most", `${most} is below the least, ${least}; give the larger count`);
   faults.throwIfAny();
   if (turns !== undefined && mateTurns !== undefined) {
     const common = gcd(turns, mateTurns);
     if (common > 1) {
       refuse(
+        "conflict",
         "turns",
         `marks that stand together after ${turns} turns and ${mateTurns} of the mate did so after ${turns / common} and ${mateTurns / common}; count to the first meeting`,
       );

@@ -1,4 +1,4 @@
-import { quoted, refuse } from "../../number/errors.ts";
+import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { type Exact, floorMod, groupDigits, rational, toExact } from "../../number/ratio.ts";
 import { readTeeth } from "../spur-gear-spec.ts";
@@ -59,7 +59,11 @@ export function recutPlan(teeth: number, { damaged, startSpace }: DamageOptions)
   const spaceAfter = (tooth: number) => floorMod(tooth - 1, teeth) + 1;
   const toRecut = new Set([...built].flatMap((tooth) => [spaceAfter(tooth - 1), tooth]));
   if (toRecut.size === teeth) {
-    refuse("damaged", "no sound space is left, with a sound tooth on either side, to set the cutter by; cut a new gear");
+    refuse(
+      "cannot-be-made",
+      "damaged",
+      "no sound space is left, with a sound tooth on either side, to set the cutter by; cut a new gear",
+    );
   }
   const start = startSpace === undefined ? soundSpaceBefore(teeth, toRecut) : checkStart(startSpace, teeth, toRecut);
   const flank = (tooth: number): Flank => ({ tooth, state: built.has(tooth) ? "built up" : "sound" });
@@ -90,7 +94,7 @@ function readDamaged(teeth: unknown, damaged: unknown): ReadonlySet<number> {
   for (const [index, tooth] of numbers.entries()) {
     faults.wholeNumber(tooth, `damaged[${index}]`, 1, most);
     if (numbers.indexOf(tooth) < index)
-      faults.add(`damaged[${index}]`, `tooth ${tooth} is named twice; name each damaged tooth once`);
+      faults.add("twice", `damaged[${index}]`, `tooth ${tooth} is named twice; name each damaged tooth once`);
   }
   faults.throwIfAny();
   return new Set(numbers as readonly number[]);
@@ -112,11 +116,16 @@ function soundSpaceBefore(teeth: number, toRecut: ReadonlySet<number>): number {
 function checkStart(startSpace: unknown, teeth: number, toRecut: ReadonlySet<number>): number {
   if (!(typeof startSpace === "number" && Number.isInteger(startSpace) && startSpace >= 1 && startSpace <= teeth)) {
     return refuse(
+      wholeNumberFault(startSpace),
       "startSpace",
       `${quoted(startSpace)} is not a tooth space of ${groupDigits(teeth)}; give 1 to ${groupDigits(teeth)}`,
     );
   }
   if (!toRecut.has(startSpace)) return startSpace;
   const nearest = soundSpaceBefore(teeth, toRecut);
-  return refuse("startSpace", `space ${startSpace} is beside a damaged tooth; start from a sound one, such as ${nearest}`);
+  return refuse(
+    "conflict",
+    "startSpace",
+    `space ${startSpace} is beside a damaged tooth; start from a sound one, such as ${nearest}`,
+  );
 }

@@ -48,6 +48,7 @@ export function inMoveOrder(setting: Setting | NearMove, plan: RecutPlan): reado
   const perMove = fromExact(setting.spindlePerMove);
   if (Number(perMove.d) !== plan.teeth) {
     refuse(
+      "conflict",
       "setting",
       `it divides the work into ${perMove.d} and the gear has ${plan.teeth} teeth; give a setting for ${plan.teeth}`,
     );

@@ -52,6 +52,7 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
   faults.throwIfAny();
   if (depth > gear.wholeDepth) {
     refuse(
+      "out-of-range",
       "saw.depth",
       `${shown(depth)} mm is deeper than the tooth; give at most the whole depth, ${shown(gear.wholeDepth)} mm`,
     );
@@ -59,11 +60,15 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
   const halfAtBottom = halfWidthAtHeight(gear, gear.tipDiameter / 2 - depth);
   const greatestWidth = 2 * (halfAtBottom - leave);
   if (greatestWidth <= 0) {
-    refuse("saw.leave", `${shown(leave)} mm on each flank is more than half the space; give less than ${shown(halfAtBottom)} mm`);
+    refuse(
+      "out-of-range",
+      "saw.leave",
+      `${shown(leave)} mm on each flank is more than half the space; give less than ${shown(halfAtBottom)} mm`,
+    );
   }
   const width = given ?? greatestWidth;
   if (width > greatestWidth) {
-    refuse("saw.width", `${shown(width)} mm would cut into the flanks; give at most ${shown(greatestWidth)} mm`);
+    refuse("out-of-range", "saw.width", `${shown(width)} mm would cut into the flanks; give at most ${shown(greatestWidth)} mm`);
   }
   const left = (half: number) => half - width / 2;
   return {

@@ -58,13 +58,18 @@ export function thicknessCheck(gear: SpurGear, options: BacklashOptions): Thickn
   const mayLose = backlash - mateThinning;
   if (mayLose < 0) {
     refuse(
+      "conflict",
       "mateThinning",
       `the mate's teeth alone give ${shown(mateThinning)} mm of backlash, over the ${shown(backlash)} mm allowed; give a larger backlash`,
     );
   }
   const full = gear.toothThickness + gear.thinning;
   if (mayLose >= full) {
-    refuse("backlash", `${shown(backlash)} mm leaves nothing of a tooth ${shown(full)} mm thick; give a backlash far below that`);
+    refuse(
+      "out-of-range",
+      "backlash",
+      `${shown(backlash)} mm leaves nothing of a tooth ${shown(full)} mm thick; give a backlash far below that`,
+    );
   }
   return { full: measuresOf(gear, full), least: measuresOf(gear, full - mayLose), mayLose };
 }

@@ -72,7 +72,7 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
   const faults = faultList();
   const spec = (faults.object(options, "", keys) ?? {}) as Partial<RepairOptions>;
   if (spec.mateThinning !== undefined && spec.backlash === undefined) {
-    faults.add("mateThinning", "is of no use without the backlash of the pair; give backlash too");
+    faults.add("no-effect", "mateThinning", "is of no use without the backlash of the pair; give backlash too");
   }
   faults.throwIfAny();
   const { damaged = [], startSpace, backlash, mateThinning, settingError = {} } = spec;

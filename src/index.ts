@@ -28,17 +28,15 @@ export { type PinRange, pinRange } from "./gear/over-pins.ts";
 export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
-export { type NearRecut, type NearRecutByMoves, type NearRecutMove, nearRecuts } from "./gear/repair/near-recut.ts";
-export type { NearRecutFromStart, NearRecutPlace } from "./gear/repair/recut-from-start.ts";
-export {
-  type RecutHole,
-  type RecutMove,
-  type RecutOptions,
-  type RecutPurpose,
-  recutHoles,
-  recutMoves,
-} from "./gear/repair/recut-moves.ts";
 export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair/repair-on-head.ts";
+export {
+  type RepairBy,
+  type RepairPlace,
+  type RepairPlaceOptions,
+  type RepairPurpose,
+  repairPlaces,
+  repairPlan,
+} from "./gear/repair/repair-places.ts";
 export { type SawCut, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
 export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/repair/thickness-check.ts";
 export { type RepairOptions, type SpanToCheck, type ToothRepair, toothRepair } from "./gear/repair/tooth-repair.ts";
@@ -62,16 +60,12 @@ export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
 export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
+export type { Caution } from "./machine/caution.ts";
+export type { Check } from "./machine/checks.ts";
 export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
-export { type HolePosition, nearestHoles } from "./machine/nearest-holes.ts";
-export {
-  checkPositions,
-  type MoveBetween,
-  type Position,
-  type PositionOptions,
-  positions,
-  positionsAfter,
-} from "./machine/positions.ts";
+export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
+export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
+export type { PlanOptions } from "./machine/plan-options.ts";
 export {
   type DialPosition,
   type DialTable,
@@ -84,6 +78,7 @@ export {
 } from "./machine/readings.ts";
 export { type NearestTooth, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
+export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";
 export type { SetMove } from "./mechanism/motion.ts";
 export { type ProofOptions, prove, spindleTurnsPerMove } from "./mechanism/prove.ts";
 export { gearsForgotten, type MoveGives, whatMoveGives } from "./mechanism/reverse.ts";
@@ -102,6 +97,7 @@ export { type Kind, type KindOf, kindOf } from "./setting/kind.ts";
 export type {
   ByNearestHole,
   ByScale,
+  NearBy,
   NearError,
   NearFigures,
   NearFromZero,

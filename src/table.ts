@@ -36,7 +36,11 @@ export function indexTable(head: Head | PreparedHead, { from, to, ...options }: 
   checkDivisions(to, "to");
   if (to < from) refuse("conflict", "to", `${to} is below ${from}; give the smaller count first`);
   if (to - from >= mostRows)
-    refuse("too-many", "to", `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`);
+    refuse(
+      "too-many",
+      "to",
+      `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`,
+    );
   const search = searchOn(head, options);
   const rows: TableRow[] = [];
   for (let divisions = from; divisions <= to; divisions += 1) {

@@ -4,7 +4,7 @@ import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn, checkAngle } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
 import { type Exact, fromExact, groupDigits, rational, toExact } from "../number/ratio.ts";
-import { nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
+import { atZero, nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
 
 /** The most steps that are taken at once. */
 const mostSteps = 10_000;
@@ -97,7 +97,7 @@ function placeAt(
   index: number,
   before: Fraction | undefined,
 ): SpacedPlace {
-  const scales = { place: index + 1, angle: toExact(angle), ...scalesAt(head, angle, "plus") };
+  const scales = { place: index + 1, ...scalesAt(head, angle, atZero) };
   if (circle === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
   const { turns, mark: hole } = nearestHoleAt(angle, circle.holes, head.wormRatio);
   const last = before === undefined ? { turns, mark: hole } : nearestHoleAt(before, circle.holes, head.wormRatio);

@@ -5,7 +5,7 @@ import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { floorMod, fromExact, gcd, inverseModulo, rational } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { ByNearestHole, ByScale, NearFromZero } from "../setting/near-setting.ts";
+import type { ByNearestHole, ByScale, NearBy, NearFromZero } from "../setting/near-setting.ts";
 import { closest } from "./closest.ts";
 import { type Errors, figuresOf } from "./near-errors.ts";
 
@@ -51,16 +51,13 @@ export function nearestHole(layout: HeadLayout, wanted: Wanted): NearFromZero | 
   const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
   const [circle] = best.candidates.toSorted((a, b) => isMounted(b) - isMounted(a) || b.holes - a.holes);
   if (circle === undefined) return null;
-  const places = { perTurn: circle.holes, turns: layout.worm };
-  const by: ByNearestHole = {
-    kind: "nearest-hole",
-    method: "simple",
-    circle: circle.holes,
-    plate: circle.plate,
-    face: circle.face,
-    plateStopPin: "in",
-  };
-  return { ...eachFromZero(layout, wanted, places), ...by };
+  return byHolesOf(layout, wanted, circle);
+}
+
+/** Each position by the nearest hole of one circle. */
+export function byHolesOf(layout: HeadLayout, wanted: Wanted, { plate, face, holes }: OwnedCircle): NearBy<"nearest-hole"> {
+  const by: ByNearestHole = { kind: "nearest-hole", method: "simple", circle: holes, plate, face, plateStopPin: "in" };
+  return { ...eachFromZero(layout, wanted, { perTurn: holes, turns: layout.worm }), ...by };
 }
 
 /** Each position by the handwheel dial; null where there is none, or it has a mark for every position. */

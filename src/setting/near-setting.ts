@@ -72,6 +72,9 @@ export type NearFromZero = OfMove &
     readonly placesPerTurn: number;
   } & (ByNearestHole | ByScale<"dial"> | ByScale<"ring">);
 
+/** A setting from one zero by one kind of place. */
+export type NearBy<Kind extends NearFromZero["kind"]> = Extract<NearFromZero, { readonly kind: Kind }>;
+
 /** A setting that does not close; `moves` tells whether one move is made over and over. */
 export type NearSetting = NearMove | NearFromZero;
 

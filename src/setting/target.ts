@@ -58,3 +58,11 @@ export function movesFor(target: Target, most: number): readonly Move[] {
   }
   return moves;
 }
+
+/** Checks a target: a count or an angle, and not both. */
+export function checkTarget(target: Target): Target {
+  if ("divisions" in target && "angle" in target)
+    refuse("conflict", "target", "a count and an angle are both given; give one of divisions and angle");
+  if ("divisions" in target) return { divisions: checkDivisions(target.divisions) };
+  return { angle: checkAngle(target.angle) };
+}

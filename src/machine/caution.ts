@@ -1,0 +1,65 @@
+import { motionOf } from "../mechanism/motion.ts";
+import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
+import type { Fouling } from "../setting/setting.ts";
+import type { Repeated } from "./by-moves.ts";
+import type { Way } from "./way.ts";
+
+/** What to mind on the way through a job, as a code with its values; the most needful first. */
+export type Caution =
+  /** The hand's one way of turning, and what to do past the place. */
+  | { readonly code: "one-way"; readonly hand: "crank" | "handwheel" | "spindle" }
+  /** Lock to cut, unlock to move; keep from the cutter; the machine's manual comes first. */
+  | { readonly code: "lock-spindle" }
+  | { readonly code: "stop-cutter" }
+  | { readonly code: "manual-first" }
+  | { readonly code: "worm-out-of-mesh" }
+  | { readonly code: "stop-pin"; readonly stands: "in" | "out" }
+  /** Two parts to each move, and which comes first. */
+  | { readonly code: "two-parts"; readonly first: "crank" | "both" }
+  /** What the move gives without its gears. */
+  | { readonly code: "gears-forgotten"; readonly gives: MoveGives }
+  /** Not with the spindle tilted out of line, nor while the same gears cut a helix. */
+  | { readonly code: "gears-limits" }
+  | { readonly code: "may-foul"; readonly fouling: Fouling }
+  /** The work goes round as often as there are teeth in a move. */
+  | { readonly code: "several-teeth"; readonly teethPerMove: number }
+  /** A near move: its error grows with every move from the start. */
+  | { readonly code: "error-grows" }
+  /** From zero: one rounded step is never added to the last. */
+  | { readonly code: "never-add-steps" };
+
+/** What to mind on a way. */
+export function cautionsFor(way: Way): readonly Caution[] {
+  const always: Caution[] = [{ code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }];
+  switch (way.by) {
+    case "moves":
+      return [...byMoves(way.setting), ...always];
+    case "nearest-hole":
+      return [{ code: "stop-pin", stands: "in" }, { code: "never-add-steps" }, { code: "one-way", hand: "crank" }, ...always];
+    case "dial":
+    case "ring":
+      return [{ code: "never-add-steps" }, { code: "one-way", hand: "handwheel" }, ...always];
+  }
+}
+
+const hands = { "index-pin": "crank", "rear-pin": "crank", dial: "handwheel", "spindle-pin": "spindle" } as const;
+
+/** Said by what the setting has, and not by its method: whatever is geared can have its gears forgotten. */
+function byMoves(setting: Repeated): readonly Caution[] {
+  const [pin] = motionOf(setting).pins;
+  const hand = hands[pin?.at ?? "index-pin"];
+  const cautions: Caution[] = [];
+  if (hand === "spindle") cautions.push({ code: "worm-out-of-mesh" });
+  if (setting.plateStopPin !== null) cautions.push({ code: "stop-pin", stands: setting.plateStopPin });
+  if ("second" in setting) cautions.push({ code: "two-parts", first: setting.second.direction === "against" ? "both" : "crank" });
+  if ("gears" in setting) {
+    const gives = gearsForgotten(setting);
+    if (gives !== null) cautions.push({ code: "gears-forgotten", gives });
+    if (setting.gears.mayFoul !== null) cautions.push({ code: "may-foul", fouling: setting.gears.mayFoul });
+    cautions.push({ code: "gears-limits" });
+  }
+  if (setting.teethPerMove > 1) cautions.push({ code: "several-teeth", teethPerMove: setting.teethPerMove });
+  if (!setting.exact) cautions.push({ code: "error-grows" });
+  cautions.push({ code: "one-way", hand });
+  return cautions;
+}

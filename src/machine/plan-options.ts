@@ -1,0 +1,114 @@
+import type { Head } from "../head/head.ts";
+import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
+import { type Exact, groupDigits } from "../number/ratio.ts";
+import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
+import type { NearSetting } from "../setting/near-setting.ts";
+import type { Setting } from "../setting/setting.ts";
+import type { Target } from "../setting/target.ts";
+import { checkZero, mostPositions, type Side } from "./readings.ts";
+import type { Way } from "./way.ts";
+import type { Asked } from "./ways.ts";
+import { stepsOf, type Work } from "./work.ts";
+
+/** How a job is planned; what is left out is as on most jobs. */
+export interface PlanOptions extends SearchOptions {
+  /** The setting to follow, exact or near, as an answer of the same head and target gave it; left out, the best. */
+  readonly setting?: Setting | NearSetting | undefined;
+  /** The way to follow: by moves, or each place by itself from the start; left out, the best. */
+  readonly by?: Way["by"] | undefined;
+  /** The teeth to visit, 1 to the count; left out, all in the order that the moves reach them. */
+  readonly teeth?: readonly number[] | undefined;
+  /** The last tooth that is done: what comes after it is planned. Not beside `teeth`. */
+  readonly after?: number | undefined;
+  /** Whether teeth named are visited as they are given, which is usual, or as the moves reach them. */
+  readonly order?: "given" | "moves" | undefined;
+  /** Of the teeth named, those whose place matters, where some are only gone to; left out, all. */
+  readonly matters?: readonly number[] | undefined;
+  /** The tooth at which pin and scales stand as at the start; left out, 1. */
+  readonly startTooth?: number | undefined;
+  /** The hole of its circle that the pin stands in at the start; left out, 0. */
+  readonly startHole?: number | undefined;
+  /** Where ring and dial stand at the start, in revolutions from their zero; left out, at it. */
+  readonly startAngle?: Exact | undefined;
+  /** Which way ring and dial go from there; left out, plus. */
+  readonly side?: Side | undefined;
+  /** `"forward"` never turns back; `"nearer"` goes whichever way takes fewer moves. Left out, forward. */
+  readonly direction?: "forward" | "nearer" | undefined;
+  /** In arc-seconds: near ways that leave no more are ranked by least work; left out, 0. */
+  readonly goodEnough?: number | undefined;
+}
+
+/** The keys of {@link PlanOptions}. */
+export const planKeys: readonly string[] = [
+  ...searchKeys,
+  "setting",
+  "by",
+  "teeth",
+  "after",
+  "order",
+  "matters",
+  "startTooth",
+  "startHole",
+  "startAngle",
+  "side",
+  "direction",
+  "goodEnough",
+];
+
+/** The work as the options lay it out. */
+export function workFrom(head: Head, target: Target, options: PlanOptions): Work {
+  const { startTooth = 1, startHole = 0, direction = "forward", startAngle, side } = options;
+  const steps = stepsOf(target);
+  if (typeof startHole !== "number" || !Number.isInteger(startHole) || startHole < 0) {
+    refuse(wholeNumberFault(startHole), "startHole", `${quoted(startHole)} is not a hole; give a whole number from 0`);
+  }
+  oneOf(direction, ["forward", "nearer"], "direction");
+  return {
+    head,
+    ...steps,
+    startTooth: checkTooth(startTooth, steps.count, "startTooth"),
+    startHole,
+    zero: checkZero({ startAngle, side }),
+    direction,
+  };
+}
+
+/** What is asked for of the work. */
+export function askedFrom({ teeth, after, order = "given", matters, goodEnough = 0 }: PlanOptions, { count }: Work): Asked {
+  oneOf(order, ["given", "moves"], "order");
+  if (teeth !== undefined && after !== undefined)
+    refuse("conflict", "after", "is given beside teeth; name the teeth that are left, or the last that is done");
+  if (teeth !== undefined && (!Array.isArray(teeth) || teeth.length === 0))
+    refuse("missing", "teeth", "the list names none; give teeth such as 1, 17, 40, or leave it out for all");
+  if (typeof goodEnough !== "number" || !(goodEnough >= 0))
+    refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
+  const many = teeth?.length ?? (after === undefined ? count : 0);
+  if (many > mostPositions) {
+    refuse("too-many", "teeth", `${groupDigits(many)} places are too many to list; name at most ${groupDigits(mostPositions)}`);
+  }
+  const named = (list: readonly number[], place: string) =>
+    list.map((tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
+  return {
+    teeth: teeth === undefined ? null : named(teeth, "teeth"),
+    order,
+    matters: matters && new Set(named(matters, "matters")),
+    goodEnough,
+  };
+}
+
+/** Checks the number of a tooth. */
+export function checkTooth(tooth: unknown, count: number, place: string): number {
+  if (typeof tooth === "number" && Number.isInteger(tooth) && tooth >= 1 && tooth <= count) return tooth;
+  return refuse(
+    wholeNumberFault(tooth),
+    place,
+    `${quoted(tooth)} is not a tooth of ${groupDigits(count)}; give 1 to ${groupDigits(count)}`,
+  );
+}
+
+/** Checks a word against those allowed. */
+function oneOf<Word extends string>(word: unknown, words: readonly Word[], place: string): asserts word is Word {
+  if (!words.includes(word as Word)) {
+    refuse("unknown-word", place, `${quoted(word)} is neither ${words.map((each) => JSON.stringify(each)).join(" nor ")}`);
+  }
+}

@@ -1,0 +1,36 @@
+import type { NearBy, NearFromZero, NearMove, NearSetting } from "../setting/near-setting.ts";
+import type { Setting } from "../setting/setting.ts";
+
+/** One setting made over and over: exact, or near, so that its error grows from move to move. */
+export interface WayByMoves {
+  readonly by: "moves";
+  readonly setting: Setting | NearMove;
+}
+
+/** Every place by itself from the start: no error adds to the next. */
+export interface WayFromZero<Kind extends NearFromZero["kind"]> {
+  readonly by: Kind;
+  readonly setting: NearBy<Kind>;
+}
+
+/** The way a job is done. `by` tells which. */
+export type Way = WayByMoves | WayFromZero<"nearest-hole"> | WayFromZero<"dial"> | WayFromZero<"ring">;
+
+/** The way of a setting. */
+export function wayOf(setting: Setting | NearSetting): Way {
+  if (setting.exact || setting.moves === "equal") return { by: "moves", setting };
+  switch (setting.kind) {
+    case "nearest-hole":
+      return { by: setting.kind, setting };
+    case "dial":
+      return { by: setting.kind, setting };
+    case "ring":
+      return { by: setting.kind, setting };
+  }
+}
+
+/** A way with how far it is off over the places of a job. */
+export type RankedWay = Way & {
+  /** The greatest error of any place asked for, in arc-seconds without sign; 0 where exact. */
+  readonly worstArcSeconds: number;
+};

@@ -1,0 +1,69 @@
+import type { Answer } from "../answer.ts";
+import type { Head } from "../head/head.ts";
+import type { Reason } from "../instead/impossible.ts";
+import type { Route } from "../instead/routes.ts";
+import { formatAngle } from "../number/angle.ts";
+import type { Target } from "../setting/target.ts";
+import type { Item } from "./item.ts";
+import { methodWords, whyNotWords } from "./methods.ts";
+import { arcUpTo, counted } from "./numbers.ts";
+import { shortSetting } from "./setting-words.ts";
+
+/** What was asked for: `127 DIVISIONS`, `ANGLE 2° 54′ 00″`. */
+export function targetWords(target: Target): string {
+  return "divisions" in target ? counted(target.divisions, "division").toUpperCase() : `ANGLE ${formatAngle(target.angle, 2)}`;
+}
+
+/** The head in one line: its name, and its ratio where the name does not say it. */
+export function headLine({ name, wormRatio }: Pick<Head, "name" | "wormRatio">): string {
+  const ratio = `${wormRatio}:1`;
+  return name.includes(ratio) ? name : `${name} (${ratio})`;
+}
+
+/** Why methods cannot do a target, those that one would expect of this head. */
+export function reasonItems(reasons: readonly Reason[], head: Head): readonly Item[] {
+  return reasons
+    .filter(({ method }) => methodWords[method].isExpected(head))
+    .map((reason) => ({ term: methodWords[reason.method].name, text: whyNotWords(reason) }));
+}
+
+/** Why the methods that would be preferred to the setting found cannot do it. */
+export function passedOverItems({ passedOver }: Answer, head: Head): readonly Item[] {
+  return reasonItems(passedOver, head).map(({ term, text }) => ({ term: `Not ${term.toLowerCase()}`, text }));
+}
+
+const routeTerms: Readonly<Record<Route["kind"], string>> = {
+  method: "Another way",
+  gears: "Add gears",
+  circle: "Drill a circle",
+  count: "Another count",
+  near: "Near settings",
+};
+const mostOfAKind = 4;
+
+/** The ways on where a count is impossible, the least effort first; a kind is named once. */
+export function routeItems({ routes }: Answer): readonly Item[] {
+  const all: readonly Route[] = routes;
+  return all.flatMap((route, index) => {
+    const before = all.slice(0, index).filter(({ kind }) => kind === route.kind).length;
+    return before < mostOfAKind ? [{ term: before === 0 ? routeTerms[route.kind] : "", text: routeWords(route) }] : [];
+  });
+}
+
+function routeWords(route: Route): string {
+  switch (route.kind) {
+    case "method":
+      return shortSetting(route.setting);
+    case "gears":
+      return `${route.add.join(" and ")} teeth: then ${shortSetting(route.setting)}`;
+    case "count":
+      return `${route.divisions} can be done: ${shortSetting(route.setting)}`;
+    case "near":
+      return `the best is ${arcUpTo(route.setting.worstArcSeconds)} off at its worst; see below`;
+    case "circle": {
+      const [first, ...others] = route.circles;
+      const or = others.length > 0 ? `, or ${others.join(", ")}` : "";
+      return `of ${first} holes${or}: then ${route.setting.turns} + ${route.setting.spaces} of ${first}`;
+    }
+  }
+}

@@ -1,0 +1,184 @@
+import type { Head } from "../head/head.ts";
+import type { WhyNot } from "../methods/why-not.ts";
+import { groupDigits } from "../number/ratio.ts";
+import type { Proof } from "../setting/proof.ts";
+import type { Crank, Method, SettingBy } from "../setting/setting.ts";
+import { trainItems, trainShort } from "./gear-train-words.ts";
+import type { Item } from "./item.ts";
+import { counted, mixed } from "./numbers.ts";
+import { plateName } from "./plates.ts";
+
+/** What is said of the settings of one method. */
+export interface MethodWords<M extends Method> {
+  /** As in a list of methods: `Simple`. */
+  readonly name: string;
+  /** Whether a head can be said to lack it: nobody asks why a head without a direct plate does no direct indexing. */
+  isExpected(head: Head): boolean;
+  /** The setting, item by item in the order of work. */
+  setUp(setting: SettingBy<M>, head: Head): readonly Item[];
+  /** The move in few words, without the plate: `0 + 5 of 15`. */
+  short(setting: SettingBy<M>): string;
+  /** What all the moves together come to, after `127 moves, 1 turn of the work`. */
+  proof(setting: SettingBy<M>, proof: Proof): string;
+}
+
+/** What is said of each method: a new method has its words here. */
+export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
+  direct: {
+    name: "Direct",
+    isExpected: ({ directPlates }) => directPlates.length > 0,
+    setUp: ({ plate, circle, spaces }) => [
+      { term: "Worm", text: "out of mesh; the spindle is moved by hand" },
+      { term: "Direct plate", text: `${plate}, ${circle} holes` },
+      { term: "Move", text: counted(spaces, "space") },
+    ],
+    short: ({ spaces, circle }) => `${counted(spaces, "space")} of ${circle} on the direct plate`,
+    proof: () => ", and the pin is in its first hole again",
+  },
+  simple: {
+    name: "Simple",
+    isExpected: () => true,
+    setUp: (setting, head) =>
+      setting.circle === null && head.plates.length === 0
+        ? [{ term: "Dial", text: `${counted(setting.turns, "turn")} + 0 marks: back at the same mark after every move` }]
+        : [...crankItems(setting), stopPinIn],
+    short: crankShort,
+    proof: ({ circle }, proof) => {
+      const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
+      return `: ${turnsOf(proof.crankTurns)} of the crank bring you back to ${hole}`;
+    },
+  },
+  compound: {
+    name: "Compound",
+    isExpected: () => true,
+    setUp: compoundItems,
+    short: (setting) => {
+      const { second } = setting;
+      return `${crankShort(setting)} ${second.direction === "with" ? "+" : "−"} ${second.spaces} of ${second.circle}`;
+    },
+    proof: (_, proof) => {
+      const place = proof.pinTurns?.includes("/")
+        ? "the work back to its start, the pins to other holes"
+        : "you back to the start holes";
+      return `: ${turnsOf(proof.crankTurns)} of the crank in all bring ${place}`;
+    },
+  },
+  differential: {
+    name: "Differential",
+    isExpected: () => true,
+    setUp: (setting) => [
+      ...crankItems(setting),
+      { term: "Plate stop pin", text: "OUT: the gears turn the plate" },
+      ...trainItems(setting.gears),
+    ],
+    short: (setting) => `${crankShort(setting)}, ${trainShort(setting.gears)}`,
+    proof: ({ gears }, proof) =>
+      `: the pin goes ${turnsOf(proof.pinTurns)} over the plate, the plate ${turnsOf(proof.plateTurns)} ${gears.direction} the crank; ${turnsOf(proof.crankTurns)} of the crank in all, and the work is back at its start`,
+  },
+  dial: {
+    name: "Dial",
+    isExpected: ({ dial }) => dial !== null,
+    setUp: dialItems,
+    short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces}/${circle} turns`,
+    proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the crank bring you back to the start mark`,
+  },
+};
+
+const stopPinIn: Item = { term: "Plate stop pin", text: "in" };
+
+function crankShort({ turns, circle, spaces }: Crank): string {
+  return circle === null ? `${counted(turns, "turn")} + 0` : `${turns} + ${spaces} of ${circle}`;
+}
+
+/** Plate, crank and arms. */
+function crankItems(setting: Crank): readonly Item[] {
+  const { turns, spaces, circle } = setting;
+  const move = `${counted(turns, "turn")} + ${counted(spaces, "space")}`;
+  if (circle === null) {
+    return [
+      { term: "Plate", text: "any, any circle: the pin comes back to the same hole" },
+      { term: "Crank", text: move },
+    ];
+  }
+  return [
+    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes` },
+    { term: "Crank", text: move },
+    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them` },
+  ];
+}
+
+/** Two parts to each move; one that goes back comes first, so that the worm is last moved forward. */
+function compoundItems(setting: SettingBy<"compound">): readonly Item[] {
+  const { turns, spaces, circle, second } = setting;
+  const back = second.direction === "against";
+  const alone: Item = {
+    term: back ? "Then the crank" : "First, the crank",
+    text: `${counted(turns, "turn")} + ${counted(spaces, "space")} of ${circle}, forward`,
+  };
+  const both: Item = {
+    term: back ? "First, both" : "Then both",
+    text: `draw the rear pin from the circle of ${second.circle}; crank and plate together ${back ? "BACK the other way" : "ON the same way"} ${counted(second.spaces, "space")} of ${second.circle}; rear pin in again`,
+  };
+  const slack: Item = {
+    term: "",
+    text: "The crank forward after it takes up the slack of the worm: always in this order.",
+  };
+  return [
+    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes` },
+    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them` },
+    ...(back ? [both, alone, slack] : [alone, both]),
+    {
+      term: "Plate stop pin",
+      text: `OUT: the rear pin holds the plate, in the circle of ${second.circle} on the same face`,
+    },
+  ];
+}
+
+function dialItems({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readonly Item[] {
+  const lines = dial?.vernierLines ?? 1;
+  const vernier = lines > 1 ? ` + ${counted(spaces % lines, "line")} of the vernier` : "";
+  return [
+    {
+      term: "Dial",
+      text: `${counted(turns, "turn")} + ${counted(Math.floor(spaces / lines), "mark")}${vernier} from each to the next`,
+    },
+    { term: "", text: "Set every position from one zero, not each from the last." },
+  ];
+}
+
+function turnsOf(turns: Proof["crankTurns"]): string {
+  const shown = turns === null ? "0" : mixed(turns, " ");
+  return `${shown} turn${shown === "1" ? "" : "s"}`;
+}
+
+const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
+  "direct-plate": "the head has no direct plate",
+  "index-plate": "the head has no index plate",
+  "rear-pin": "the head has no rear pin to hold the plate by a second circle",
+  dial: "the head has no dial",
+  gearing: "the plate of this head cannot be geared to its spindle",
+  "change-gears": "no change gears are listed for this head",
+};
+
+const multiples: Readonly<
+  Record<Extract<WhyNot, { code: "no-multiple" }>["of"], (of: string, owned: readonly number[]) => string>
+> = {
+  "direct-plate": (of, owned) => `needs a direct plate whose holes are a multiple of ${of}; yours: ${owned.join(", ")}`,
+  circle: (of) => `needs a circle whose holes are a multiple of ${of}; no circle of yours is`,
+  "two-circles": (of) => `needs two circles on one face whose least common multiple is a multiple of ${of}; no two of yours are`,
+  dial: (of) => `needs a dial whose marks and vernier lines in a turn are a multiple of ${of}; yours is not`,
+};
+
+/** Why a method cannot do a target. */
+export function whyNotWords(why: WhyNot): string {
+  switch (why.code) {
+    case "without":
+      return parts[why.part];
+    case "no-multiple":
+      return multiples[why.of](why.multiplesOf.map(groupDigits).join(" or "), why.owned);
+    case "no-train": {
+      const teeth = why.teethPerMove === 1 ? "" : ` and 1 to ${why.teethPerMove} teeth per move`;
+      return `every circle, every train of one and two pairs${teeth} was tried, the plate turning at most ${why.greatestPlateRatio} times for one spindle turn; none closes`;
+    }
+  }
+}

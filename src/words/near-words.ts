@@ -1,0 +1,59 @@
+import { finestGrade } from "../gear/pitch-deviation.ts";
+import { errorAtRadius } from "../number/error-at-radius.ts";
+import type { NearSetting } from "../setting/near-setting.ts";
+import { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
+import { arcUpTo } from "./numbers.ts";
+import { plateName } from "./plates.ts";
+import { shortSetting } from "./setting-words.ts";
+
+/** The radius of the work, and the unit that its lengths are told in. */
+export interface AtRadius {
+  readonly mm: number;
+  readonly unit: Unit;
+}
+
+/** How a near setting is made, in few words. */
+export function nearHow(setting: NearSetting): string {
+  if (setting.moves === "equal") return shortSetting(setting);
+  const each = "every position by itself from one zero";
+  return setting.kind === "nearest-hole" ? `of ${setting.circle} (plate ${plateName(setting)}), ${each}` : each;
+}
+
+/** How far a near setting is off, never less than it is. `count` is null for an angle. */
+export function nearErrorWords(setting: NearSetting, count: number | null, radius: AtRadius | null): string {
+  const worst = offBy(setting.worstArcSeconds, radius);
+  if (count === null) return `it leaves the angle up to ${worst} off`;
+  const sums =
+    setting.moves === "equal" ? `the last meets the first ${arcUpTo(setting.closingArcSeconds)} out` : "nothing adds up";
+  const grade = radius === null ? "" : gradeWords(setting, radius, count);
+  return `no position over ${worst} off (tooth ${setting.error.worstTooth}); ${sums}${grade}`;
+}
+
+/** A bound on an error, and the length that it is at a radius: `4.9″ (0.0012 mm)`. */
+export function offBy(arcSeconds: number, radius: AtRadius | null): string {
+  return radius === null
+    ? arcUpTo(arcSeconds)
+    : `${arcUpTo(arcSeconds)} (${lengthOf(arcSeconds, radius.mm, lengthsIn(radius.unit))})`;
+}
+
+const placesOfErrors = 4;
+
+/** The length along the arc that an error is at a radius, rounded upwards. */
+export function lengthOf(arcSeconds: number, radiusMm: number, length: LengthWords): string {
+  return length.upTo(Math.abs(errorAtRadius(arcSeconds, radiusMm).mm), placesOfErrors);
+}
+
+/** What lengths and grades beside near settings mean. */
+export function gradeNote({ mm, unit }: AtRadius, count: number | null): string {
+  const lengths = `Lengths are those at a radius of ${lengthsIn(unit)(mm)}.`;
+  if (count === null) return lengths;
+  return `${lengths} Grades are those of ISO 1328-1:1995 (its formula from memory) for a gear of that pitch radius, for the indexing alone.`;
+}
+
+/** For a gear of that pitch radius, the accuracy grade that the step from tooth to tooth would still allow. */
+function gradeWords({ pitchArcSeconds }: NearSetting, { mm }: AtRadius, count: number): string {
+  const gear = { module: (2 * mm) / count, diameterMm: 2 * mm };
+  if (gear.module < 0.5 || gear.module > 70 || gear.diameterMm < 5 || gear.diameterMm > 10_000) return "";
+  const grade = finestGrade(gear, pitchArcSeconds);
+  return `; tooth to tooth ${grade === null ? "worse than grade 12" : `within grade ${grade}`}`;
+}

@@ -1,0 +1,65 @@
+import type { MoveBetween, Place, PlaceByHole } from "../machine/place.ts";
+import type { Way } from "../machine/way.ts";
+import { motionOf, type Pin } from "../mechanism/motion.ts";
+
+/** What the hand goes by to a place: holes of an index plate, holes of the spindle's own plate, or marks of a scale. */
+export type GoesBy = "index-holes" | "spindle-holes" | "marks";
+
+const pins: Readonly<Record<Pin["at"], GoesBy>> = {
+  "index-pin": "index-holes",
+  "rear-pin": "index-holes",
+  "spindle-pin": "spindle-holes",
+  dial: "marks",
+};
+
+/** What the hand goes by on a way. */
+export function goesBy(way: Way): GoesBy {
+  switch (way.by) {
+    case "moves":
+      return pins[motionOf(way.setting).pins[0]?.at ?? "index-pin"];
+    case "nearest-hole":
+      return "index-holes";
+    case "dial":
+    case "ring":
+      return "marks";
+  }
+}
+
+/** How to get to a place from the one before, in few words: `0 + 6/15`, `0 + 2/43, both on 15/41`; empty where marks are set. */
+export function goOnWords(place: Place, way: Way): string {
+  switch (place.by) {
+    case "moves":
+      return goesBy(way) === "marks" ? "" : moveWords(place.from, way.setting.circle, goesBy(way));
+    case "nearest-hole":
+      return holeWords(place.from, way.setting.circle);
+    case "dial":
+    case "ring":
+      return "";
+  }
+}
+
+function holeWords({ direction, turns, spaces }: PlaceByHole["from"], circle: number | null): string {
+  if (turns === 0 && spaces === 0) return "stay";
+  return `${direction === "back" ? "BACK " : ""}${turns} + ${spaces}/${circle}`;
+}
+
+/** A move between two places: turns + spaces, and the part by the rear pin; one that goes back is made first. */
+export function moveWords({ direction, moves, turns, spaces, second }: MoveBetween, circle: number | null, by: GoesBy): string {
+  if (moves === 0) return "stay";
+  const back = direction === "back";
+  const on = circle === null ? "" : `/${circle}`;
+  const alone = `${by === "spindle-holes" && turns === 0 ? "" : `${turns} + `}${spaces}${on}`;
+  if (second === undefined) return `${back ? "BACK " : ""}${alone}`;
+  const whole = second.turns > 0 ? `${second.turns} + ` : "";
+  const goesOn = (second.direction === "with") === !back;
+  const both = `both ${goesOn ? "on" : "back"} ${whole}${second.spaces}/${second.circle}`;
+  const parts = goesOn ? [alone, both] : [both, alone];
+  return back ? `BACK ${alone}, ${both}` : parts.join(", ");
+}
+
+/** Where the pin stands, in words: `hole 12`, `hole 12, rear pin in hole 3`; empty where no hole tells. */
+export function holeStands(place: Place, way: Way): string {
+  if (!("hole" in place) || place.hole === null || goesBy(way) === "marks") return "";
+  const rear = place.by === "moves" && place.rearHole !== undefined ? `, rear pin in hole ${place.rearHole}` : "";
+  return `hole ${place.hole}${rear}`;
+}

@@ -1,0 +1,28 @@
+import type { Scale } from "../head/scale.ts";
+import { leastCountArcSeconds, type Reading } from "../machine/readings.ts";
+import { formatAngle } from "../number/angle.ts";
+import type { Exact } from "../number/ratio.ts";
+import { shortAngle } from "./numbers.ts";
+
+/** A reading in a table, as short as its scale shows it: `5° 25′ 40″`, or `17 + 4` for mark and vernier line. */
+export function readingShort({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
+  if (figure !== null) return shortAngle(figure);
+  return vernierLines > 1 ? `${mark} + ${line}` : String(mark);
+}
+
+/** A reading in a line of text: `41°`, `mark 17 line 4`, `0° 49′ 30″`; of a ring where no ratio is given, else of a dial with its turns. */
+export function readingWords(reading: Reading, scale: Scale, wormRatio: Exact | null): string {
+  const turns = wormRatio === null ? "" : `${reading.turns} t + `;
+  const line = scale.vernierLines > 1 ? ` line ${reading.line}` : "";
+  const finest = wormRatio === null ? leastCountArcSeconds(scale) : leastCountArcSeconds(scale, wormRatio);
+  const shown = reading.figure === null ? `mark ${reading.mark}${line}` : figureWords(reading.figure, finest);
+  return `${turns}${shown}`;
+}
+
+/** The figure of a scale in degrees, with only the parts that it can show. */
+function figureWords(figure: Exact, finest: number): string {
+  const words = formatAngle(figure, 1).replace(/^≈ /, "");
+  if (finest % 3600 === 0) return words.replace(/ 00′ 00\.0″$/, "");
+  if (finest % 60 === 0) return words.replace(/ 00\.0″$/, "");
+  return finest % 1 === 0 ? words.replace(/\.0″$/, "″") : words;
+}

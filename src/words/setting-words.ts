@@ -1,0 +1,74 @@
+import type { Head } from "../head/head.ts";
+import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
+import { formatAngle } from "../number/angle.ts";
+import type { NearMove } from "../setting/near-setting.ts";
+import type { OfMove, Setting, UnprovedSetting } from "../setting/setting.ts";
+import type { Item } from "./item.ts";
+import { type MethodWords, methodWords } from "./methods.ts";
+import { arcUpTo, counted } from "./numbers.ts";
+import { plateName } from "./plates.ts";
+
+/** The words of a setting's own method; the registry pairs them rightly. */
+function wordsOf(setting: UnprovedSetting): MethodWords<UnprovedSetting["method"]> {
+  return methodWords[setting.method] as unknown as MethodWords<UnprovedSetting["method"]>;
+}
+
+/** A setting in full, item by item in the order of work, without its proof. */
+export function settingItems(setting: UnprovedSetting, head: Head): readonly Item[] {
+  return [...wordsOf(setting).setUp(setting, head), { term: "Each move", text: eachMove(setting) }, ...forgottenItems(setting)];
+}
+
+/** What one move does to the work. */
+export function eachMove({ spindlePerMove, teethPerMove }: OfMove): string {
+  const teeth = teethPerMove === 1 ? "" : `; ${teethPerMove} teeth on, so go round the work ${teethPerMove} times`;
+  return `${formatAngle(spindlePerMove, 1)} of the work${teeth}`;
+}
+
+/** The costliest mistake with gears, and where they cannot be used. */
+function forgottenItems(setting: UnprovedSetting): readonly Item[] {
+  const alone = gearsForgotten(setting);
+  if (alone === null) return [];
+  return [
+    { term: "Gears forgotten", text: `${moveAlone(setting)} alone ${givesWords(alone)}. The part is scrap.` },
+    { term: "Never", text: "with the spindle tilted out of line with the gears, nor while they cut a helix" },
+  ];
+}
+
+function moveAlone({ turns, spaces, circle }: UnprovedSetting): string {
+  const whole = turns === 0 ? "" : `${counted(turns, "turn")} + `;
+  return `${whole}${circle === null ? "0 spaces" : `${counted(spaces, "space")} of ${circle}`}`;
+}
+
+/** What a move gives: `gives 120`, or what it comes nearest to. */
+export function givesWords({ exact, divisions, closingArcSeconds }: MoveGives): string {
+  return exact ? `gives ${divisions}` : `comes nearest to ${divisions}, ${arcUpTo(closingArcSeconds)} out at the close`;
+}
+
+/** The proof in one line: moves, turns of the work, and what crank and plate come to. */
+export function proofWords(setting: Setting): string {
+  const { proof } = setting;
+  const back = `${counted(proof.moves, "move")}, ${counted(proof.rounds, "turn")} of the work`;
+  return `${back}${wordsOf(setting).proof(setting, proof)}`;
+}
+
+/** The proof in few words, for where nobody asked for more. */
+export function proofShort({ proof }: Setting): string {
+  return `${counted(proof.moves, "move")}, ${counted(proof.rounds, "turn")} of the work, and it is back at its start`;
+}
+
+/** A setting in few words: `0 + 5 of 15 (plate 1), gears 56 to 24, 2 idlers, plate against`. */
+export function shortSetting(setting: UnprovedSetting): string {
+  const teeth = setting.teethPerMove === 1 ? "" : `, ${setting.teethPerMove} teeth per move`;
+  const place = setting.plate === null ? "" : ` (plate ${plateName(setting)})`;
+  return `${wordsOf(setting).short(setting)}${place}${teeth}`;
+}
+
+/** What is worth knowing of a setting among others: the plate that is on the head, the largest circle. */
+export function marksAmong(setting: Setting | NearMove, all: readonly UnprovedSetting[], mounted: string | null): string {
+  const largest = Math.max(...all.map(({ circle }) => circle ?? 0));
+  const marks = [
+    ...(setting.plate !== null && setting.plate === mounted ? ["mounted"] : []),
+    ...(all.length > 1 && setting.circle !== null && setting.circle === largest ? ["largest circle"] : []),
+  ];
+  return marks.length === 0 ? "" : `: ${marks.join(", ")}`;
+}

@@ -1,0 +1,48 @@
+import type { Head } from "../head/head.ts";
+import type { Way } from "../machine/way.ts";
+import type { Item } from "./item.ts";
+import { nearNames, settingTitle } from "./kinds.ts";
+import { methodWords } from "./methods.ts";
+import { plateName } from "./plates.ts";
+import { settingItems } from "./setting-words.ts";
+
+/** A way as a title: `COMPOUND INDEXING`, `THE NEAREST HOLES`. */
+export function wayTitle(way: Way): string {
+  switch (way.by) {
+    case "moves":
+      return settingTitle(way.setting);
+    case "nearest-hole":
+      return "THE NEAREST HOLES";
+    case "dial":
+      return "BY THE DIAL";
+    case "ring":
+      return "BY THE RING";
+  }
+}
+
+/** A way in one or two words, as in a list of others: `compound`, `nearest hole`. */
+export function wayName(way: Way): string {
+  if (way.by !== "moves") return nearNames[way.by].toLowerCase();
+  const { setting } = way;
+  return (setting.exact ? methodWords[setting.method].name : nearNames[setting.kind]).toLowerCase();
+}
+
+/** How a way is set up, item by item. */
+export function wayItems(way: Way, head: Head): readonly Item[] {
+  switch (way.by) {
+    case "moves":
+      return settingItems(way.setting, head);
+    case "nearest-hole":
+      return [
+        { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes` },
+        { term: "Plate stop pin", text: "in" },
+        {
+          term: "Set",
+          text: "every place by itself, counted in crank turns and holes from the start; no error adds to the next",
+        },
+      ];
+    case "dial":
+    case "ring":
+      return [{ term: "Set", text: `every place by the ${way.by} from one zero; no error adds to the next` }];
+  }
+}

@@ -135,7 +135,7 @@ At the machine
   --ring ANGLE        the tooth that the degree ring stands at
   --start-hole N      the hole the pin starts in (0)
   --start-angle A     where the ring and dial stand at tooth 1 (0)
-  --minus             ring and dial are turned to the minus side of zero
+  --minus             ring and dial fall from there; else they rise
   --nearer            go back where that is nearer; else always onward
   --coordinates       x and y of every tooth on --radius, and the chords;
                       --tangents: all positive; --clockwise; --start-angle

@@ -1,9 +1,9 @@
 import {
   type Answer,
   dialReadings,
-  type Exact,
   formatAngle,
   type Head,
+  type NearestTooth,
   nearestHoles,
   type Position,
   type PositionOptions,
@@ -89,29 +89,36 @@ function nothingLeft(key: "positions" | "fromZero"): More {
 function standingAt({ target, settings: [best] }: Answer, ring: string, how: Omit<PositionOptions, "teeth">): More {
   const step = best ?? ("divisions" in target ? { spindlePerMove: `1/${target.divisions}`, teethPerMove: 1 } : null);
   if (step === null) return nothingMore;
-  const at = toothAt(step, angleFromZero(ring, "--ring"), how);
+  const { head, startAngle, side } = how;
+  const at = toothAt(step, angleFromZero(ring, "--ring"), {
+    ring: head?.ring ?? null,
+    ...(startAngle !== undefined && { startAngle }),
+    ...(side !== undefined && { side }),
+  });
   const [here] = best === undefined ? [] : positions(best, { ...how, teeth: [at.tooth] });
   const hole =
     here === undefined || here.hole === null || best?.method === "dial" ? "" : `; the pin should be in hole ${here.hole}`;
+  const doubt = at.sure ? null : whyNotSure(at, head?.ring ?? null);
   return {
     data: { standingAt: at },
     lines: [
       "",
-      line("The ring says", `tooth ${at.tooth}, ${pastWords(at.past)}${hole}`),
-      ...(at.sure
-        ? []
-        : [
-            line(
-              "NOT SURE",
-              "that is over a quarter of a tooth off: check the zero of the ring, its side, and the count; or the ring is too coarse for this count",
-            ),
-          ]),
+      line("The ring says", `${at.sure ? "" : "about "}tooth ${at.tooth}, ${pastWords(at)}${hole}`),
+      ...(doubt === null ? [] : [line("NOT SURE", doubt)]),
       line("What is left", `ask again with --after ${at.tooth}`),
     ],
   };
 }
 
-function pastWords(past: Exact): string {
-  if (past === "0") return "exactly";
+function whyNotSure({ alike }: NearestTooth, ring: Head["ring"]): string {
+  if (ring === null)
+    return "that is over a quarter of a tooth off: check the zero of the ring, its side, and the count; or the ring is too coarse for this count";
+  if (alike === null)
+    return "no tooth reads so on this ring: check its zero, its side, and the count, and that nothing has moved since";
+  return `teeth ${alike.first} to ${alike.last} read the same on this ring, which is too coarse for this count: find the tooth by the pin's hole, or count`;
+}
+
+function pastWords({ past, sure }: NearestTooth): string {
+  if (past === "0") return sure ? "exactly" : "as read";
   return past.startsWith("-") ? `${formatAngle(past.slice(1), 1)} short of it` : `${formatAngle(past, 1)} past it`;
 }

@@ -76,7 +76,7 @@ export {
   type WorstReading,
   type ZeroOptions,
 } from "./machine/readings.ts";
-export { type NearestTooth, toothAt } from "./machine/tooth-at.ts";
+export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";
 export type { SetMove } from "./mechanism/motion.ts";

@@ -1,18 +1,45 @@
+import type Fraction from "fraction.js";
+import type { Scale } from "../head/scale.ts";
 import { checkAngleFromZero } from "../number/angle.ts";
 import { type Exact, fromExact, rational, toExact } from "../number/ratio.ts";
 import type { Setting } from "../setting/setting.ts";
-import type { ZeroOptions } from "./readings.ts";
+import { checkZero, type ZeroOptions } from "./readings.ts";
+
+/** How the ring was read. */
+export interface RingRead extends ZeroOptions {
+  /** The ring that was read, whose fineness then says how sure the reading is; left out, it is not asked. */
+  readonly ring?: Pick<Scale, "marksPerTurn" | "vernierLines"> | null;
+}
 
 /** The tooth that lies nearest to an angle of the spindle, and how far off the angle is. */
 export interface NearestTooth {
   readonly tooth: number;
-  /** The reading less the tooth's true place, in revolutions; + is past it. */
+  /** How far the work is past the tooth's true place, in revolutions; below 0 where it is short of it. */
   readonly past: Exact;
   /**
-   * Whether the reading is within a quarter of a division of the tooth. Where it is not, the scale is
-   * too coarse for the count, or its zero, its side or the count is not what was said.
+   * With a ring: whether this tooth alone would be read so. Else whether the reading is within a
+   * quarter of a division of it. Where it is not, the scale is too coarse for the count, or its
+   * zero, its side or the count is not what was said.
    */
   readonly sure: boolean;
+  /**
+   * The teeth that would be read so on the ring: those within half its least count. Null where none
+   * would, or where no ring was given.
+   */
+  readonly alike: TeethAlike | null;
+}
+
+/** Neighbouring teeth, from the first to the last the way they follow; over tooth 1 where the last is below the first. */
+export interface TeethAlike {
+  readonly first: number;
+  readonly last: number;
+  readonly count: number;
+}
+
+/** The places of the first time round: each a division after the one before, in turns from tooth 1. */
+interface Places {
+  readonly division: Fraction;
+  readonly count: bigint;
 }
 
 /**
@@ -25,25 +52,59 @@ export interface NearestTooth {
 export function toothAt(
   setting: Pick<Setting, "spindlePerMove" | "teethPerMove">,
   angle: Exact,
-  options: ZeroOptions = {},
+  options: RingRead = {},
 ): NearestTooth {
-  const start = checkAngleFromZero(options.startAngle ?? "0", "startAngle");
+  const { start, side } = checkZero(options);
   const reading = checkAngleFromZero(angle, "angle");
-  const fromStart = (options.side === "minus" ? reading.neg() : reading).sub(start);
-  const round = fromStart.sub(fromStart.floor());
+  const turned = side === "plus" ? reading.sub(start) : start.sub(reading);
+  const within = turned.sub(turned.floor());
   const division = fromExact(setting.spindlePerMove).div(setting.teethPerMove);
-  const index = round.div(division).floor();
+  const places = { division, count: whole(division.inverse().ceil()) };
+  const near = nearestTooth(places, within);
+  if (!options.ring) return { ...near, past: toExact(near.past), alike: null };
+  const { marksPerTurn, vernierLines } = options.ring;
+  const alike = teethWithin(places, within, rational(1, 2 * marksPerTurn * vernierLines));
+  return { tooth: near.tooth, past: toExact(near.past), sure: alike?.count === 1, alike };
+}
+
+function nearestTooth({ division, count }: Places, within: Fraction) {
+  const index = within.div(division).floor();
   const before = index.mul(division);
-  const next = before.add(division);
   // After the last position comes the first one again.
-  const isLast = next.compare(1) >= 0;
-  const after = isLast ? rational(1) : next;
+  const isLast = whole(index) === count - 1n;
+  const after = isLast ? rational(1) : before.add(division);
   const gap = after.sub(before);
-  const isAfter = round.sub(before).mul(2).compare(gap) >= 0;
-  const past = round.sub(isAfter ? after : before);
+  const isAfter = within.sub(before).mul(2).compare(gap) >= 0;
+  const past = within.sub(isAfter ? after : before);
   return {
     tooth: isAfter && isLast ? 1 : 1 + Number(index.n) + (isAfter ? 1 : 0),
-    past: toExact(past),
+    past,
     sure: past.abs().mul(4).compare(gap) <= 0,
   };
+}
+
+/** The teeth that lie no further from a place than `reach`, which is at most a quarter of a turn. */
+function teethWithin({ division, count }: Places, within: Fraction, reach: Fraction): TeethAlike | null {
+  // A reach over the zero goes on among the teeth at the other end of the round.
+  const runs = [1, 0, -1].flatMap((round) => {
+    const here = within.add(round);
+    const first = larger(whole(here.sub(reach).div(division).ceil()), 0n);
+    const last = smaller(whole(here.add(reach).div(division).floor()), count - 1n);
+    return first > last ? [] : [{ first: Number(first) + 1, last: Number(last) + 1, count: Number(last - first) + 1 }];
+  });
+  const [run, beyond] = runs;
+  if (run === undefined) return null;
+  return beyond === undefined ? run : { first: run.first, last: beyond.last, count: run.count + beyond.count };
+}
+
+function whole({ s, n }: Fraction): bigint {
+  return s * n;
+}
+
+function larger(a: bigint, b: bigint): bigint {
+  return a > b ? a : b;
+}
+
+function smaller(a: bigint, b: bigint): bigint {
+  return a < b ? a : b;
 }

@@ -20,12 +20,17 @@ const ways: fc.Arbitrary<PositionOptions> = fc
   .map(([zero, direction]) => ({ ...zero, direction }));
 
 /** Makes the moves of a list on the bench, one after the other, and looks where the work stands. */
-function makeMoves(setting: Setting, list: readonly Position[], { startHole = 0, startAngle = "0" }: PositionOptions = {}): void {
+function makeMoves(
+  setting: Setting,
+  list: readonly Position[],
+  { startHole = 0, startAngle = "0", side }: PositionOptions = {},
+): void {
   let stand = atStart;
   for (const position of list) {
     stand = moved(stand, position.from, setting);
     const work = withinTurn(spindle(stand, setting));
-    expect(turnsText(withinTurn(add(work, turnsOf(startAngle))))).toBe(turnsText(withinTurn(turnsOf(position.angle))));
+    const onRing = add(turnsOf(startAngle), side === "minus" ? { n: -work.n, d: work.d } : work);
+    expect(turnsText(withinTurn(onRing))).toBe(turnsText(withinTurn(turnsOf(position.angle))));
     expect(position.turns).toBe(Number((stand.pin.n - withinTurn(stand.pin).n) / stand.pin.d));
     expect(position.hole).toBe(setting.circle === null ? null : holeAt(stand.pin, setting.circle, startHole));
     if (setting.second) expect(position.rearHole).toBe(holeAt(stand.rear, setting.second.circle));

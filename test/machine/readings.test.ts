@@ -9,11 +9,14 @@ import {
   type Reading,
   readyHeads,
   type Scale,
+  type ScaleSpec,
+  type Side,
 } from "../../src/index.ts";
 import { wormRatios } from "../support/arbitraries.ts";
-import { turnsOf, withinTurn } from "../support/bench.ts";
+import { type Turns, turnsOf, turnsText } from "../support/bench.ts";
+import { handScale } from "../support/hand-scale.ts";
 import { refusalLines } from "../support/refusal.ts";
-import { zeros } from "../support/settings.ts";
+import { head40, zeros } from "../support/settings.ts";
 
 const ready = (id: string) => readyHeads.find((head) => head.id === id) as Head;
 const dial90 = ready("ratio-90-dial");
@@ -123,11 +126,35 @@ describe("the marks that the hand finds", () => {
     expect(second).toEqual({ turns: 0, mark: 31, line: 0, side: "plus", figure: null, errorArcSeconds: -0.25 * 648 });
   });
 
-  it("turned back from its zero, the dial is read downwards: 33° is 8 turns back and to 3°", () => {
-    const [first] = dialsOf(dialReadings(dial90, 1, { startAngle: "33/360", side: "minus" }));
-    expect(first).toMatchObject({ turns: 8, mark: 180, line: 0, figure: "1/120", side: "minus" });
+  it("turned to the minus side from its zero, the dial is read downwards: 33° is 8 turns back and to 3°", () => {
+    const back33 = dialsOf(dialReadings(dial90, 120, { side: "minus" }))[11];
+    expect(back33).toMatchObject({ turns: 8, mark: 180, line: 0, figure: "1/120", side: "minus" });
     const [zero] = dialsOf(dialReadings(dial90, 1, { side: "minus" }));
     expect(zero).toMatchObject({ turns: 0, mark: 0, line: 0, side: "minus" });
+  });
+
+  it("a ring at 124° at tooth 1 of 90 reads 124, 120, 116 on the minus side and 124, 128, 132 on the plus side", () => {
+    const rings = (side: Side) =>
+      dialReadings(head40, 90, { startAngle: "124/360", side }).positions.map(({ ring }) => ring?.mark);
+    expect(rings("minus").slice(0, 3)).toEqual([124, 120, 116]);
+    expect(rings("plus").slice(0, 3)).toEqual([124, 128, 132]);
+    expect(rings("minus").slice(30, 34)).toEqual([4, 0, 356, 352]);
+  });
+
+  it("tooth 2 of 7 from 124° back is at 72° 34′: at 73° the work has turned too little", () => {
+    const { positions } = dialReadings(head40, 7, { startAngle: "124/360", side: "minus" });
+    expect(positions[1]?.ring).toMatchObject({ mark: 73, side: "minus" });
+    expect(positions[1]?.ring?.errorArcSeconds).toBeCloseTo(51 * 3600 - 1_296_000 / 7, 6);
+    expect(positions[1]?.angle).toBe("127/630");
+  });
+
+  it("on the minus side a dial's turns are the zeros since tooth 1: from 1° on a turn of 4°, 33° back are 9 and to 0", () => {
+    const { positions } = dialReadings(dial90, 120, { startAngle: "1/360", side: "minus" });
+    expect([0, 1, 11].map((index) => positions[index]?.dial)).toMatchObject([
+      { turns: 0, figure: "1/360" },
+      { turns: 1, figure: "1/180" },
+      { turns: 9, figure: "0" },
+    ]);
   });
 
   it("half-way between two marks it is the one further on", () => {
@@ -157,40 +184,51 @@ describe("the marks that the hand finds", () => {
 });
 
 describe("laws of readings", () => {
-  const scale = fc.record({ marksPerTurn: fc.integer({ min: 2, max: 400 }), vernierLines: fc.integer({ min: 1, max: 12 }) });
+  const within2Turns = fc.tuple(fc.integer({ min: 0, max: 120 }), fc.integer({ min: 60, max: 120 }));
+  const small = fc.record({ marksPerTurn: fc.integer({ min: 2, max: 40 }), vernierLines: fc.integer({ min: 1, max: 4 }) });
 
-  it("what is read is where the work is, to half of the least count, from either side of zero", () => {
+  it("both scales read, on either side and from any start, as when they are turned by hand step by step", () => {
     fc.assert(
-      fc.property(wormRatios(100), scale, scale, fc.integer({ min: 1, max: 60 }), zeros, (wormRatio, dial, ring, count, zero) => {
-        const head = defineHead({ wormRatio, dial, ring });
-        const worm = turnsOf(wormRatio);
-        const start = turnsOf(zero.startAngle ?? "0");
-        for (const at of dialReadings(head, count, zero).positions) {
-          for (const [reading, shown, perSpindle] of [
-            [at.dial, dial, worm],
-            [at.ring, ring, { n: 1n, d: 1n }],
-          ] as const) {
-            if (reading === null) throw new Error("the head has both");
-            const perTurn = BigInt(shown.marksPerTurn * shown.vernierLines);
-            const within = BigInt(reading.mark * shown.vernierLines + reading.line);
-            const onward = zero.side === "minus" && within > 0n ? perTurn - within : within;
-            const steps = BigInt(reading.turns) * perTurn + onward;
-            // Steps over the true place, in parts of 1/(count·start.d·perSpindle.d).
-            const whole = BigInt(count) * start.d;
-            const place = { n: start.n * BigInt(count) + BigInt(at.tooth - 1) * start.d, d: whole };
-            const wanted = place.n * perSpindle.n * perTurn;
-            const parts = whole * perSpindle.d;
-            const round = shown === ring ? perTurn * parts : null;
-            const over = round === null ? steps * parts - wanted : nearestTurn(steps * parts - wanted, round);
-            expect(2n * (over < 0n ? -over : over) <= parts).toBe(true);
-            const arcSeconds =
-              (Number(over) / Number(parts) / Number(perTurn) / Number(perSpindle.n)) * Number(perSpindle.d) * 1_296_000;
-            expect(reading.errorArcSeconds).toBeCloseTo(arcSeconds, 6);
-            expect(reading.side).toBe(zero.side ?? "plus");
+      fc.property(
+        wormRatios(12),
+        small,
+        small,
+        fc.integer({ min: 1, max: 40 }),
+        within2Turns,
+        fc.constantFrom("plus" as const, "minus" as const),
+        (wormRatio, dial, ring, count, [n, d], side) => {
+          const start = turnsOf(`${n}/${d}`);
+          const inHand = (scale: ScaleSpec, perSpindle: Turns) => ({
+            perSpindle,
+            lines: BigInt(scale.vernierLines ?? 1),
+            steps: BigInt(scale.marksPerTurn * (scale.vernierLines ?? 1)),
+          });
+          const scales = { dial: inHand(dial, turnsOf(wormRatio)), ring: inHand(ring, turnsOf("1")) };
+          const hands = {
+            dial: handScale(scales.dial.steps, scales.dial.perSpindle, start, side),
+            ring: handScale(scales.ring.steps, scales.ring.perSpindle, start, side),
+          };
+          const head = defineHead({ wormRatio, dial, ring });
+          for (const at of dialReadings(head, count, { startAngle: turnsText(start), side }).positions) {
+            for (const name of ["dial", "ring"] as const) {
+              const { perSpindle, lines, steps } = scales[name];
+              const { zeros: passed, step, tooFar } = hands[name].turnTo({ n: BigInt(at.tooth - 1), d: BigInt(count) });
+              const { errorArcSeconds, figure, ...reading } = at[name] as Reading;
+              expect(reading).toEqual({
+                turns: name === "ring" ? 0 : Number(passed),
+                mark: Number(step / lines),
+                line: Number(step % lines),
+                side,
+              });
+              const off = turnsOf(`${tooFar.n * perSpindle.d}/${tooFar.d * steps * perSpindle.n}`);
+              expect(errorArcSeconds).toBeCloseTo((Number(off.n) / Number(off.d)) * 1_296_000, 6);
+              const inTurns = turnsText(turnsOf(`${step * perSpindle.d}/${steps * perSpindle.n}`));
+              expect(figure).toBe(name === "ring" ? inTurns : null);
+            }
           }
-        }
-      }),
-      { numRuns: 60 },
+        },
+      ),
+      { numRuns: 100 },
     );
   });
 
@@ -204,13 +242,6 @@ describe("laws of readings", () => {
     );
   });
 });
-
-/** The part of a round that is left over, taken the short way. */
-function nearestTurn(over: bigint, round: bigint): bigint {
-  const { n, d } = withinTurn({ n: over, d: round });
-  const onward = (n * round) / d;
-  return 2n * onward > round ? onward - round : onward;
-}
 
 describe("refusals of readings", () => {
   const bare = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15] }] });

@@ -128,8 +128,27 @@ describe.concurrent("--json is what the library returns", () => {
         positionsAfter(best(383), 200, { head: head40, direction: "nearer", side: "minus", startAngle: "1/36", startHole: 5 }),
       ),
     );
-    expect((await json("86", "--ring", "46.5")).standingAt).toEqual(toothAt(best(86), parseAngle("46.5")));
-    expect((await json("86", "--ring", "0")).standingAt).toEqual({ tooth: 1, past: "0", sure: true });
+    expect((await json("86", "--ring", "46.5")).standingAt).toEqual(toothAt(best(86), parseAngle("46.5"), { ring: head40.ring }));
+    expect((await json("86", "--ring", "0")).standingAt).toEqual({
+      tooth: 1,
+      past: "0",
+      sure: true,
+      alike: { first: 1, last: 1, count: 1 },
+    });
+  });
+
+  it("a ring that stands at 124° at tooth 1 falls from there on the minus side", async () => {
+    const { stdout } = await run(["90", "--teeth", "1,2,3", "--minus", "--start-angle", "124"]);
+    for (const degrees of ["124°", "120°", "116°"]) expect(stdout).toContain(` ${degrees} minus`);
+    const there = ["90", "--minus", "--start-angle", "124", "--ring", "120"];
+    expect((await run(there)).stdout).toContain("tooth 2, exactly");
+  });
+
+  it("what a ring cannot tell apart is said to read the same", async () => {
+    const { stdout } = await run(["1000", "--ring", "180"]);
+    expect(stdout.replace(/\s+/g, " ")).toContain("NOT SURE teeth 500 to 502 read the same on this ring");
+    expect(stdout).not.toContain("exactly");
+    expect((await run(["10", "--ring", "40"])).stdout).toContain("no tooth reads so on this ring");
   });
 
   it("the last tooth leaves nothing to do", async () => {

@@ -25,6 +25,11 @@ export interface Head {
   readonly rearPin: boolean;
   /** Teeth of each change gear owned, ascending, duplicates counted. */
   readonly gears: readonly number[];
+  /**
+   * Teeth of each gear kept as an idler, ascending; a change gear that a train leaves over serves as
+   * one too. Null where the owner has not said: any gear of a size that fits will do.
+   */
+  readonly idlers: readonly number[] | null;
   /** How the plate is geared to the spindle; null where it cannot be. */
   readonly gearing: Gearing | null;
   /** The spindle's own scale, or null. */
@@ -47,6 +52,8 @@ export interface HeadSpec {
   readonly rearPin?: boolean;
   /** Left out: none. */
   readonly gears?: readonly number[];
+  /** Gears kept as idlers besides; left out: not said, and taken to be at hand. */
+  readonly idlers?: readonly number[] | null;
   /** Left out: as on most heads where gears are listed, and none where they are not. */
   readonly gearing?: GearingSpec | null;
   readonly ring?: ScaleSpec | null;
@@ -63,6 +70,7 @@ const keys = [
   "directPlates",
   "rearPin",
   "gears",
+  "idlers",
   "gearing",
   "ring",
   "dial",
@@ -105,6 +113,7 @@ export function defineHead(spec: HeadSpec): Head {
     directPlates: readDirectPlates(directPlates, "directPlates", faults),
     rearPin: given.rearPin === undefined ? false : faults.flag(given.rearPin, "rearPin"),
     gears,
+    idlers: given.idlers === undefined || given.idlers === null ? null : readGears(given.idlers, "idlers", faults),
     gearing,
     ring: readScale(given.ring, "ring", "angle", faults),
     dial: readScale(given.dial, "dial", "marks", faults),

@@ -1,4 +1,5 @@
 import type { Gearing } from "../head/gearing.ts";
+import type { Head } from "../head/head.ts";
 import type { Exact } from "../number/ratio.ts";
 import type { KindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
@@ -8,7 +9,7 @@ import type { GearTrain } from "./gear-train.ts";
 import type { Law, Trial } from "./law.ts";
 import { type HeadLayout, partOfTurn } from "./layout.ts";
 import { lacksCircles } from "./owned-circles.ts";
-import { lacksTrain } from "./owned-gears.ts";
+import { hasIdlers, lacksTrain } from "./owned-gears.ts";
 
 /**
  * Differential indexing: the plate is geared to the spindle and turns as the crank is moved over it.
@@ -70,7 +71,8 @@ function* gearedSettings(
 ): Generator<SettingBy<"differential">> {
   for (const geared of moves) {
     for (const train of geared.trains) {
-      if ((train.mayFoul === null) === fits) yield gearedSetting(layout, move, gearing, geared, train);
+      if ((train.mayFoul === null) === fits && canIdle(layout.head, gearing, geared, train))
+        yield gearedSetting(layout, move, gearing, geared, train);
     }
   }
 }
@@ -103,6 +105,18 @@ export function gearedSetting(
   return spaces === 0
     ? { ...common, spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
     : { ...common, spaces, circle: on.holes, plate: on.plate, face: on.face, armsEnclose: spaces + 1 };
+}
+
+/** Whether the idlers that a train needs to turn the plate the right way are to be had. */
+export function canIdle(
+  head: Head,
+  gearing: Gearing,
+  { with: isWith }: Pick<CrankMove, "with">,
+  { drivers }: GearTrain,
+): boolean {
+  if (head.idlers === null) return true;
+  const pairs = drivers.length === 1 ? 1 : 2;
+  return hasIdlers(head, 2 * pairs, idlersFor(gearing, pairs, isWith));
 }
 
 /** The idlers that turn the plate one way or the other: each idler more turns it the other way round. */

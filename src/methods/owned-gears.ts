@@ -2,10 +2,20 @@ import type { Head } from "../head/head.ts";
 import { countOf, rational, toExact } from "../number/ratio.ts";
 import type { SettingGears } from "../setting/setting.ts";
 
+/**
+ * Whether a head has idlers enough for a train: those kept as such, and change gears that it leaves
+ * over. Where the owner has not said, they are taken to be at hand.
+ */
+export function hasIdlers({ gears, idlers }: Pick<Head, "gears" | "idlers">, inTrain: number, wanted: number): boolean {
+  return idlers === null || idlers.length + gears.length - inTrain >= wanted;
+}
+
 /** What a head lacks of a train: its gears, a plate that can be geared, the idlers' direction, its ratio; null where nothing. */
-export function lacksTrain(gears: SettingGears, { gears: owned, gearing }: Head): string | null {
+export function lacksTrain(gears: SettingGears, head: Head): string | null {
+  const { gears: owned, gearing } = head;
   const used = [...gears.drivers, ...gears.driven];
   if (used.some((teeth) => countOf(teeth, used) > countOf(teeth, owned))) return `needs the gears ${used.join(", ")}`;
+  if (!hasIdlers(head, used.length, gears.idlers)) return `needs ${gears.idlers === 1 ? "an idler" : `${gears.idlers} idlers`}`;
   if (gearing === null) return "needs a plate that can be geared";
   const { onePair, twoPairs } = gearing.idlersWithCrank;
   const idlersWith = gears.drivers.length === 1 ? onePair : twoPairs;

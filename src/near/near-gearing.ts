@@ -1,5 +1,5 @@
 import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
-import { gearedSetting } from "../methods/differential.ts";
+import { canIdle, gearedSetting } from "../methods/differential.ts";
 import type { GearTrain } from "../methods/gear-train.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { HeadLayout } from "../methods/layout.ts";
@@ -56,7 +56,7 @@ export function nearGearing(
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
     const trains = layout.box.trains(choice.pairs, ratio.numerator, ratio.denominator);
-    const train = trains.find(({ mayFoul }) => (mayFoul === null) === choice.fits);
+    const train = trains.find((each) => (each.mayFoul === null) === choice.fits && canIdle(layout.head, gearing, wanted, each));
     if (train) nearest.offer(closing, [{ ...wanted, ...ratio }, train]);
   };
 

@@ -66,10 +66,10 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   differential: {
     name: "Differential",
     isExpected: () => true,
-    setUp: (setting) => [
+    setUp: (setting, head) => [
       ...crankItems(setting),
       { term: "Plate stop pin", text: "OUT: the gears turn the plate" },
-      ...trainItems(setting.gears),
+      ...trainItems(setting.gears, head),
     ],
     short: (setting) => `${crankShort(setting)}, ${trainShort(setting.gears)}`,
     proof: ({ gears }, proof) =>

@@ -15,8 +15,16 @@ export interface GearsToAdd {
   readonly setting: Setting;
 }
 
-/** The gears that are named: sizes usual among change gears. Common practice, no source. */
+/** The gears that are named: sizes that change gears come in. Common practice, no source. */
 const addable = { least: 16, most: 127 } as const;
+/**
+ * Sizes found in most sets of change gears: those of dividing heads, by fours and eights with 86 and
+ * 100, and those of lathes, by fives with 127. Common practice, no source.
+ */
+const usualSizes: ReadonlySet<number> = new Set([
+  ...[24, 28, 32, 36, 40, 44, 48, 56, 64, 72, 86, 100],
+  ...[20, 25, 30, 35, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 105, 110, 115, 120, 127],
+]);
 const mostNamed = 3;
 
 /**
@@ -26,31 +34,43 @@ const mostNamed = 3;
  * in one pair, a·c/(b·x) or a·x/(b·d) in two, so x follows from the owned ones by one division.
  * What comes out is added to the head, and the setting found and proved there.
  *
- * @returns A few, those for one tooth per move first, then one pair before two, then the smaller
- * gear; where no single gear does it, two that make a pair. None where the plate cannot be geared,
- * nor for an angle of over one turn of the work; and at most 12 teeth per move are tried.
+ * @returns A few: one gear of a usual size, else a pair of usual sizes, and only where none of these
+ * does it gears of any size. Of these, those for one tooth per move first, then one pair before two,
+ * then the smaller gear. None where the plate cannot be geared, nor for an angle of over one turn of
+ * the work; and at most 12 teeth per move are tried.
  */
 export function gearsThatWouldDo(search: Search, target: Target): readonly GearsToAdd[] {
   if (search.layout.head.gearing === null || !search.methods.includes("differential")) return [];
   const moves = movesFor(target, Math.min(search.teethPerMove, usualTeethPerMove)).filter(
     ({ teeth, divisions }) => teeth <= divisions,
   );
-  const single = firstFew(moves, [singleForOnePair, singleForTwoPairs], search, target);
-  return single.length > 0 ? single : firstFew(moves, [newPair], search, target);
+  for (const usual of [true, false]) {
+    for (const proposers of [[singleForOnePair, singleForTwoPairs], [newPair]]) {
+      const found = firstFew(moves, proposers, usual, search, target);
+      if (found.length > 0) return found;
+    }
+  }
+  return [];
 }
 
 /** Proposes gears for one crank move; what it proposes is tried on the head before it is named. */
 type Proposer = (wanted: CrankMove, search: Search) => Iterable<readonly number[]>;
 
-function firstFew(moves: readonly Move[], proposers: readonly Proposer[], search: Search, target: Target): GearsToAdd[] {
+function firstFew(
+  moves: readonly Move[],
+  proposers: readonly Proposer[],
+  usual: boolean,
+  search: Search,
+  target: Target,
+): GearsToAdd[] {
   const found: GearsToAdd[] = [];
   for (const move of moves) {
     // What fails with fewer teeth per move may do with more.
-    const tried = new Set(found.map(({ teeth }) => teeth.join()));
+    const tried = new Set(found.map(({ teeth }) => keyOf(teeth)));
     for (const propose of proposers) {
-      for (const teeth of proposed(move, propose, search)) {
-        if (tried.has(teeth.join())) continue;
-        tried.add(teeth.join());
+      for (const teeth of proposed(move, propose, usual, search)) {
+        if (tried.has(keyOf(teeth))) continue;
+        tried.add(keyOf(teeth));
         const setting = withGears(search, teeth, move, target);
         if (setting !== null) found.push({ teeth, setting });
         if (found.length === mostNamed) return found;
@@ -60,16 +80,23 @@ function firstFew(moves: readonly Move[], proposers: readonly Proposer[], search
   return found;
 }
 
-/** The gears proposed for all crank moves of a move, the smallest first. */
-function proposed(move: Move, propose: Proposer, search: Search): readonly (readonly number[])[] {
+/** The gears proposed for all crank moves of a move, of usual sizes or not, the smallest first. */
+function proposed(move: Move, propose: Proposer, usual: boolean, search: Search): readonly (readonly number[])[] {
   const { n, d } = search.layout.plateTurns;
-  const all = new Map<string, readonly number[]>();
+  const all = new Map<number, readonly number[]>();
   for (const wanted of allCrankMoves(search.layout, move)) {
     if (wanted.numerator * d > wanted.denominator * n) continue;
-    for (const teeth of propose(wanted, search)) all.set(teeth.join(), teeth);
+    for (const teeth of propose(wanted, search)) {
+      if (teeth.every((each) => usualSizes.has(each)) === usual) all.set(keyOf(teeth), teeth);
+    }
   }
   const sum = (teeth: readonly number[]) => teeth.reduce((total, each) => total + each, 0);
   return [...all.values()].sort((a, b) => sum(a) - sum(b));
+}
+
+/** Gears to add as one number: they have at most three figures. */
+function keyOf([first = 0, second = 0]: readonly number[]): number {
+  return 1000 * second + first;
 }
 
 function* singleForOnePair({ numerator, denominator }: CrankMove, { layout: { box } }: Search): Generator<readonly number[]> {
@@ -90,8 +117,8 @@ function* singleForTwoPairs({ numerator, denominator }: CrankMove, { layout: { b
 
 function* newPair({ numerator, denominator }: CrankMove): Generator<readonly number[]> {
   const [smaller, larger] = [Math.min(numerator, denominator), Math.max(numerator, denominator)];
-  const times = Math.ceil(addable.least / smaller);
-  if (larger * times <= addable.most) yield [smaller * times, larger * times];
+  for (let times = Math.ceil(addable.least / smaller); larger * times <= addable.most; times += 1)
+    yield [smaller * times, larger * times];
 }
 
 function* ifAddable(teeth: number): Generator<readonly number[]> {

@@ -1,7 +1,8 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
-import { type Exact, fromExact, isPositive, rational } from "../number/ratio.ts";
+import { type Exact, isPositive, rational } from "../number/ratio.ts";
 import type { Method, SecondMove, SettingGears } from "../setting/setting.ts";
+import { exactNumber, holes, plateRatio, towards } from "./turns.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
 export interface SetMove {
@@ -48,18 +49,19 @@ export const still: Fraction = rational(0);
  * How each method moves the parts of a head. A method's motion is told here without a look at how
  * its settings are found.
  */
-const motions = {
-  // The worm is out of mesh, and the spindle itself moves by the holes of its plate.
-  direct: ({ circle }, pin) => ({
-    acts: [{ crank: still, plate: still, spindle: pin }],
-    pin,
-    pins: [{ at: "spindle-pin", circle }],
-  }),
-  simple: ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at: "index-pin", circle }] }),
-  dial: ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at: "dial", circle }] }),
-  compound: compoundMotion,
-  differential: differentialMotion,
-} satisfies Record<Method, (move: SetMove, pin: Fraction) => Motion>;
+const motions: Readonly<Record<Method, MethodMotion>> = {
+  direct: { needs: null, of: directMotion },
+  simple: { needs: null, of: crankMotion("index-pin") },
+  dial: { needs: null, of: crankMotion("dial") },
+  compound: { needs: "second", of: compoundMotion },
+  differential: { needs: "gears", of: differentialMotion },
+};
+
+/** How a method moves the head, and what a move must have for it besides turns and spaces. */
+interface MethodMotion {
+  readonly needs: "second" | "gears" | null;
+  of(move: SetMove, pin: Fraction): Motion;
+}
 
 /**
  * The motion of one move.
@@ -67,7 +69,7 @@ const motions = {
  * @throws {@link InputError} when it is no move at all, or jams.
  */
 export function motionOf(move: SetMove): Motion {
-  return motions[methodOf(move)](move, pinTravel(move));
+  return motions[methodOf(move)].of(move, pinTravel(move));
 }
 
 /** How far a motion turns the work, in turns. */
@@ -82,27 +84,17 @@ export function sumOf(acts: readonly Act[], part: keyof Act): Fraction {
   return second === undefined ? first[part] : acts.slice(1).reduce((sum, act) => sum.add(act[part]), first[part]);
 }
 
-const needs: Readonly<Record<Method, "second" | "gears" | null>> = {
-  direct: null,
-  simple: null,
-  dial: null,
-  compound: "second",
-  differential: "gears",
-};
-
 function methodOf({ method, second, gears }: SetMove): Method {
   if (second && gears) refuse("conflict", "setting", "a move is compound or geared, not both");
   const found = method ?? (second ? "compound" : gears ? "differential" : "simple");
-  if (!Object.hasOwn(needs, found)) {
-    refuse(
-      "unknown-word",
-      "setting.method",
-      `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`,
-    );
+  if (!Object.hasOwn(motions, found)) {
+    const methods = Object.keys(motions).join(", ");
+    refuse("unknown-word", "setting.method", `there is no method ${quoted(found)}; the methods are ${methods}`);
   }
+  const { needs } = motions[found];
   const has = second ? "second" : gears ? "gears" : null;
-  if (needs[found] !== has) {
-    const lacks = needs[found] === null ? `has no ${has}` : `needs ${needs[found] === "gears" ? "gears" : "a second move"}`;
+  if (needs !== has) {
+    const lacks = needs === null ? `has no ${has}` : `needs ${needs === "gears" ? "gears" : "a second move"}`;
     refuse("conflict", "setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
   }
   return found;
@@ -114,6 +106,16 @@ function pinTravel({ turns, spaces, circle }: SetMove): Fraction {
   const pin = turns === 0 ? rest : holes(turns, 1, "turns").add(rest);
   if (!isPositive(pin)) refuse("out-of-range", "setting", "turns and spaces of 0 are no move; give a move above 0");
   return pin;
+}
+
+/** The worm is out of mesh, and the spindle itself moves by the holes of its plate. */
+function directMotion({ circle }: SetMove, pin: Fraction): Motion {
+  return { acts: [{ crank: still, plate: still, spindle: pin }], pin, pins: [{ at: "spindle-pin", circle }] };
+}
+
+/** One act of the crank, to a hole of a plate that stands still or to a mark of the dial. */
+function crankMotion(at: "index-pin" | "dial"): MethodMotion["of"] {
+  return ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at, circle }] });
 }
 
 /** The crank over a plate that stands still. */
@@ -160,50 +162,4 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
     pin,
     pins: [{ at: "index-pin", circle }],
   };
-}
-
-function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
-  if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
-    refuse(
-      "cannot-be-made",
-      "setting.gears",
-      `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`,
-    );
-  const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
-  if (!areGears(drivers) || !areGears(driven)) {
-    refuse(
-      "unreadable",
-      "setting.gears",
-      `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
-    );
-  }
-  const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
-  return towards(
-    direction,
-    pairs.reduce((all, pair) => all.mul(pair)),
-    "gears",
-  );
-}
-
-/** Turns with the crank count up, turns against it down. */
-function towards(direction: unknown, turns: Fraction, place: string): Fraction {
-  if (direction === "with") return turns;
-  if (direction === "against") return turns.neg();
-  return refuse("unknown-word", `setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
-}
-
-function holes(count: number, circle: number, place: string): Fraction {
-  if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
-    refuse("unreadable", `setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
-  }
-  return rational(count, circle);
-}
-
-/** Reads an exact number above 0 of a setting. */
-export function exactNumber(text: unknown, place: string): Fraction {
-  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
-    const value = fromExact(text as Exact);
-    if (isPositive(value)) return value;
-  }
-  return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

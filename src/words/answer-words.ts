@@ -5,9 +5,10 @@ import type { Route } from "../instead/routes.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Target } from "../setting/target.ts";
 import type { Item } from "./item.ts";
-import { methodWords, whyNotWords } from "./methods.ts";
+import { methodWords } from "./methods.ts";
 import { arcUpTo, counted } from "./numbers.ts";
 import { shortSetting } from "./setting-words.ts";
+import { whyNotWords } from "./why-not-words.ts";
 
 /** What was asked for: `127 DIVISIONS`, `ANGLE 2° 54′ 00″`. */
 export function targetWords(target: Target): string {

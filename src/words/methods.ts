@@ -1,6 +1,5 @@
 import type { Head } from "../head/head.ts";
-import type { WhyNot } from "../methods/why-not.ts";
-import { groupDigits } from "../number/ratio.ts";
+import type { KindOf } from "../setting/kind.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { Crank, Method, SettingBy } from "../setting/setting.ts";
 import { trainItems, trainShort } from "./gear-train-words.ts";
@@ -8,10 +7,24 @@ import type { Item } from "./item.ts";
 import { counted, mixed } from "./numbers.ts";
 import { plateName } from "./plates.ts";
 
+/** Where a kind of setting stands in a book: geared and compound rows apart, so that none is read as simple. */
+export type Section = "direct" | "simple" | "dial" | "geared" | "compound";
+
+/** What a kind of setting is called. */
+export interface KindWords {
+  /** At the head of an answer. */
+  readonly title: string;
+  /** The letter before its rows in a table. */
+  readonly mark: string;
+  readonly section: Section;
+}
+
 /** What is said of the settings of one method. */
 export interface MethodWords<M extends Method> {
   /** As in a list of methods: `Simple`. */
   readonly name: string;
+  /** What its kinds of setting are called, and where they stand in a book. */
+  readonly kinds: Readonly<Record<KindOf<M>, KindWords>>;
   /** Whether a head can be said to lack it: nobody asks why a head without a direct plate does no direct indexing. */
   isExpected(head: Head): boolean;
   /** The setting, item by item in the order of work. */
@@ -26,6 +39,7 @@ export interface MethodWords<M extends Method> {
 export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   direct: {
     name: "Direct",
+    kinds: { direct: { title: "DIRECT INDEXING", mark: "D", section: "direct" } },
     isExpected: ({ directPlates }) => directPlates.length > 0,
     setUp: ({ plate, circle, spaces }) => [
       { term: "Worm", text: "out of mesh; the spindle is moved by hand" },
@@ -37,6 +51,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
   simple: {
     name: "Simple",
+    kinds: { simple: { title: "SIMPLE INDEXING", mark: "S", section: "simple" } },
     isExpected: () => true,
     setUp: (setting, head) =>
       setting.circle === null && head.plates.length === 0
@@ -50,6 +65,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
   compound: {
     name: "Compound",
+    kinds: { compound: { title: "COMPOUND INDEXING", mark: "C", section: "compound" } },
     isExpected: () => true,
     setUp: compoundItems,
     short: (setting) => {
@@ -65,6 +81,12 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
   differential: {
     name: "Differential",
+    kinds: {
+      "one-pair": { title: "DIFFERENTIAL INDEXING, one pair of gears", mark: "G", section: "geared" },
+      "two-pair": { title: "DIFFERENTIAL INDEXING, two pairs of gears", mark: "G", section: "geared" },
+      block: { title: "DIFFERENTIAL INDEXING", mark: "G", section: "geared" },
+      "may-foul": { title: "DIFFERENTIAL INDEXING, two pairs of gears that may foul", mark: "G", section: "geared" },
+    },
     isExpected: () => true,
     setUp: (setting, head) => [
       ...crankItems(setting),
@@ -77,6 +99,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
   dial: {
     name: "Dial",
+    kinds: { dial: { title: "BY THE DIAL, every position on a mark", mark: "H", section: "dial" } },
     isExpected: ({ dial }) => dial !== null,
     setUp: dialItems,
     short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces}/${circle} turns`,
@@ -149,36 +172,4 @@ function dialItems({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readon
 function turnsOf(turns: Proof["crankTurns"]): string {
   const shown = turns === null ? "0" : mixed(turns, " ");
   return `${shown} turn${shown === "1" ? "" : "s"}`;
-}
-
-const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
-  "direct-plate": "the head has no direct plate",
-  "index-plate": "the head has no index plate",
-  "rear-pin": "the head has no rear pin to hold the plate by a second circle",
-  dial: "the head has no dial",
-  gearing: "the plate of this head cannot be geared to its spindle",
-  "change-gears": "no change gears are listed for this head",
-};
-
-const multiples: Readonly<
-  Record<Extract<WhyNot, { code: "no-multiple" }>["of"], (of: string, owned: readonly number[]) => string>
-> = {
-  "direct-plate": (of, owned) => `needs a direct plate whose holes are a multiple of ${of}; yours: ${owned.join(", ")}`,
-  circle: (of) => `needs a circle whose holes are a multiple of ${of}; no circle of yours is`,
-  "two-circles": (of) => `needs two circles on one face whose least common multiple is a multiple of ${of}; no two of yours are`,
-  dial: (of) => `needs a dial whose marks and vernier lines in a turn are a multiple of ${of}; yours is not`,
-};
-
-/** Why a method cannot do a target. */
-export function whyNotWords(why: WhyNot): string {
-  switch (why.code) {
-    case "without":
-      return parts[why.part];
-    case "no-multiple":
-      return multiples[why.of](why.multiplesOf.map(groupDigits).join(" or "), why.owned);
-    case "no-train": {
-      const teeth = why.teethPerMove === 1 ? "" : ` and 1 to ${why.teethPerMove} teeth per move`;
-      return `every circle, every train of one and two pairs${teeth} was tried, the plate turning at most ${why.greatestPlateRatio} times for one spindle turn; none closes`;
-    }
-  }
 }

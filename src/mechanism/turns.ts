@@ -1,0 +1,52 @@
+import type Fraction from "fraction.js";
+import { quoted, refuse } from "../number/errors.ts";
+import { type Exact, fromExact, isPositive, rational } from "../number/ratio.ts";
+import type { SettingGears } from "../setting/setting.ts";
+
+/** Plate turns for one turn of the spindle by a train, + with the crank. */
+export function plateRatio({ drivers, driven, direction }: Pick<SettingGears, "drivers" | "driven" | "direction">): Fraction {
+  if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
+    refuse(
+      "cannot-be-made",
+      "setting.gears",
+      `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`,
+    );
+  const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
+  if (!areGears(drivers) || !areGears(driven)) {
+    refuse(
+      "unreadable",
+      "setting.gears",
+      `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
+    );
+  }
+  const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
+  return towards(
+    direction,
+    pairs.reduce((all, pair) => all.mul(pair)),
+    "gears",
+  );
+}
+
+/** Turns with the crank count up, turns against it down. */
+export function towards(direction: unknown, turns: Fraction, place: string): Fraction {
+  if (direction === "with") return turns;
+  if (direction === "against") return turns.neg();
+  return refuse("unknown-word", `setting.${place}.direction`, `${quoted(direction)} is neither "with" nor "against"`);
+}
+
+/** So many holes of a circle, in turns. */
+export function holes(count: number, circle: number, place: string): Fraction {
+  if (!Number.isSafeInteger(count) || count < 0 || !Number.isSafeInteger(circle) || circle < 1) {
+    refuse("unreadable", `setting.${place}`, `${quoted(count)} of ${quoted(circle)} is not a move in whole holes`);
+  }
+  return rational(count, circle);
+}
+
+/** Reads an exact number above 0 of a setting. */
+export function exactNumber(text: unknown, place: string): Fraction {
+  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
+    const value = fromExact(text as Exact);
+    if (isPositive(value)) return value;
+  }
+  return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
+}

@@ -3,7 +3,8 @@ import type { Head } from "../head/head.ts";
 import { type Exact, rational, toExact } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import { exactNumber, motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
+import { motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
+import { exactNumber } from "./turns.ts";
 import { walk } from "./walk.ts";
 
 /** How a setting is proved. */

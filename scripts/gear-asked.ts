@@ -1,5 +1,5 @@
 import { lengthsIn } from "../booklet/content/length-words.ts";
-import { countsFromMarks, identifyGear } from "../src/index.ts";
+import { countsFromMarks, identifyGear, overPins } from "../src/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { gearFrom, gearOptions, inInches, number, optionNames, pitchGiven, readSpans, teethAsked } from "./gear-options.ts";
 import { candidateLines, gearLines } from "./gear-words.ts";
@@ -50,14 +50,14 @@ function measuresAsked(teeth: number, given: GearAsked): More {
   const gear = gearFrom(teeth, given);
   const length = lengthsIn(inInches(given));
   const pin = given.pins === undefined ? null : millimetres(given.pins, "--pins");
-  const overPins = pin === null ? null : withOptionNames({ pinDiameter: "--pins" }, () => gear.overPins(pin));
+  const measure = pin === null ? null : withOptionNames({ pinDiameter: "--pins" }, () => overPins(gear, pin));
   return {
-    data: { gear, ...(pin !== null && { overPins: { pinDiameter: pin, length: overPins } }) },
+    data: { gear, ...(pin !== null && { overPins: { pinDiameter: pin, length: measure } }) },
     lines: [
       ...gearLines(gear, length),
-      ...(pin === null || overPins === null
+      ...(pin === null || measure === null
         ? []
-        : ["", line("Over your pins", `${length(overPins)} over two pins of ${length(pin)}`)]),
+        : ["", line("Over your pins", `${length(measure)} over two pins of ${length(pin)}`)]),
     ],
   };
 }

@@ -24,7 +24,7 @@ export type { GearMeasures } from "./gear/identify/gear-measures.ts";
 export type { TipExplanation, ToothForm } from "./gear/identify/gear-trial.ts";
 export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify/identify-gear.ts";
 export { countsFromMarks, type MarksMeet } from "./gear/identify/tooth-count.ts";
-export { type PinRange, pinRange } from "./gear/over-pins.ts";
+export { overPins, type PinRange, pinRange } from "./gear/over-pins.ts";
 export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";

@@ -1,4 +1,4 @@
-import { type FormCutter, type FormCutters, formCutters, pinRange, type SpurGear } from "../../src/index.ts";
+import { type FormCutter, type FormCutters, formCutters, overPins, pinRange, type SpurGear } from "../../src/index.ts";
 import { type LengthWords, plain } from "./length-words.ts";
 
 /** A term with what is said of it; without a term it goes on with the one before. */
@@ -32,7 +32,7 @@ export function gearItems(gear: SpurGear, length: LengthWords): readonly Item[] 
     },
     { term: "Across the tooth", text: chord(gear, length) },
     ...(gear.span === null ? [] : [{ term: "Span", text: `${length(gear.span.length)} over ${gear.span.teeth} teeth` }]),
-    ...overPins(gear, length),
+    ...overUsualPins(gear, length),
   ];
 }
 
@@ -56,12 +56,12 @@ function chord({ chordalThickness, chordalAddendum }: SpurGear, length: LengthWo
     : `${length(chordalThickness)} by the gear tooth caliper, its blade set to ${length(chordalAddendum)}`;
 }
 
-function overPins(gear: SpurGear, length: LengthWords): readonly Item[] {
+function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
   const pin = gear.usualPinDiameter;
   const range = pinRange(gear);
   if (range === null || pin < range.least || pin > range.greatest) return [];
   const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";
-  return [{ term: "Over pins", text: `${length(gear.overPins(pin))} over two pins of ${length(pin)} in ${spaces}` }];
+  return [{ term: "Over pins", text: `${length(overPins(gear, pin))} over two pins of ${length(pin)} in ${spaces}` }];
 }
 
 /** The form cutter by its range and by its number in both numberings. */

@@ -1,6 +1,5 @@
 import { depthRuleInWords, inch } from "./depth-rule.ts";
 import { shown } from "./measured.ts";
-import { overPins } from "./over-pins.ts";
 import { basePitchOf, bestSpan, type SpanOnFlanks } from "./span.ts";
 import { type CheckedSpec, checkSpec, type SpurGearSpec } from "./spur-gear-spec.ts";
 import { checkTooth, toothWarnings } from "./tooth-limits.ts";
@@ -43,12 +42,6 @@ export interface SpurGear extends CutTooth {
   readonly usualPinDiameter: number;
   /** Plain sentences; empty where there is nothing to say. */
   readonly warnings: readonly string[];
-  /**
-   * Measurement over two pins, or balls, of a diameter in mm.
-   *
-   * @throws {@link InputError} when such a pin cannot be used on this gear.
-   */
-  overPins(pinDiameter: number): number;
 }
 
 /**
@@ -102,7 +95,6 @@ export function spurGear(spec: SpurGearSpec): SpurGear {
         ? [`The tip circle is below the reference circle, ${shown(referenceDiameter)} mm: there is no chord to measure there.`]
         : []),
     ]),
-    overPins: (pinDiameter: number) => overPins(tooth, pinDiameter),
   });
 }
 

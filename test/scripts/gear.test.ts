@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { countsFromMarks, identifyGear, spurGear, thinningFromSpan } from "../../src/index.ts";
+import { countsFromMarks, identifyGear, overPins as measureOverPins, spurGear, thinningFromSpan } from "../../src/index.ts";
 import { run } from "../support/command.ts";
 
 const plain = (value: unknown) => JSON.parse(JSON.stringify(value));
@@ -45,7 +45,7 @@ describe("gear --json is what the library returns", () => {
   it("measures, over pins of one's own, thinning shown by a span", async () => {
     const { gear, overPins } = await json("86", "--module", "2", "--pins", "3.6");
     expect(gear).toEqual(plain(spurGear({ teeth: 86, module: 2 })));
-    expect(overPins).toEqual({ pinDiameter: 3.6, length: spurGear({ teeth: 86, module: 2 }).overPins(3.6) });
+    expect(overPins).toEqual({ pinDiameter: 3.6, length: measureOverPins(spurGear({ teeth: 86, module: 2 }), 3.6) });
     const spec = { teeth: 86, diametralPitch: 12, pressureAngle: 14.5, profileShift: 0.1, wholeDepth: 4.6 };
     const words = ["86", "--dp", "12", "--pressure-angle", "14.5°", "--shift", "0.1", "--depth", "4.6"];
     expect((await json(...words)).gear).toEqual(plain(spurGear(spec)));

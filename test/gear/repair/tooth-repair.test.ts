@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { overPins } from "../../../src/gear/over-pins.ts";
 import { flankDisplacement } from "../../../src/gear/repair/flank-displacement.ts";
 import { type SawOptions, slittingSaw } from "../../../src/gear/repair/slitting-saw.ts";
 import { thicknessCheck } from "../../../src/gear/repair/thickness-check.ts";
@@ -139,9 +140,9 @@ describe("thickness to check", () => {
         if (least.overPins && full.overPins) {
           const { pinDiameter, length } = least.overPins;
           // Both pins in wide spaces go down twice as far as one; a hair is lost where they do not lie opposite.
-          const both = thin.overPins(pinDiameter);
-          expect(length).toBeCloseTo((gear.overPins(pinDiameter) + both) / 2, gear.teeth % 2 === 0 ? 9 : 3);
-          expect(full.overPins.length).toBeCloseTo(gear.overPins(pinDiameter), 10);
+          const both = overPins(thin, pinDiameter);
+          expect(length).toBeCloseTo((overPins(gear, pinDiameter) + both) / 2, gear.teeth % 2 === 0 ? 9 : 3);
+          expect(full.overPins.length).toBeCloseTo(overPins(gear, pinDiameter), 10);
         }
       }),
     );

@@ -66,7 +66,7 @@ function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
 
 /** The form cutter by its range and by its number in both numberings. */
 export function cutterItems(gear: SpurGear): readonly Item[] {
-  const cutters = formCutters(gear.teeth);
+  const cutters = formCutters(gear);
   if (cutters === null)
     return [{ term: "Form cutter", text: "none is made for so few teeth: grind a fly cutter to a sound space, or file to it" }];
   return [
@@ -77,6 +77,7 @@ export function cutterItems(gear: SpurGear): readonly Item[] {
 }
 
 function half({ inch, inchHalf, reversedHalf }: FormCutters): readonly Item[] {
+  if (inchHalf === null || reversedHalf === null) return [];
   return inchHalf.number === inch.number && inchHalf.to === inch.to && inchHalf.from === inch.from
     ? []
     : [{ term: "", text: `or with half numbers, ${both(inchHalf, reversedHalf)}` }];

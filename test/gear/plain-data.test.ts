@@ -25,7 +25,7 @@ const results: Readonly<Record<string, () => readonly unknown[]>> = {
   standardPitches: () => library.standardPitches.slice(),
   spurGear: () => [gear, warned, worn],
   lookAlikes: () => library.standardPitches.map((pitch) => library.lookAlikes(pitch)),
-  formCutters: () => [11, 12, 40, 135].map((teeth) => library.formCutters(teeth)),
+  formCutters: () => [gear, warned, worn].map((each) => library.formCutters(each)),
   pinRange: () => [gear, warned, worn].map((each) => library.pinRange(each)),
   overPins: () => [library.overPins(gear, 3.5)],
   spanOver: () => [library.spanOver(gear, 9)],

@@ -9,6 +9,7 @@ describe("the words of a gear", () => {
   it.each([
     { asked: "86 teeth of module 2", words: ["86", "--module", "2"] },
     { asked: "40 teeth of 12 DP at 14½ degrees, in inches too", words: ["40", "--dp", "12", "--pressure-angle", "14.5"] },
+    { asked: "45 teeth of 6 DP, for which half numbers are made", words: ["45", "--dp", "6"] },
     { asked: "8 teeth, undercut and without a form cutter", words: ["8", "--module", "3"] },
     { asked: "what 86 teeth over 176.1 mm are", words: ["86", "--outside", "176.1", "--depth", "4.5"] },
     {

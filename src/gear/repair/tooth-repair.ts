@@ -79,7 +79,7 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
   const plan = recutPlan(gear.teeth, { damaged, ...(startSpace !== undefined && { startSpace }) });
   const displacement = flankDisplacement(gear, settingError);
   const saw = slittingSaw(gear, { leave: displacement.together, ...spec.saw });
-  const cutters = formCutters(gear.teeth);
+  const cutters = formCutters(gear);
   const check =
     backlash === undefined ? null : thicknessCheck(gear, { backlash, ...(mateThinning !== undefined && { mateThinning }) });
   return {

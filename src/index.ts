@@ -90,6 +90,7 @@ export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
 export { type Fault, type FaultCode, InputError } from "./number/errors.ts";
+export type { LengthSentence, SaidLength } from "./number/length-sentence.ts";
 export { type Exact, fromExact } from "./number/ratio.ts";
 export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";

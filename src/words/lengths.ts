@@ -1,7 +1,8 @@
+import { type LengthUnit, mmPerInch } from "../number/length-unit.ts";
 import { fixed, roundedDown, roundedUp } from "./numbers.ts";
 
 /** The unit that the person works in. Data are always in millimetres. */
-export type Unit = "mm" | "in";
+export type Unit = LengthUnit;
 
 /** Writes lengths that are given in mm, in the unit of the person: `176.000 mm` or `6.9291 in`. */
 export interface LengthWords {
@@ -14,7 +15,6 @@ export interface LengthWords {
   downTo(mm: number, places?: number): string;
 }
 
-const mmPerInch = 25.4;
 const usualPlaces = 3;
 
 /** Lengths in the unit asked for. */

@@ -1,5 +1,5 @@
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
-import { inch } from "./depth-rule.ts";
+import { mmPerInch } from "../number/length-unit.ts";
 
 /** A form cutter for gear teeth: its number in its set, and the counts it is for. Go by the counts. */
 export interface FormCutter {
@@ -96,7 +96,7 @@ export function formCutters({ teeth, module }: { readonly teeth: number; readonl
 }
 
 function hasHalfNumbers(module: number): boolean {
-  const pitch = inch / module;
+  const pitch = mmPerInch / module;
   return pitch >= halfNumberPitches.least - lastBits && pitch <= halfNumberPitches.most + lastBits;
 }
 

@@ -1,6 +1,7 @@
-import { numberFault, quoted, refuse } from "../number/errors.ts";
+import { numberFault, refuse } from "../number/errors.ts";
+import { lengthSentence, said } from "../number/length-sentence.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
-import { shown } from "./measured.ts";
+import { asGiven } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
 
 /** Pins (or balls) that can be used in the spaces of a gear; diameters in mm. */
@@ -86,7 +87,7 @@ export function overPins(gear: CutTooth, pinDiameter: number): number {
     return refuse(
       numberFault(pinDiameter),
       "pinDiameter",
-      `a pin of ${quoted(pinDiameter)} mm cannot be used on this gear; give one from ${shown(range.least)} to ${shown(range.greatest)} mm`,
+      lengthSentence`a pin of ${asGiven(pinDiameter)} cannot be used on this gear; give one from ${said.least(range.least)} to ${said.most(range.greatest)}`,
     );
   }
   const circle = pinCircle(gear, pinDiameter);

@@ -36,6 +36,11 @@ export function fixed(value: number, places: number): string {
   return (Math.abs(value) < 0.5 * 10 ** -places ? 0 : value).toFixed(places).replace("-", "−");
 }
 
+/** A figure that is written already, with its plus where it is above nothing: `+0.100 mm`, `−0.20`, `0.00`. */
+export function withPlus(figure: string): string {
+  return figure.startsWith("−") || !/[1-9]/.test(figure) ? figure : `+${figure}`;
+}
+
 /** A plain number without needless decimals: `12.7`, `2`, `3.629`. */
 export function plain(value: number, places = 3): string {
   return String(Number(value.toFixed(places)));

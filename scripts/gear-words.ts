@@ -10,8 +10,8 @@ import {
   measuredItem,
   pitchAndForm,
 } from "../src/words/gear/identify-words.ts";
-import type { Item } from "../src/words/gear/item.ts";
 import { noteWords } from "../src/words/gear/note-words.ts";
+import type { Item } from "../src/words/item.ts";
 import type { LengthWords } from "../src/words/lengths.ts";
 import { fixed, withPlus } from "../src/words/numbers.ts";
 import { table } from "./table.ts";

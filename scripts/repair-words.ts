@@ -1,7 +1,6 @@
 import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
 import { cutterItems } from "../src/words/gear/cutter-items.ts";
 import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
-import type { Item } from "../src/words/gear/item.ts";
 import { noteWords } from "../src/words/gear/note-words.ts";
 import { cuttingCautions, heatCautions } from "../src/words/gear/repair-cautions.ts";
 import {
@@ -15,6 +14,7 @@ import {
   teethInRuns,
   thinItems,
 } from "../src/words/gear/repair-items.ts";
+import type { Item } from "../src/words/item.ts";
 import type { LengthWords } from "../src/words/lengths.ts";
 import { itemLines, noteLines } from "./gear-words.ts";
 import { placeLines } from "./repair-places.ts";

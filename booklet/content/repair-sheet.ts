@@ -1,7 +1,6 @@
 import { type Head, type RepairOnHead, type SpurGear, toothThicknessAt } from "../../src/index.ts";
 import { cutterItems } from "../../src/words/gear/cutter-items.ts";
 import { gearInShort } from "../../src/words/gear/gear-items.ts";
-import type { Item } from "../../src/words/gear/item.ts";
 import { noteWords } from "../../src/words/gear/note-words.ts";
 import { cuttingCautions, heatCautions } from "../../src/words/gear/repair-cautions.ts";
 import {
@@ -14,6 +13,7 @@ import {
   teethInRuns,
   thinItems,
 } from "../../src/words/gear/repair-items.ts";
+import type { Item } from "../../src/words/item.ts";
 import { type LengthWords, lengthsIn } from "../../src/words/lengths.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, GearFigure } from "./blocks.ts";

@@ -13,10 +13,10 @@ const worn = library.spurGear({ teeth: 40, module: 3, thinning: 0.25 });
 const prime = library.spurGear({ teeth: 97, module: 2 });
 const plan = library.recutPlan(86, { damaged: [1, 31] });
 const repair = { damaged: [7, 8], backlash: 0.3, settingError: { arcSeconds: 400 } };
-const setting = () => {
-  const [first] = library.indexDivisions(geared, 86).settings;
-  if (first === undefined) throw new Error("86 is exact on this head");
-  return first;
+const planned = () => {
+  const job = library.repairPlan(geared, plan, 86);
+  if (!job.planned) throw new Error("86 is exact on this head");
+  return job;
 };
 
 /** Results of each public function and list of the gear rooms. */
@@ -41,11 +41,8 @@ const results: Readonly<Record<string, () => readonly unknown[]>> = {
   ],
   countsFromMarks: () => [library.countsFromMarks({ mateTeeth: 24, turns: 12 })],
   recutPlan: () => [plan],
-  recutMoves: () => [library.recutMoves(setting(), plan, { head: geared })],
-  recutHoles: () => [library.recutHoles(geared, plan, 49)],
-  nearRecuts: () => [
-    library.nearRecuts(ungeared, library.recutPlan(97, repair), library.nearSettings(ungeared, { divisions: 97 }), 97),
-  ],
+  repairPlan: () => [planned(), library.repairPlan(ungeared, library.recutPlan(97, repair), 97)],
+  repairPlaces: () => [library.repairPlaces(planned())],
   flankDisplacement: () => [library.flankDisplacement(gear, { arcSeconds: 30, offCentre: 0.1 })],
   slittingSaw: () => [library.slittingSaw(gear), library.slittingSaw(gear, { depth: gear.wholeDepth })],
   thicknessCheck: () => [library.thicknessCheck(gear, { backlash: 0.1 }), library.thicknessCheck(worn, { backlash: 0.3 })],

@@ -1,8 +1,8 @@
 import { type FormCutter, type FormCutters, formCutters } from "../../gear/form-cutter.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
+import type { Item } from "../item.ts";
 import { plain } from "../numbers.ts";
 import { pitchName } from "./gear-items.ts";
-import type { Item } from "./item.ts";
 
 /** The form cutter by its range and by its number in both numberings. */
 export function cutterItems(gear: SpurGear): readonly Item[] {

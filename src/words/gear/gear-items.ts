@@ -1,9 +1,9 @@
 import { overPins, pinRange } from "../../gear/over-pins.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
+import type { Item } from "../item.ts";
 import type { LengthWords } from "../lengths.ts";
 import { plain } from "../numbers.ts";
 import { depthRuleWords } from "./depth-rule.ts";
-import type { Item } from "./item.ts";
 
 /** The pitch of a gear by its own name: `2 module`, `12 DP`. */
 export function pitchName({ system, module, diametralPitch }: Pick<SpurGear, "system" | "module" | "diametralPitch">): string {
@@ -60,5 +60,5 @@ function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
   const range = pinRange(gear);
   if (range === null || pin < range.least || pin > range.greatest) return [];
   const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";
-  return [{ term: "Over pins", text: `${length(overPins(gear, pin))} over two pins of ${length(pin)} in ${spaces}` }];
+  return [{ term: "Over pins", text: `${length(overPins(gear, pin))} over two pins of ${length(pin)}, in ${spaces}` }];
 }

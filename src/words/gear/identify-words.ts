@@ -1,10 +1,10 @@
 import type { Residual } from "../../gear/identify/gear-evidence.ts";
 import type { GearCandidate, Identification } from "../../gear/identify/identify-gear.ts";
 import type { LookAlike } from "../../gear/standard-pitch.ts";
+import type { Item } from "../item.ts";
 import type { LengthWords } from "../lengths.ts";
 import { counted, fixed, plain, withPlus } from "../numbers.ts";
 import { findingWords } from "./finding-words.ts";
-import type { Item } from "./item.ts";
 import { measureWords } from "./measure-words.ts";
 
 /** The pitch that the outside diameter alone would mean. */

@@ -3,9 +3,9 @@ import type { RepairOnHead } from "../../gear/repair/repair-on-head.ts";
 import type { ThicknessCheck } from "../../gear/repair/thickness-check.ts";
 import type { ToothRepair } from "../../gear/repair/tooth-repair.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
+import type { Item } from "../item.ts";
 import type { LengthWords, Unit } from "../lengths.ts";
 import { arcUpTo } from "../numbers.ts";
-import type { Item } from "./item.ts";
 
 /** The blank: what to turn before anything is cut. */
 export function blankItems({ blankDiameter, depth }: ToothRepair, length: LengthWords): readonly Item[] {

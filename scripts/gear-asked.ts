@@ -1,11 +1,12 @@
-import { lengthsIn } from "../booklet/content/length-words.ts";
-import { countsFromMarks, identifyGear } from "../src/index.ts";
+import { countsFromMarks, identifyGear, overPins } from "../src/index.ts";
+import { gearWithTexts, identificationWithTexts } from "../src/words/gear/with-texts.ts";
+import { lengthsIn } from "../src/words/lengths.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
-import { gearFrom, gearOptions, inInches, number, optionNames, pitchGiven, readSpans, teethAsked } from "./gear-options.ts";
-import { candidateLines, gearLines } from "./gear-words.ts";
+import { gearFrom, gearOptions, number, optionNames, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
+import { candidateLines, gearLines, marksLines } from "./gear-words.ts";
 import type { More } from "./more.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
-import { count, line } from "./words.ts";
+import { line } from "./words.ts";
 
 const options = {
   ...gearOptions,
@@ -48,16 +49,16 @@ function measuresAsked(teeth: number, given: GearAsked): More {
       throw fault("no-effect", `--${each}`, "helps to find a pitch, which is given; leave it out, or the pitch");
   }
   const gear = gearFrom(teeth, given);
-  const length = lengthsIn(inInches(given));
+  const length = lengthsIn(unitOf(given));
   const pin = given.pins === undefined ? null : millimetres(given.pins, "--pins");
-  const overPins = pin === null ? null : withOptionNames({ pinDiameter: "--pins" }, () => gear.overPins(pin));
+  const measure = pin === null ? null : withOptionNames({ pinDiameter: "--pins" }, () => overPins(gear, pin));
   return {
-    data: { gear, ...(pin !== null && { overPins: { pinDiameter: pin, length: overPins } }) },
+    data: { gear: gearWithTexts(gear), ...(pin !== null && { overPins: { pinDiameter: pin, length: measure } }) },
     lines: [
       ...gearLines(gear, length),
-      ...(pin === null || overPins === null
+      ...(pin === null || measure === null
         ? []
-        : ["", line("Over your pins", `${length(overPins)} over two pins of ${length(pin)}`)]),
+        : ["", line("Over your pins", `${length(measure)} over two pins of ${length(pin)}`)]),
     ],
   };
 }
@@ -83,8 +84,14 @@ function pitchAsked(teeth: number, given: GearAsked): More {
   };
   const most = given.limit === undefined ? {} : { limit: number(given.limit, "--limit") };
   const identification = withOptionNames(optionNames, () => identifyGear(measures, most));
-  return { data: { identification }, lines: candidateLines(teeth, identification, lengthsIn(inInches(given))) };
+  return {
+    data: { identification: identificationWithTexts(identification) },
+    lines: candidateLines(teeth, identification, lengthsIn(unitOf(given))),
+  };
 }
+
+/** The most teeth that the library looks among where none is given. */
+const usualMost = 400;
 
 /** The counts that marks which meet again could mean. */
 function countAsked(given: GearAsked, positionals: readonly string[]): More {
@@ -99,28 +106,7 @@ function countAsked(given: GearAsked, positionals: readonly string[]): More {
     ...(most !== undefined && { most: wholeNumber(most, "--most") }),
   };
   const counts = withOptionNames(optionNames, () => countsFromMarks(marks));
-  return { data: { counts }, lines: marksLines(counts, marks) };
-}
-
-function marksLines(
-  counts: readonly number[],
-  { turns, mateTurns, mateTeeth, most = 400 }: { turns?: number; mateTurns?: number; mateTeeth: number; most?: number },
-): string[] {
-  const after = [
-    ...(turns === undefined ? [] : [`${count(turns, "turn")} of the gear`]),
-    ...(mateTurns === undefined ? [] : [`${count(mateTurns, "turn")} of the mate`]),
-  ].join(" and ");
-  const listed = counts.length > 20 ? `${counts.slice(0, 20).join(", ")} and ${counts.length - 20} more` : counts.join(" or ");
-  return [
-    "HOW MANY TEETH?",
-    "",
-    line("Marks meet again", `after ${after}, the mate having ${mateTeeth} teeth`),
-    line(
-      "It could have",
-      counts.length === 0 ? `no count up to ${most}: count the turns again, or the mate's teeth` : `${listed} teeth`,
-    ),
-    ...(counts.length > 1 ? [line("To tell apart", "count the turns of both, to the first meeting")] : []),
-  ];
+  return { data: { counts }, lines: marksLines(counts, { most: usualMost, ...marks }) };
 }
 
 /** What `gear --help` prints. */

@@ -1,4 +1,4 @@
-import { type Span, type SpurGear, type SpurGearSpec, spurGear, thinningFromSpan } from "../src/index.ts";
+import { type LengthUnit, type Span, type SpurGear, type SpurGearSpec, spurGear, thinningFromSpan } from "../src/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { type Given, withOptionNames } from "./read-options.ts";
 
@@ -80,10 +80,10 @@ const lengths = new Set([
   "off-centre",
 ]);
 
-/** Whether the person works in inches: by the pitch, or by a length given in them. */
-export function inInches(given: Readonly<Record<string, string | boolean | undefined>>): boolean {
+/** The unit that the person works in: inches where the pitch is given in DP, or any length in inches. */
+export function unitOf(given: Readonly<Record<string, string | boolean | undefined>>): LengthUnit {
   const inInch = ([name, text]: [string, string | boolean | undefined]) => lengths.has(name) && /in|"/.test(String(text ?? ""));
-  return given.dp !== undefined || Object.entries(given).some(inInch);
+  return given.dp !== undefined || Object.entries(given).some(inInch) ? "in" : "mm";
 }
 
 /** Whether a pitch was given, and with it all that a gear needs. */

@@ -1,6 +1,19 @@
-import { cutterItems, gearItems, type Item, pitchName } from "../booklet/content/gear-items.ts";
-import { fixed, type LengthWords, plain } from "../booklet/content/length-words.ts";
-import type { GearCandidate, Identification, SpurGear } from "../src/index.ts";
+import type { Identification, SpurGear } from "../src/index.ts";
+import { cutterItems } from "../src/words/gear/cutter-items.ts";
+import { measuresNoteWords } from "../src/words/gear/finding-words.ts";
+import { gearItems, pitchName } from "../src/words/gear/gear-items.ts";
+import {
+  candidateItems,
+  fitExplained,
+  type MarksCounted,
+  marksItems,
+  measuredItem,
+  pitchAndForm,
+} from "../src/words/gear/identify-words.ts";
+import { noteWords } from "../src/words/gear/note-words.ts";
+import type { Item } from "../src/words/item.ts";
+import type { LengthWords } from "../src/words/lengths.ts";
+import { fixed, withPlus } from "../src/words/numbers.ts";
 import { table } from "./table.ts";
 import { line, paragraph } from "./words.ts";
 
@@ -10,7 +23,7 @@ export function gearLines(gear: SpurGear, length: LengthWords): string[] {
     `GEAR OF ${gear.teeth} TEETH, ${pitchName(gear)}`,
     "",
     ...itemLines([...gearItems(gear, length), ...cutterItems(gear)]),
-    ...noteLines(gear.warnings),
+    ...noteLines(gear.warnings.map((note) => noteWords(note, length))),
   ];
 }
 
@@ -25,66 +38,32 @@ export function noteLines(notes: readonly string[]): string[] {
 }
 
 /** What gear it could be, in words. */
-export function candidateLines(teeth: number, { measured, candidates, warnings }: Identification, length: LengthWords): string[] {
-  const about = candidates.flatMap((candidate, index) => aboutCandidate(candidate, index + 1, length));
+export function candidateLines(teeth: number, identification: Identification, length: LengthWords): string[] {
+  const { candidates, warnings } = identification;
+  const about = candidateItems(candidates, length);
   return [
     `WHAT GEAR IS IT? ${teeth} TEETH`,
     "",
-    line(
-      "As measured",
-      `module ${plain(measured.module)} mm, ${plain(measured.diametralPitch)} DP, circular pitch ${length(measured.circularPitch)}, if the teeth are full depth and the tips unworn`,
-    ),
+    ...itemLines([measuredItem(identification, length)]),
     "",
     ...table([
       { head: "", cells: candidates.map((_, index) => `${index + 1}`) },
       { head: "pitch", cells: candidates.map(pitchAndForm) },
       { head: "module", cells: candidates.map(({ module }) => fixed(module, 3)) },
       { head: "DP", cells: candidates.map(({ diametralPitch }) => fixed(diametralPitch, 2)) },
-      { head: "circ. pitch", cells: candidates.map(({ circularPitch }) => fixed(circularPitch, 3)) },
-      { head: "tip off by", cells: candidates.map(({ residuals }) => signed(residuals[0]?.difference ?? 0, 3)) },
-      { head: "per cent", cells: candidates.map(({ residuals }) => signed(residuals[0]?.percent ?? 0, 2)) },
+      { head: "circ. pitch", cells: candidates.map(({ circularPitch }) => length.bare(circularPitch)) },
+      { head: "tip off by", cells: candidates.map(({ residuals }) => withPlus(length.bare(residuals[0]?.difference ?? 0))) },
+      { head: "per cent", cells: candidates.map(({ residuals }) => withPlus(fixed(residuals[0]?.percent ?? 0, 2))) },
       { head: "fit", cells: candidates.map(({ fit }) => fit) },
     ]),
-    ...(about.length === 0 ? [] : ["", ...about]),
-    ...noteLines(warnings),
+    ...(about.length === 0 ? [] : ["", ...itemLines(about)]),
+    ...noteLines(warnings.map((note) => measuresNoteWords(note, length))),
     "",
-    paragraph(
-      "Close: every measure fits a plain gear. Explained: it fits with wear or a profile shift. Before cutting, lay a known gear or rack of that pitch into a sound space.",
-    ),
+    paragraph(fitExplained),
   ];
 }
 
-/** The pitch's name, short enough for a column. */
-function pitchAndForm({ name, form }: GearCandidate): string {
-  const short = name.replace(" circular pitch", " circ.");
-  return form === "stub" ? `${short}, stub` : short;
-}
-
-function signed(value: number, places: number): string {
-  const text = fixed(value, places);
-  return Number(text.replace("−", "-")) > 0 ? `+${text}` : text;
-}
-
-/** What the measures say of a candidate, and what it is easily taken for. */
-function aboutCandidate(candidate: GearCandidate, place: number, length: LengthWords): string[] {
-  const { residuals, findings, pressureAngle } = candidate;
-  const told = [
-    ...(pressureAngle === null ? [] : [`pressure angle ${plain(pressureAngle)}° by the span`]),
-    ...(place > 1 ? [] : residuals.slice(1).map((residual) => residualWords(residual, length))),
-    ...findings,
-    ...(place > 1 ? [] : candidate.lookAlikes.map((other) => lookAlikeWords(other, length))),
-  ];
-  return told.map((text, index) => line(index === 0 ? `Candidate ${place}` : "", text));
-}
-
-function residualWords(
-  { measure, measured, difference, percent }: GearCandidate["residuals"][number],
-  length: LengthWords,
-): string {
-  return `${measure} ${length(measured)}: off by ${signed(difference, 3)} mm, ${signed(percent, 2)} per cent`;
-}
-
-function lookAlikeWords({ name, percent, tipDifference }: GearCandidate["lookAlikes"][number], length: LengthWords): string {
-  const way = tipDifference > 0 ? "larger" : "smaller";
-  return `${name} looks alike: ${fixed(Math.abs(percent), 1)} per cent ${percent > 0 ? "coarser" : "finer"}, its tips ${length(Math.abs(tipDifference))} ${way}`;
+/** How many teeth a gear has, from marks that met again. */
+export function marksLines(counts: readonly number[], marks: MarksCounted): string[] {
+  return ["HOW MANY TEETH?", "", ...itemLines(marksItems(counts, marks))];
 }

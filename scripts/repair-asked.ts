@@ -1,8 +1,9 @@
-import { lengthsIn } from "../booklet/content/length-words.ts";
 import { loadHead } from "../booklet/head-file.ts";
 import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
+import { repairWithTexts } from "../src/words/gear/with-texts.ts";
+import { lengthsIn } from "../src/words/lengths.ts";
 import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
-import { gearFrom, gearOptions, inInches, millimetresFromZero, optionNames, pitchGiven, teethAsked } from "./gear-options.ts";
+import { gearFrom, gearOptions, millimetresFromZero, optionNames, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
 import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
@@ -59,18 +60,18 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
   const job = withOptionNames(optionNames, () => repairOnHead(head, gear, repairOptions(teeth, values)));
-  const length = lengthsIn(inInches(values));
+  const length = lengthsIn(unitOf(values));
   const sheet =
     values.sheet === undefined
       ? null
       : await printed(values.sheet, values, {
           job,
           head,
-          inches: inInches(values),
+          inches: unitOf(values) === "in",
           sawGiven: values.saw !== undefined,
         });
   return {
-    data: { ...job, ...(sheet !== null && { sheet }) },
+    data: { ...repairWithTexts(job), ...(sheet !== null && { sheet }) },
     lines: [...repairLines(job, head, length, values.saw !== undefined), ...(sheet === null ? [] : ["", line("Sheet", sheet)])],
     json: values.json === true,
     code: job.exact ? 0 : 1,

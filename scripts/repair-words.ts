@@ -1,6 +1,8 @@
-import { cutterItems, gearInShort, gearItems, type Item } from "../booklet/content/gear-items.ts";
-import type { LengthWords } from "../booklet/content/length-words.ts";
-import { cuttingCautions, heatCautions } from "../booklet/content/repair-cautions.ts";
+import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
+import { cutterItems } from "../src/words/gear/cutter-items.ts";
+import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
+import { noteWords } from "../src/words/gear/note-words.ts";
+import { cuttingCautions, heatCautions } from "../src/words/gear/repair-cautions.ts";
 import {
   blankItems,
   centringItems,
@@ -11,8 +13,9 @@ import {
   spansListed,
   teethInRuns,
   thinItems,
-} from "../booklet/content/repair-items.ts";
-import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
+} from "../src/words/gear/repair-items.ts";
+import type { Item } from "../src/words/item.ts";
+import type { LengthWords } from "../src/words/lengths.ts";
 import { itemLines, noteLines } from "./gear-words.ts";
 import { placeLines } from "./repair-places.ts";
 import { nearMoveLines, settingLines, settingTitle } from "./setting-words.ts";
@@ -34,7 +37,7 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
     ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
     ...part("CHECK EACH REBUILT TOOTH", checkItems(job, length)),
-    ...noteLines(repair.warnings),
+    ...noteLines(repair.warnings.map((note) => noteWords(note, length))),
   ];
 }
 

@@ -19,12 +19,14 @@ export {
 } from "./answer.ts";
 export { type DepthRule, type DepthRuleName, depthRules } from "./gear/depth-rule.ts";
 export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
-export type { Residual } from "./gear/identify/gear-evidence.ts";
+export type { GearNote } from "./gear/gear-notes.ts";
+export type { Measure, Residual } from "./gear/identify/gear-evidence.ts";
+export type { Finding, MeasuresNote } from "./gear/identify/gear-findings.ts";
 export type { GearMeasures } from "./gear/identify/gear-measures.ts";
 export type { TipExplanation, ToothForm } from "./gear/identify/gear-trial.ts";
 export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify/identify-gear.ts";
 export { countsFromMarks, type MarksMeet } from "./gear/identify/tooth-count.ts";
-export { type PinRange, pinRange } from "./gear/over-pins.ts";
+export { overPins, type PinRange, pinRange } from "./gear/over-pins.ts";
 export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
@@ -37,11 +39,17 @@ export {
   repairPlaces,
   repairPlan,
 } from "./gear/repair/repair-places.ts";
-export { type SawCut, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
+export { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
 export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/repair/thickness-check.ts";
-export { type RepairOptions, type SpanToCheck, type ToothRepair, toothRepair } from "./gear/repair/tooth-repair.ts";
+export {
+  type RepairNote,
+  type RepairOptions,
+  type SpanToCheck,
+  type ToothRepair,
+  toothRepair,
+} from "./gear/repair/tooth-repair.ts";
 export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
-export { type SpurGear, spurGear } from "./gear/spur-gear.ts";
+export { type SpurGear, spurGear, type WholeDepthRule } from "./gear/spur-gear.ts";
 export type { SpurGearSpec } from "./gear/spur-gear-spec.ts";
 export { type LookAlike, lookAlikes, type StandardPitch, standardPitches } from "./gear/standard-pitch.ts";
 export {
@@ -90,6 +98,8 @@ export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
 export { type Fault, type FaultCode, InputError } from "./number/errors.ts";
+export type { LengthSentence, SaidLength } from "./number/length-sentence.ts";
+export type { LengthUnit } from "./number/length-unit.ts";
 export { type Exact, fromExact } from "./number/ratio.ts";
 export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";

@@ -10,8 +10,9 @@ import {
   type RepairOnHead,
   type UnprovedSetting,
 } from "../../src/index.ts";
+import { fixed } from "../../src/words/numbers.ts";
 import type { Block, Cell, Column, Row } from "./blocks.ts";
-import { fixed } from "./length-words.ts";
+
 import { nothing } from "./setting-cells.ts";
 import { shortAngle } from "./words.ts";
 

@@ -1,11 +1,8 @@
 import { type Head, type RepairOnHead, type SpurGear, toothThicknessAt } from "../../src/index.ts";
-import type { Edition } from "../edition.ts";
-import type { Block, Book, GearFigure } from "./blocks.ts";
-import { runningOf } from "./book.ts";
-import { cutterItems, gearInShort, type Item } from "./gear-items.ts";
-import { inWords, type PanelItem, panel, settingMarks } from "./job-setting.ts";
-import { type LengthWords, lengthsIn } from "./length-words.ts";
-import { cuttingCautions, heatCautions } from "./repair-cautions.ts";
+import { cutterItems } from "../../src/words/gear/cutter-items.ts";
+import { gearInShort } from "../../src/words/gear/gear-items.ts";
+import { noteWords } from "../../src/words/gear/note-words.ts";
+import { cuttingCautions, heatCautions } from "../../src/words/gear/repair-cautions.ts";
 import {
   blankItems,
   centringItems,
@@ -15,7 +12,13 @@ import {
   spansListed,
   teethInRuns,
   thinItems,
-} from "./repair-items.ts";
+} from "../../src/words/gear/repair-items.ts";
+import type { Item } from "../../src/words/item.ts";
+import { type LengthWords, lengthsIn } from "../../src/words/lengths.ts";
+import type { Edition } from "../edition.ts";
+import type { Block, Book, GearFigure } from "./blocks.ts";
+import { runningOf } from "./book.ts";
+import { inWords, type PanelItem, panel, settingMarks } from "./job-setting.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
 
@@ -24,7 +27,7 @@ export interface RepairSheet {
   readonly job: RepairOnHead;
   /** The head that the job is for. */
   readonly head: Head;
-  /** Whether lengths stand in inches too. */
+  /** Whether lengths stand in inches, as the person works. */
   readonly inches: boolean;
   /** Whether the saw reckoned with is one at hand. */
   readonly sawGiven: boolean;
@@ -32,7 +35,7 @@ export interface RepairSheet {
 
 /** Writes the sheet of a repair: what is set and moved first, then what is made and measured. */
 export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, edition: Edition): Book {
-  const length = lengthsIn(inches);
+  const length = lengthsIn(inches ? "in" : "mm");
   const mark = markOf(job);
   return {
     title: head.name,
@@ -175,7 +178,10 @@ function makingBlocks(job: RepairOnHead, length: LengthWords, sawGiven: boolean)
     ]),
     { kind: "heading", text: "Check each rebuilt tooth before calling it done" },
     ...blankBlocks(job, length),
-    list([...thinItems(repair, length), ...repair.warnings.map((text) => ({ term: "Take care", text }))]),
+    list([
+      ...thinItems(repair, length),
+      ...repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) })),
+    ]),
   ];
 }
 

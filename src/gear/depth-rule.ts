@@ -1,3 +1,5 @@
+import { mmPerInch } from "../number/length-unit.ts";
+
 /**
  * A rule for the depth of a tooth, named by its whole depth in modules (or over the diametral
  * pitch: 2.157 m and 2.157/DP are the same depth).
@@ -15,9 +17,6 @@ export interface DepthRule {
   readonly added: number;
   readonly source: string;
 }
-
-/** Millimetres in an inch. */
-export const inch = 25.4;
 
 /** The depth rules, the commonest first. */
 export const depthRules: readonly DepthRule[] = Object.freeze(
@@ -43,7 +42,7 @@ export const depthRules: readonly DepthRule[] = Object.freeze(
         name: "2.2+0.002in",
         addendum: 1,
         dedendum: 1.2,
-        added: 0.002 * inch,
+        added: 0.002 * mmPerInch,
         source: "fine pitch in the inch system, 20 DP and finer (from memory)",
       },
       { name: "1.8-stub", addendum: 0.8, dedendum: 1, added: 0, source: "20° stub tooth in the inch system (from memory)" },
@@ -63,11 +62,4 @@ export function usualDepthRule(system: "module" | "diametral pitch", pressureAng
 export function depthRule(name: DepthRuleName): DepthRule {
   // biome-ignore lint/style/noNonNullAssertion: the list holds each name of the type
   return depthRules.find((rule) => rule.name === name)!;
-}
-
-/** The rule in the user's system: `"2.25 m"`, `"2.157/DP"`, `"2.2/DP + 0.002 in"`, `"1.8/DP, stub"`. */
-export function depthRuleInWords(name: DepthRuleName, system: "module" | "diametral pitch"): string {
-  const unit = system === "module" ? " m" : "/DP";
-  if (name === "1.8-stub") return `1.8${unit}, stub`;
-  return name === "2.2+0.002in" ? `2.2${unit} + 0.002 in` : `${name}${unit}`;
 }

@@ -1,4 +1,5 @@
-import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
+import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
+import { mmPerInch } from "../number/length-unit.ts";
 
 /** A form cutter for gear teeth: its number in its set, and the counts it is for. Go by the counts. */
 export interface FormCutter {
@@ -9,16 +10,16 @@ export interface FormCutter {
   readonly to: number | null;
 }
 
-/** The cutters for one count, in both numberings, from the set of 8 and from the set with half numbers. */
+/** The cutters for one gear, in both numberings, from the set of 8 and from the set with half numbers. */
 export interface FormCutters {
   /** Inch numbering: 1 is the rack end. */
   readonly inch: FormCutter;
-  /** Inch numbering with half numbers, which are made for 2 to 8 DP. */
-  readonly inchHalf: FormCutter;
+  /** Inch numbering with half numbers; null outside 2 to 8 DP, for which alone they are made. */
+  readonly inchHalf: FormCutter | null;
   /** Reversed numbering, in which many module sets are stamped: 8 is the rack end. */
   readonly reversed: FormCutter;
-  /** Reversed numbering with half numbers. */
-  readonly reversedHalf: FormCutter;
+  /** Reversed numbering with half numbers; null as above. */
+  readonly reversedHalf: FormCutter | null;
 }
 
 /**
@@ -48,6 +49,11 @@ const ranges = [
   { number: 8, from: 12 },
 ] as const;
 
+/** The pitches that half numbers are made for (the same page); the same pitch in modules has its diametral pitch reckoned. */
+const halfNumberPitches = { least: 2, most: 8 };
+/** What reckoning a diametral pitch from a module may add: 8 DP is 8 DP. */
+const lastBits = 1e-9;
+
 /** One more than the last number of a set: what the two numberings of a cutter add up to. */
 const bothNumberings = 9;
 
@@ -55,28 +61,43 @@ const bothNumberings = 9;
 export const fewestFormCutTeeth = 12;
 
 /**
- * The form cutters for a count of teeth, by number *and* range: in some sets the numbers run the
- * other way, so only the range is safe to go by.
+ * The form cutters for a gear, by number *and* range: in some sets the numbers run the other way,
+ * so only the range is safe to go by.
  *
+ * @param gear - Its count of teeth, and its module in mm; a {@link SpurGear} has both.
  * @returns Null below 12 teeth, where no cutter of the sets serves.
- * @throws {@link InputError} when the count is not a whole number above 0.
+ * @throws {@link InputError} when the count is not a whole number above 0, or the module no number above 0.
+ * @see *Practical Treatise on Milling and Milling Machines*, p. 149.
+ *
+ * @example
+ * ```ts
+ * formCutters({ teeth: 45, module: 2 }).inch; // { "number": "3", "from": 35, "to": 54 }
+ * formCutters({ teeth: 45, module: 2 }).inchHalf; // null
+ * ```
  */
-export function formCutters(teeth: number): FormCutters | null {
+export function formCutters({ teeth, module }: { readonly teeth: number; readonly module: number }): FormCutters | null {
   if (!(Number.isInteger(teeth) && teeth > 0)) {
     refuse(wholeNumberFault(teeth), "teeth", `${quoted(teeth)} is not a count of teeth; give a whole number above 0`);
   }
+  if (!(typeof module === "number" && module > 0))
+    refuse(numberFault(module), "module", `${quoted(module)} is not a module; give a number above 0`);
   if (teeth < fewestFormCutTeeth) return null;
   const whole = inSet(
     ranges.filter(({ number }) => Number.isInteger(number)),
     teeth,
   );
-  const half = inSet(ranges, teeth);
+  const half = hasHalfNumbers(module) ? inSet(ranges, teeth) : null;
   return {
     inch: stamped(whole.number, whole),
-    inchHalf: stamped(half.number, half),
+    inchHalf: half && stamped(half.number, half),
     reversed: stamped(bothNumberings - whole.number, whole),
-    reversedHalf: stamped(bothNumberings - half.number, half),
+    reversedHalf: half && stamped(bothNumberings - half.number, half),
   };
+}
+
+function hasHalfNumbers(module: number): boolean {
+  const pitch = mmPerInch / module;
+  return pitch >= halfNumberPitches.least - lastBits && pitch <= halfNumberPitches.most + lastBits;
 }
 
 interface Range {

@@ -1,6 +1,7 @@
-import { numberFault, quoted, refuse } from "../number/errors.ts";
+import { numberFault, refuse } from "../number/errors.ts";
+import { lengthSentence, said } from "../number/length-sentence.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
-import { shown } from "./measured.ts";
+import { asGiven } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
 
 /** Pins (or balls) that can be used in the spaces of a gear; diameters in mm. */
@@ -33,7 +34,15 @@ export function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
 
 /**
  * The pins that can be used: they touch the involute between its start and the tip, stand above the
- * tips so that a micrometer reaches them, and clear the root. Null where none does.
+ * tips so that a micrometer reaches them, and clear the root.
+ *
+ * @param gear - As {@link spurGear} returns it.
+ * @returns Both ends of the range, in mm; null where no pin does.
+ *
+ * @example
+ * ```ts
+ * pinRange(spurGear({ teeth: 86, module: 2 })).greatest.toFixed(3); // "5.319"
+ * ```
  */
 export function pinRange(gear: CutTooth): PinRange | null {
   const greatest = pinTouchingAt(gear, gear.tipDiameter);
@@ -59,10 +68,16 @@ export function pinRange(gear: CutTooth): PinRange | null {
  * inv α_k = s/d + inv α + D/d_b − π/z; the pins' centres lie on d_k = d_b / cos α_k. Over the pins:
  * d_k + D for an even count, d_k cos(90°/z) + D for an odd one (ISO 21771, from memory).
  *
- * @param pinDiameter - D in mm.
+ * @param gear - As {@link spurGear} returns it.
+ * @param pinDiameter - D in mm, within {@link pinRange}.
  * @returns In mm.
  * @throws {@link InputError} when such a pin does not rest on the flanks, is below the tips or
  * strikes the root.
+ *
+ * @example
+ * ```ts
+ * overPins(spurGear({ teeth: 86, module: 2 }), 3.5).toFixed(3); // "177.051"
+ * ```
  */
 export function overPins(gear: CutTooth, pinDiameter: number): number {
   const range = pinRange(gear);
@@ -72,7 +87,7 @@ export function overPins(gear: CutTooth, pinDiameter: number): number {
     return refuse(
       numberFault(pinDiameter),
       "pinDiameter",
-      `a pin of ${quoted(pinDiameter)} mm cannot be used on this gear; give one from ${shown(range.least)} to ${shown(range.greatest)} mm`,
+      lengthSentence`a pin of ${asGiven(pinDiameter)} cannot be used on this gear; give one from ${said.least(range.least)} to ${said.most(range.greatest)}`,
     );
   }
   const circle = pinCircle(gear, pinDiameter);

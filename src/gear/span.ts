@@ -1,6 +1,7 @@
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
+import { lengthSentence, said } from "../number/length-sentence.ts";
 import { involute, radians } from "./involute.ts";
-import { shown } from "./measured.ts";
+import { asGiven } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
 
 /** A span (base tangent) measurement: flat jaws over some teeth, touching two flanks square on. */
@@ -91,13 +92,17 @@ function spansOnFlanks(gear: CutTooth): SpanOnFlanks[] {
  */
 export function thinningFromSpan(gear: CutTooth, measured: Span): number {
   if (!(measured.length > 0))
-    refuse(numberFault(measured.length), "length", `${quoted(measured.length)} is not a span; give its length in mm`);
+    refuse(
+      numberFault(measured.length),
+      "length",
+      lengthSentence`${asGiven(measured.length)} is not a span; give its length, above 0`,
+    );
   const drawn = spanOver(gear, measured.teeth).length;
   if (Math.abs(drawn - measured.length) > basePitchOf(gear) / 2) {
     refuse(
       "conflict",
       "length",
-      `${shown(measured.length)} mm over ${measured.teeth} teeth is not this gear, whose span is ${shown(drawn)} mm; count the teeth between the jaws again`,
+      lengthSentence`${said.given(measured.length)} over ${measured.teeth} teeth is not this gear, whose span is ${said.measure(drawn)}; count the teeth between the jaws again`,
     );
   }
   return (drawn - measured.length) / Math.cos(radians(gear.pressureAngle));

@@ -1,6 +1,8 @@
-import { InputError, quoted } from "../number/errors.ts";
+import { quoted, refuse } from "../number/errors.ts";
 import { type FaultList, faultList } from "../number/fault-list.ts";
-import { type DepthRule, type DepthRuleName, depthRule, depthRules, inch, usualDepthRule } from "./depth-rule.ts";
+import type { LengthSentence } from "../number/length-sentence.ts";
+import { mmPerInch } from "../number/length-unit.ts";
+import { type DepthRule, type DepthRuleName, depthRule, depthRules, usualDepthRule } from "./depth-rule.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "./measured.ts";
 
 /** A spur gear as it is asked for: a count of teeth, a pitch, and what departs from the usual. */
@@ -50,11 +52,11 @@ const keys = [
   "thinning",
 ];
 const countBounds = { least: 4, most: 10_000 };
-const moduleBounds = { what: "a module", least: 0.02, most: 200, unit: "mm" };
-const diametralPitchBounds = { what: "a diametral pitch", least: inch / 200, most: inch / 0.02 };
-const pressureAngleBounds = { what: "a pressure angle", least: 10, most: 35, unit: "degrees" };
+const moduleBounds = { what: "a module", least: 0.02, most: 200, unit: "mm" } as const;
+const diametralPitchBounds = { what: "a diametral pitch", least: mmPerInch / 200, most: mmPerInch / 0.02 };
+const pressureAngleBounds = { what: "a pressure angle", least: 10, most: 35, unit: "degrees" } as const;
 const profileShiftBounds = { what: "a profile shift in modules", least: -5, most: 5 };
-const thinningBounds = { what: "a thinning of the teeth", least: 0, most: 1000, unit: "mm" };
+const thinningBounds = { what: "a thinning of the teeth", least: 0, most: 1000, unit: "length" } as const;
 
 /**
  * Checks a spec.
@@ -99,7 +101,7 @@ function readPitch({ module, diametralPitch }: Readonly<Record<string, unknown>>
   return module === undefined
     ? ({
         system: "diametral pitch",
-        module: inch / readMeasured(diametralPitch, "diametralPitch", diametralPitchBounds, faults),
+        module: mmPerInch / readMeasured(diametralPitch, "diametralPitch", diametralPitchBounds, faults),
       } as const)
     : ({ system: "module", module: readMeasured(module, "module", moduleBounds, faults) } as const);
 }
@@ -112,6 +114,6 @@ function readRule(value: unknown, faults: FaultList): DepthRule {
 }
 
 /** Refuses a gear whose parts contradict one another: `problem` is a whole sentence. */
-export function refuseGear(problem: string): never {
-  throw new InputError([{ code: "cannot-be-made", place: "", problem }]);
+export function refuseGear(problem: string | LengthSentence): never {
+  refuse("cannot-be-made", "", problem);
 }

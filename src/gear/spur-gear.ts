@@ -1,9 +1,9 @@
-import { depthRuleInWords, inch } from "./depth-rule.ts";
-import { shown } from "./measured.ts";
-import { overPins } from "./over-pins.ts";
+import { mmPerInch } from "../number/length-unit.ts";
+import type { DepthRuleName } from "./depth-rule.ts";
+import { type GearNote, gearNotes } from "./gear-notes.ts";
 import { basePitchOf, bestSpan, type SpanOnFlanks } from "./span.ts";
 import { type CheckedSpec, checkSpec, type SpurGearSpec } from "./spur-gear-spec.ts";
-import { checkTooth, toothWarnings } from "./tooth-limits.ts";
+import { checkTooth } from "./tooth-limits.ts";
 import { type CutTooth, chordOf, halfToothAngle, involuteTooth } from "./tooth-thickness.ts";
 
 /** The measures of a spur gear. Lengths in mm, angles in degrees; nothing is rounded. */
@@ -24,8 +24,8 @@ export interface SpurGear extends CutTooth {
   /** From the reference circle in to the root. */
   readonly dedendum: number;
   readonly wholeDepth: number;
-  /** The rule that gave the depth, in the user's system: `"2.25 m"`, `"2.157/DP"`; `"as given"` for a measured depth. */
-  readonly wholeDepthRule: string;
+  /** Where the depth is from. */
+  readonly wholeDepthRule: WholeDepthRule;
   /** Along the reference circle; what the thinning takes off is off. */
   readonly toothThickness: number;
   readonly spaceWidth: number;
@@ -41,15 +41,14 @@ export interface SpurGear extends CutTooth {
   readonly span: SpanOnFlanks | null;
   /** The pin usually taken: 1.75 modules, or 1.7 modules at 14½°. */
   readonly usualPinDiameter: number;
-  /** Plain sentences; empty where there is nothing to say. */
-  readonly warnings: readonly string[];
-  /**
-   * Measurement over two pins, or balls, of a diameter in mm.
-   *
-   * @throws {@link InputError} when such a pin cannot be used on this gear.
-   */
-  overPins(pinDiameter: number): number;
+  /** Empty where there is nothing to say. */
+  readonly warnings: readonly GearNote[];
 }
+
+/** Where a whole depth is from: a rule in the system of the pitch, or what was given. */
+export type WholeDepthRule =
+  | { readonly code: "depth-by-rule"; readonly rule: DepthRuleName; readonly system: SpurGear["system"] }
+  | { readonly code: "depth-as-given" };
 
 /**
  * The measures of an external spur gear with involute teeth.
@@ -71,7 +70,7 @@ export function spurGear(spec: SpurGearSpec): SpurGear {
   const checked = checkSpec(spec);
   const tooth = cutTooth(checked);
   checkTooth(tooth);
-  const { teeth, module, system, profileShift, rule, thinning, pressureAngle } = checked;
+  const { module, system, profileShift, rule, thinning, pressureAngle } = checked;
   const { referenceDiameter, tipDiameter, rootDiameter, toothThickness } = tooth;
   const circularPitch = Math.PI * module;
   const chord = chordOf(tooth, referenceDiameter);
@@ -80,14 +79,16 @@ export function spurGear(spec: SpurGearSpec): SpurGear {
     ...tooth,
     system,
     module,
-    diametralPitch: inch / module,
+    diametralPitch: mmPerInch / module,
     profileShift,
     circularPitch,
     basePitch: basePitchOf(tooth),
     addendum: (tipDiameter - referenceDiameter) / 2,
     dedendum: (referenceDiameter - rootDiameter) / 2,
     wholeDepth: (tipDiameter - rootDiameter) / 2,
-    wholeDepthRule: checked.wholeDepth === undefined ? depthRuleInWords(rule.name, system) : "as given",
+    wholeDepthRule: Object.freeze(
+      checked.wholeDepth === undefined ? { code: "depth-by-rule", rule: rule.name, system } : { code: "depth-as-given" },
+    ),
     spaceWidth: circularPitch - toothThickness,
     thinning,
     tipThickness: tipDiameter * halfToothAngle(tooth, tipDiameter),
@@ -95,14 +96,9 @@ export function spurGear(spec: SpurGearSpec): SpurGear {
     chordalAddendum: chord.addendum,
     span: span === null ? null : Object.freeze(span),
     usualPinDiameter: usualPin(pressureAngle) * module,
-    warnings: Object.freeze([
-      ...toothWarnings(checked, tooth),
-      ...(span === null ? [`No span over whole teeth rests on the flanks of ${teeth} teeth of this form.`] : []),
-      ...(chord.addendum < 0
-        ? [`The tip circle is below the reference circle, ${shown(referenceDiameter)} mm: there is no chord to measure there.`]
-        : []),
-    ]),
-    overPins: (pinDiameter: number) => overPins(tooth, pinDiameter),
+    warnings: Object.freeze(
+      gearNotes(checked, tooth, { span: span !== null, chord: chord.addendum >= 0 }).map((note) => Object.freeze(note)),
+    ),
   });
 }
 

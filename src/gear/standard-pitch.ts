@@ -1,4 +1,4 @@
-import { inch } from "./depth-rule.ts";
+import { mmPerInch } from "../number/length-unit.ts";
 
 /** A pitch of a standard or customary series. */
 export interface StandardPitch {
@@ -46,11 +46,11 @@ function ofModule(module: number, preference: 1 | 2): StandardPitch {
 }
 
 function ofDiametral(pitch: number, preference: 1 | 2): StandardPitch {
-  return { name: `${pitch} DP`, system: "diametral pitch", module: inch / pitch, preference };
+  return { name: `${pitch} DP`, system: "diametral pitch", module: mmPerInch / pitch, preference };
 }
 
 function ofCircular(sixteenths: number): StandardPitch {
-  const module = (sixteenths * inch) / (16 * Math.PI);
+  const module = (sixteenths * mmPerInch) / (16 * Math.PI);
   return { name: `${inSixteenths(sixteenths)} in circular pitch`, system: "circular pitch", module, preference: 3 };
 }
 

@@ -1,6 +1,7 @@
 import { numberFault, refuse } from "../number/errors.ts";
+import { lengthSentence, said } from "../number/length-sentence.ts";
 import { involute, pressureAngleAt, radians } from "./involute.ts";
-import { shown } from "./measured.ts";
+import { asGiven } from "./measured.ts";
 
 /** What fixes an involute tooth, whatever its depth. Diameters and thickness in mm, the angle in degrees. */
 export interface InvoluteTooth {
@@ -124,6 +125,6 @@ function checkOnFlank(gear: CutTooth, diameter: unknown): asserts diameter is nu
   refuse(
     numberFault(diameter),
     "diameter",
-    `${String(diameter)} is not on the flanks of this gear; give a diameter from ${shown(start)} to ${shown(gear.tipDiameter)} mm`,
+    lengthSentence`${asGiven(diameter)} is not on the flanks of this gear; give a diameter from ${said.least(start)} to ${said.most(gear.tipDiameter)}`,
   );
 }

@@ -1,5 +1,6 @@
 import { arcSecondsPerTurn } from "./angle.ts";
 import { numberFault, quoted, refuse } from "./errors.ts";
+import { mmPerInch } from "./length-unit.ts";
 
 /** A length in both measures of the shop. */
 export interface Length {
@@ -7,7 +8,6 @@ export interface Length {
   readonly inch: number;
 }
 
-const mmPerInch = 25.4;
 const greatestRadiusMm = 100_000;
 
 /**

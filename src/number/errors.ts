@@ -1,3 +1,5 @@
+import { type LengthSentence, saidIn } from "./length-sentence.ts";
+
 /**
  * What kind of fault it is, for a program to act on; the words are for the person.
  *
@@ -31,8 +33,17 @@ export interface Fault {
   readonly code: FaultCode;
   /** Place of the fault, as a path into the input: `plates[1].circles[3]`, `divisions`. */
   readonly place: string;
-  /** One plain sentence part: what was given, what is allowed. */
+  /** One plain sentence part: what was given, what is allowed. Lengths in it are in millimetres. */
   readonly problem: string;
+  /** The same where it has lengths in it, so that it can be said in inches: see `faultIn` of the words. */
+  readonly lengths?: LengthSentence;
+}
+
+/** A fault, from its sentence. */
+export function faultOf(code: FaultCode, place: string, problem: string | LengthSentence): Fault {
+  return typeof problem === "string"
+    ? { code, place, problem }
+    : { code, place, problem: saidIn("mm", problem), lengths: problem };
 }
 
 /**
@@ -53,8 +64,8 @@ export class InputError extends RangeError {
 }
 
 /** Refuses one input: an {@link InputError} with a single fault. */
-export function refuse(code: FaultCode, place: string, problem: string): never {
-  throw new InputError([{ code, place, problem }]);
+export function refuse(code: FaultCode, place: string, problem: string | LengthSentence): never {
+  throw new InputError([faultOf(code, place, problem)]);
 }
 
 /** The fault of a value that is not the number wanted: none at all, or one beyond the bounds. */

@@ -1,10 +1,11 @@
 import type Fraction from "fraction.js";
-import { type Fault, type FaultCode, InputError, quoted, wholeNumberFault } from "./errors.ts";
+import { type Fault, type FaultCode, faultOf, InputError, quoted, wholeNumberFault } from "./errors.ts";
+import type { LengthSentence } from "./length-sentence.ts";
 import { groupDigits, isPositive, parseRational } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {
-  add(code: FaultCode, place: string, problem: string): void;
+  add(code: FaultCode, place: string, problem: string | LengthSentence): void;
   /** Whether a fault is known at exactly this place. */
   has(place: string): boolean;
   /** The value as an object, whose keys should be among `keys`; null where it is none. */
@@ -28,8 +29,8 @@ const longestReport = 12;
 /** Starts an empty list of faults. */
 export function faultList(): FaultList {
   const faults: Fault[] = [];
-  const add = (code: FaultCode, place: string, problem: string) => {
-    faults.push({ code, place, problem });
+  const add: FaultList["add"] = (code, place, problem) => {
+    faults.push(faultOf(code, place, problem));
   };
   return {
     add,

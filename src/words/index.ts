@@ -6,6 +6,7 @@
 export * from "./answer-words.ts";
 export * from "./caution-words.ts";
 export * from "./check-words.ts";
+export * from "./gear/index.ts";
 export * from "./gear-train-words.ts";
 export * from "./item.ts";
 export * from "./kinds.ts";
@@ -17,5 +18,6 @@ export * from "./place-columns.ts";
 export * from "./place-words.ts";
 export * from "./plates.ts";
 export * from "./reading-words.ts";
+export * from "./refusals.ts";
 export * from "./setting-words.ts";
 export * from "./way-words.ts";

@@ -1,5 +1,8 @@
 import { formatAngle } from "../number/angle.ts";
 import { type Exact, fromExact } from "../number/ratio.ts";
+import { roundedDown, roundedUp } from "../number/rounded.ts";
+
+export { roundedDown, roundedUp };
 
 /** Between whole and fraction, so that 2 1/3 is never read as 21/3: in print a gap that no line breaks at. */
 const gap = "\u00a0\u00a0";
@@ -33,22 +36,14 @@ export function fixed(value: number, places: number): string {
   return (Math.abs(value) < 0.5 * 10 ** -places ? 0 : value).toFixed(places).replace("-", "−");
 }
 
+/** A figure that is written already, with its plus where it is above nothing: `+0.100 mm`, `−0.20`, `0.00`. */
+export function withPlus(figure: string): string {
+  return figure.startsWith("−") || !/[1-9]/.test(figure) ? figure : `+${figure}`;
+}
+
 /** A plain number without needless decimals: `12.7`, `2`, `3.629`. */
 export function plain(value: number, places = 3): string {
   return String(Number(value.toFixed(places)));
-}
-
-/** What the last bit of a float may add to a bound that it does not have: 4.9 is to stay 4.9. */
-const lastBit = 1e-9;
-
-/** The upper bound of a size at so many decimals: what is called *not over* is never over. */
-export function roundedUp(size: number, places: number): number {
-  return Math.ceil(size * 10 ** places - lastBit) / 10 ** places;
-}
-
-/** The lower bound of a size at so many decimals: what is called *at least* is never under. */
-export function roundedDown(size: number, places: number): number {
-  return Math.floor(size * 10 ** places + lastBit) / 10 ** places;
 }
 
 const secondsPerMinute = 60;

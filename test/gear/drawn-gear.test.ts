@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pinRange } from "../../src/gear/over-pins.ts";
+import { overPins, pinRange } from "../../src/gear/over-pins.ts";
 import { spanOver } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
@@ -106,7 +106,7 @@ describe("the formulas against a tooth drawn point by point", () => {
         const range = pinRange(gear);
         fc.pre(range !== null);
         const pin = between(range.least, range.greatest, share);
-        near(gear.overPins(pin), drawnOverPins(gear, pin, gear.tipDiameter), gear, 1e-7);
+        near(overPins(gear, pin), drawnOverPins(gear, pin, gear.tipDiameter), gear, 1e-7);
       }),
       { numRuns: 40 },
     );
@@ -117,12 +117,12 @@ describe("the formulas against a tooth drawn point by point", () => {
       fc.property(gears, (gear) => {
         const range = pinRange(gear);
         fc.pre(range !== null);
-        expect(() => gear.overPins(range.least * 0.99)).toThrow(InputError);
-        expect(() => gear.overPins(range.greatest * 1.01)).toThrow(InputError);
+        expect(() => overPins(gear, range.least * 0.99)).toThrow(InputError);
+        expect(() => overPins(gear, range.greatest * 1.01)).toThrow(InputError);
         if (gear.teeth % 2 !== 0) return;
         for (const pin of [range.least, range.greatest]) {
-          expect(gear.overPins(pin)).toBeGreaterThan(gear.tipDiameter);
-          expect(gear.overPins(pin) - 2 * pin).toBeGreaterThanOrEqual(gear.rootDiameter - 1e-9);
+          expect(overPins(gear, pin)).toBeGreaterThan(gear.tipDiameter);
+          expect(overPins(gear, pin) - 2 * pin).toBeGreaterThanOrEqual(gear.rootDiameter - 1e-9);
         }
       }),
     );

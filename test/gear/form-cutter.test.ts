@@ -1,11 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { type FormCutters, formCutters } from "../../src/gear/form-cutter.ts";
+import { spurGear } from "../../src/gear/spur-gear.ts";
 import { formCutterRanges } from "../published/form-cutters.ts";
 
-const cuttersFor = (teeth: number): FormCutters => {
-  const cutters = formCutters(teeth);
+const inch = 25.4;
+const ofPitch = (teeth: number, module: number): FormCutters => {
+  const cutters = formCutters({ teeth, module });
   if (cutters === null) throw new Error(`no cutter for ${teeth}`);
   return cutters;
+};
+/** For a pitch that has half numbers too: 5 DP. */
+const cuttersFor = (teeth: number) => {
+  const { inchHalf, reversedHalf, ...whole } = ofPitch(teeth, inch / 5);
+  if (inchHalf === null || reversedHalf === null) throw new Error(`no half numbers for ${teeth}`);
+  return { ...whole, inchHalf, reversedHalf };
 };
 const counts = Array.from({ length: 389 }, (_, index) => 12 + index);
 
@@ -24,6 +32,33 @@ describe("published ranges", () => {
     const { cutter, min, max } = formCutterRanges.suspect;
     expect(cuttersFor(min).inchHalf).toEqual({ number: cutter, from: min, to: 25 });
     expect(cuttersFor(max).inchHalf.number).not.toBe(cutter);
+  });
+});
+
+describe("half numbers", () => {
+  const { least, most } = formCutterRanges.halfPitches;
+
+  it.each([least, 3, 5, most])(`are offered for %i DP (${formCutterRanges.source})`, (pitch) => {
+    const { diametralPitch, module } = spurGear({ teeth: 40, diametralPitch: pitch });
+    expect(diametralPitch).toBeCloseTo(pitch, 12);
+    expect(ofPitch(45, module).inchHalf).toEqual({ number: "2 1/2", from: 42, to: 54 });
+    expect(ofPitch(45, module).reversedHalf).toEqual({ number: "6 1/2", from: 42, to: 54 });
+  });
+
+  it.each([
+    ["1.75 DP", inch / 1.75],
+    ["9 DP", inch / 9],
+    ["12 DP", inch / 12],
+    ["0.5 module", 0.5],
+    ["3 module", 3],
+    ["13 module", 13],
+  ])("are not for %s, where whole numbers serve", (_, module) => {
+    expect(ofPitch(45, module)).toMatchObject({
+      inch: { number: "3", from: 35, to: 54 },
+      reversed: { number: "6", from: 35, to: 54 },
+      inchHalf: null,
+      reversedHalf: null,
+    });
   });
 });
 
@@ -61,7 +96,12 @@ describe("laws", () => {
   });
 });
 
-it("has no cutter below 12 teeth, and refuses what is no count", () => {
-  expect(formCutters(11)).toBeNull();
-  for (const wrong of [0, -5, 12.5, Number.NaN]) expect(() => formCutters(wrong)).toThrow(/is not a count of teeth/);
+it("has no cutter below 12 teeth, and refuses what is no count or no pitch", () => {
+  expect(formCutters({ teeth: 11, module: 2 })).toBeNull();
+  for (const teeth of [0, -5, 12.5, Number.NaN]) {
+    expect(() => formCutters({ teeth, module: 2 })).toThrow(/is not a count of teeth/);
+  }
+  for (const module of [0, -2, Number.NaN, "2"]) {
+    expect(() => formCutters({ teeth: 20, module: module as number })).toThrow(/is not a module/);
+  }
 });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { depthRuleInWords, depthRules } from "../../src/gear/depth-rule.ts";
+import { depthRules } from "../../src/gear/depth-rule.ts";
+import type { GearNote } from "../../src/gear/gear-notes.ts";
+import { overPins } from "../../src/gear/over-pins.ts";
 import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import type { SpurGearSpec } from "../../src/gear/spur-gear-spec.ts";
@@ -40,7 +42,7 @@ describe("published values", () => {
     agrees(gear.wholeDepth / inch, navyTooth.wholeDepth);
     agrees(gear.toothThickness / inch, navyTooth.circularThickness);
     agrees(gear.wholeDepth / gear.circularPitch, navyTooth.wholeDepthOfPitch);
-    expect(gear.wholeDepthRule).toBe("2.157/DP");
+    expect(gear.wholeDepthRule).toEqual({ code: "depth-by-rule", rule: "2.157", system: "diametral pitch" });
   });
 
   it(`OD = (NT + 2)/DP and PD = NT·OD/(NT + 2) (${navyTooth.source})`, () => {
@@ -52,12 +54,12 @@ describe("published values", () => {
   it.each(usualPins.rows)(`pins of $modules m at $pressureAngle° (${usualPins.source})`, ({ pressureAngle, modules }) => {
     const gear = spurGear({ teeth: 40, module: 3, pressureAngle });
     expect(gear.usualPinDiameter).toBeCloseTo(3 * modules, 12);
-    expect(gear.overPins(gear.usualPinDiameter)).toBeGreaterThan(gear.tipDiameter);
+    expect(overPins(gear, gear.usualPinDiameter)).toBeGreaterThan(gear.tipDiameter);
   });
 
   it.each(overPins1728.rows)(`$teeth teeth over 1.728 pins (${overPins1728.source})`, ({ teeth, at1430, at20 }) => {
-    agrees(spurGear({ teeth, diametralPitch: 1, pressureAngle: 14.5 }).overPins(1.728 * inch) / inch, at1430);
-    agrees(spurGear({ teeth, diametralPitch: 1 }).overPins(1.728 * inch) / inch, at20);
+    agrees(overPins(spurGear({ teeth, diametralPitch: 1, pressureAngle: 14.5 }), 1.728 * inch) / inch, at1430);
+    agrees(overPins(spurGear({ teeth, diametralPitch: 1 }), 1.728 * inch) / inch, at20);
   });
 
   it.each(spans20.rows)(`$teeth teeth, span over $over (${spans20.source})`, ({ teeth, over, length }) => {
@@ -78,27 +80,22 @@ describe("laws", () => {
     const metric = spurGear({ teeth: 57, module: 1.5875 });
     const imperial = spurGear({ teeth: 57, diametralPitch: 16 });
     expect(imperial.tipDiameter).toBeCloseTo(metric.tipDiameter, 10);
-    expect(imperial.overPins(3)).toBeCloseTo(metric.overPins(3), 10);
+    expect(overPins(imperial, 3)).toBeCloseTo(overPins(metric, 3), 10);
     expect(metric.diametralPitch).toBeCloseTo(16, 12);
-    expect([metric.wholeDepthRule, imperial.wholeDepthRule]).toEqual(["2.25 m", "2.25/DP"]);
+    expect(metric.wholeDepthRule).toEqual({ code: "depth-by-rule", rule: "2.25", system: "module" });
+    expect(imperial.wholeDepthRule).toEqual({ code: "depth-by-rule", rule: "2.25", system: "diametral pitch" });
   });
 
   it.each(depthRules)("whole depth by the rule $name", ({ name, addendum, dedendum, added }) => {
     const gear = spurGear({ teeth: 40, module: 2, depthRule: name });
     expect(gear.wholeDepth).toBeCloseTo(2 * (addendum + dedendum) + added, 12);
     expect(gear.tipDiameter).toBeCloseTo(80 + 4 * addendum, 12);
-    expect(gear.wholeDepthRule).toBe(depthRuleInWords(name, "module"));
-  });
-
-  it("names the depth rules in the user's system", () => {
-    expect(depthRuleInWords("2.2+0.002in", "diametral pitch")).toBe("2.2/DP + 0.002 in");
-    expect(depthRuleInWords("1.8-stub", "diametral pitch")).toBe("1.8/DP, stub");
-    expect(depthRuleInWords("2.4", "module")).toBe("2.4 m");
+    expect(gear.wholeDepthRule).toEqual({ code: "depth-by-rule", rule: name, system: "module" });
   });
 
   it("a measured tip and depth stand in for the rule's", () => {
     const gear = spurGear({ teeth: 40, module: 2, tipDiameter: 83.9, wholeDepth: 4.4 });
-    expect(gear).toMatchObject({ tipDiameter: 83.9, wholeDepthRule: "as given", warnings: [] });
+    expect(gear).toMatchObject({ tipDiameter: 83.9, wholeDepthRule: { code: "depth-as-given" }, warnings: [] });
     expect(gear.wholeDepth).toBeCloseTo(4.4, 12);
     expect(gear.addendum).toBeCloseTo(1.95, 12);
   });
@@ -122,26 +119,52 @@ describe("laws", () => {
   it("goes through JSON, and what comes back still measures", () => {
     const gear = spurGear({ teeth: 86, module: 2, profileShift: 0.1 });
     const back = JSON.parse(JSON.stringify(gear)) as SpurGear;
-    const { overPins: _, ...data } = gear;
-    expect(back).toEqual(data);
+    expect(back).toEqual(gear);
     expect(spanOver(back, 10)).toEqual(spanOver(gear, 10));
   });
 
   it("is frozen", () => {
     const gear = spurGear({ teeth: 86, module: 2 });
-    expect([gear, gear.span, gear.warnings].every(Object.isFrozen)).toBe(true);
+    const warned = spurGear({ teeth: 8, module: 2 });
+    expect(warned.warnings).toHaveLength(1);
+    expect(
+      [gear, gear.span, gear.wholeDepthRule, warned.warnings, ...warned.warnings].every((part) => Object.isFrozen(part)),
+    ).toBe(true);
   });
 });
 
 describe("warnings", () => {
   it.each([
-    [{ teeth: 17, module: 1 }, /undercuts 17 teeth at 20°.*from 18 teeth, or from a shift of 0.006/],
-    [{ teeth: 31, module: 1, pressureAngle: 14.5 }, /from 32 teeth/],
-    [{ teeth: 12, module: 1, profileShift: 0.7 }, /only 0\.\d+ mm thick at the tip/],
-    [{ teeth: 40, module: 1, tipDiameter: 43 }, /43 mm, is far from the rule's 42 mm/],
-    [{ teeth: 40, module: 2, tipDiameter: 79 }, /no chord to measure/],
-  ] as [SpurGearSpec, RegExp][])("%j", (spec, sentence) => {
-    expect(spurGear(spec).warnings.join(" ")).toMatch(sentence);
+    [
+      { teeth: 17, module: 1 },
+      { code: "undercut", teeth: 17, pressureAngle: 20, profileShift: 0, fewestTeeth: 18 },
+    ],
+    [
+      { teeth: 31, module: 1, pressureAngle: 14.5 },
+      { code: "undercut", fewestTeeth: 32 },
+    ],
+    [
+      { teeth: 12, module: 1, profileShift: 0.7 },
+      { code: "thin-tip", usualLeast: 0.2 },
+    ],
+    [
+      { teeth: 40, module: 1, tipDiameter: 43 },
+      { code: "tip-far-from-rule", tipDiameter: 43, byRule: 42 },
+    ],
+    [
+      { teeth: 40, module: 2, tipDiameter: 79 },
+      { code: "no-chord", referenceDiameter: 80 },
+    ],
+  ] as [SpurGearSpec, Partial<GearNote>][])("%j", (spec, note) => {
+    expect(spurGear(spec).warnings).toContainEqual(expect.objectContaining(note));
+  });
+
+  it("names the least shift that is not undercut, and a gear with it is not", () => {
+    const [note] = spurGear({ teeth: 12, module: 1 }).warnings;
+    if (note?.code !== "undercut") throw new Error("12 teeth are undercut");
+    expect(spurGear({ teeth: 12, module: 1, profileShift: note.leastShift + 1e-9 }).warnings).toEqual([]);
+    expect(spurGear({ teeth: 12, module: 1, profileShift: note.leastShift - 1e-9 }).warnings).not.toEqual([]);
+    expect(spurGear({ teeth: note.fewestTeeth, module: 1 }).warnings).toEqual([]);
   });
 
   it("says nothing where there is nothing to say", () => {
@@ -180,7 +203,7 @@ describe("refusals", () => {
   it("a diameter that is not on the flank", () => {
     const gear = spurGear({ teeth: 20, module: 1 });
     expect(() => toothThicknessAt(gear, 18)).toThrow(
-      /18 is not on the flanks of this gear; give a diameter from 18\.794 to 22 mm/,
+      /18 mm is not on the flanks of this gear; give a diameter from 18\.794 mm to 22 mm/,
     );
     expect(() => toothThicknessAt(gear, Number.NaN)).toThrow(/NaN/);
   });
@@ -195,15 +218,15 @@ describe("refusals", () => {
   it("a gear on which no span or no pin can be used says so", () => {
     const spanless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" });
     expect(spanless.span).toBeNull();
-    expect(spanless.warnings).toContain("No span over whole teeth rests on the flanks of 4 teeth of this form.");
+    expect(spanless.warnings).toContainEqual({ code: "no-span", teeth: 4 });
     expect(() => spanOver(spanless, 2)).toThrow(/no count does on this gear/);
     const pinless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: 0.1 });
-    expect(() => pinless.overPins(2)).toThrow(/no pin both rests on the flanks of this gear and stands above its tips/);
+    expect(() => overPins(pinless, 2)).toThrow(/no pin both rests on the flanks of this gear and stands above its tips/);
   });
 
   it("a pin that cannot be used", () => {
     const gear = spurGear({ teeth: 20, module: 1 });
-    expect(() => gear.overPins(1)).toThrow(/a pin of 1 mm cannot be used on this gear; give one from [\d.]+ to [\d.]+ mm/);
-    expect(() => gear.overPins(Number.NaN)).toThrow(/NaN/);
+    expect(() => overPins(gear, 1)).toThrow(/a pin of 1 mm cannot be used on this gear; give one from [\d.]+ mm to [\d.]+ mm/);
+    expect(() => overPins(gear, Number.NaN)).toThrow(/NaN/);
   });
 });

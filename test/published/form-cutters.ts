@@ -18,6 +18,8 @@ export const formCutterRanges = {
     { cutter: "5 1/2", min: 19, max: 20 },
     { cutter: "6 1/2", min: 15, max: 16 },
   ],
+  /** The diametral pitches that half numbers are printed for, both ends included. */
+  halfPitches: { least: 2, most: 8 },
   /** Printed so; it overlaps cutter 4 and breaks the pattern of all the others, so it is not to be agreed with. */
   suspect: { cutter: "4 1/2", min: 23, max: 35 },
 } as const;

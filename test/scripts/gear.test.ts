@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { countsFromMarks, identifyGear, spurGear, thinningFromSpan } from "../../src/index.ts";
+import { countsFromMarks, identifyGear, overPins as measureOverPins, spurGear, thinningFromSpan } from "../../src/index.ts";
 import { run } from "../support/command.ts";
 
 const plain = (value: unknown) => JSON.parse(JSON.stringify(value));
@@ -9,6 +9,7 @@ describe("the words of a gear", () => {
   it.each([
     { asked: "86 teeth of module 2", words: ["86", "--module", "2"] },
     { asked: "40 teeth of 12 DP at 14½ degrees, in inches too", words: ["40", "--dp", "12", "--pressure-angle", "14.5"] },
+    { asked: "45 teeth of 6 DP, for which half numbers are made", words: ["45", "--dp", "6"] },
     { asked: "8 teeth, undercut and without a form cutter", words: ["8", "--module", "3"] },
     { asked: "what 86 teeth over 176.1 mm are", words: ["86", "--outside", "176.1", "--depth", "4.5"] },
     {
@@ -45,7 +46,7 @@ describe("gear --json is what the library returns", () => {
   it("measures, over pins of one's own, thinning shown by a span", async () => {
     const { gear, overPins } = await json("86", "--module", "2", "--pins", "3.6");
     expect(gear).toEqual(plain(spurGear({ teeth: 86, module: 2 })));
-    expect(overPins).toEqual({ pinDiameter: 3.6, length: spurGear({ teeth: 86, module: 2 }).overPins(3.6) });
+    expect(overPins).toEqual({ pinDiameter: 3.6, length: measureOverPins(spurGear({ teeth: 86, module: 2 }), 3.6) });
     const spec = { teeth: 86, diametralPitch: 12, pressureAngle: 14.5, profileShift: 0.1, wholeDepth: 4.6 };
     const words = ["86", "--dp", "12", "--pressure-angle", "14.5°", "--shift", "0.1", "--depth", "4.6"];
     expect((await json(...words)).gear).toEqual(plain(spurGear(spec)));

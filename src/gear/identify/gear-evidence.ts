@@ -13,10 +13,16 @@ export interface Supposition {
   readonly profileShift: number;
 }
 
+/** What was measured. */
+export type Measure =
+  | { readonly code: "tip-diameter" | "whole-depth" | "centre-distance" | "mate-tip-diameter" }
+  | { readonly code: "span"; readonly teeth: number }
+  /** From two spans. */
+  | { readonly code: "base-pitch"; readonly from: number; readonly to: number };
+
 /** One measure against what it should be. Lengths in mm. */
 export interface Residual {
-  /** `"tip diameter"`, `"span over 3 teeth"`. */
-  readonly measure: string;
+  readonly measure: Measure;
   readonly measured: number;
   /** For a tip diameter, that without profile shift. */
   readonly expected: number;
@@ -50,7 +56,7 @@ const fullDepths = [2.157, 2.25, 2.4];
 /** Whole depth in modules of stub teeth. */
 export const stubDepth = 1.8;
 
-function evidence(measure: string, measured: number, expected: number, { below, above }: Allowed, module: number): Evidence {
+function evidence(measure: Measure, measured: number, expected: number, { below, above }: Allowed, module: number): Evidence {
   const difference = measured - expected;
   const allowed = (difference < 0 ? below : above) * module + caliper;
   return {
@@ -65,7 +71,7 @@ function evidence(measure: string, measured: number, expected: number, { below, 
 
 /** The tip diameter against that of a gear without shift. */
 export function tipEvidence({ teeth, tipDiameter }: GearMeasures, { module, addendum }: Supposition): Evidence {
-  return evidence("tip diameter", tipDiameter, module * (teeth + 2 * addendum), tip, module);
+  return evidence({ code: "tip-diameter" }, tipDiameter, module * (teeth + 2 * addendum), tip, module);
 }
 
 /** All the measures but the tip diameter against a supposition. */
@@ -76,7 +82,7 @@ export function otherEvidence(measures: GearMeasures, supposed: Supposition): re
     const { wholeDepth } = measures;
     const rules = (supposed.addendum < 1 ? [stubDepth] : fullDepths).map((rule) => rule * module);
     const nearest = rules.reduce((best, rule) => (Math.abs(rule - wholeDepth) < Math.abs(best - wholeDepth) ? rule : best));
-    found.unshift(evidence("whole depth", wholeDepth, nearest, depth, module));
+    found.unshift(evidence({ code: "whole-depth" }, wholeDepth, nearest, depth, module));
   }
   return found;
 }
@@ -93,11 +99,11 @@ function mateEvidence(measures: GearMeasures, { module, addendum, profileShift }
   const shiftAbove = Math.max(0, profileShift);
   if (centreDistance !== undefined) {
     const allowed = { below: centres.below + shiftBelow, above: centres.above + shiftAbove };
-    found.push(evidence("centre distance", centreDistance, (module * (teeth + mateTeeth)) / 2, allowed, module));
+    found.push(evidence({ code: "centre-distance" }, centreDistance, (module * (teeth + mateTeeth)) / 2, allowed, module));
   }
   if (mateTipDiameter !== undefined) {
     const allowed = { below: mateTip.below + 2 * shiftAbove, above: mateTip.above + 2 * shiftBelow };
-    found.push(evidence("mate's tip diameter", mateTipDiameter, module * (mateTeeth + 2 * addendum), allowed, module));
+    found.push(evidence({ code: "mate-tip-diameter" }, mateTipDiameter, module * (mateTeeth + 2 * addendum), allowed, module));
   }
   return found;
 }
@@ -109,11 +115,12 @@ function spanEvidence({ teeth, spans = [] }: GearMeasures, supposed: Supposition
   const { module } = supposed;
   return spans.flatMap(({ teeth: count, length }, index) => {
     const before = spans[index - 1];
-    const found = [evidence(`span over ${count} teeth`, length, spanLength(tooth, count), span, module)];
+    const found = [evidence({ code: "span", teeth: count }, length, spanLength(tooth, count), span, module)];
     if (before !== undefined) {
       const measured = (length - before.length) / (count - before.teeth);
-      const measure = `base pitch from the spans over ${before.teeth} and ${count} teeth`;
-      found.push(evidence(measure, measured, basePitchOf(tooth), basePitch, module));
+      found.push(
+        evidence({ code: "base-pitch", from: before.teeth, to: count }, measured, basePitchOf(tooth), basePitch, module),
+      );
     }
     return found;
   });

@@ -1,59 +1,73 @@
-import { shown } from "../measured.ts";
-import { stubDepth, thinningShown } from "./gear-evidence.ts";
+import { type Measure, stubDepth, thinningShown } from "./gear-evidence.ts";
 import type { GearMeasures } from "./gear-measures.ts";
 import type { Trial } from "./gear-trial.ts";
 
-/** What to tell the person of one candidate, in plain sentences. */
-export function findingsOf(measures: GearMeasures, trial: Trial): string[] {
+/** What the measures say of one candidate. Lengths in mm, shifts in modules. */
+export type Finding =
+  /** The tip reads so much larger than drawn (below 0: smaller), if it is this pitch, and this accounts for it. */
+  | { readonly code: "tip-worn"; readonly difference: number }
+  | {
+      readonly code: "tip-reduced" | "tip-enlarged" | "tip-measure-again";
+      readonly difference: number;
+      readonly profileShift: number;
+    }
+  /** The measure is off by so much and does not fit. */
+  | { readonly code: "misfit"; readonly measure: Measure; readonly difference: number }
+  /** Stub teeth, if they measure this depth. */
+  | { readonly code: "stub-if-deep"; readonly wholeDepth: number }
+  /** The spans show teeth so much thinner than drawn along the reference circle. */
+  | { readonly code: "thin-teeth"; readonly thinning: number };
+
+/** What is to be said of the measures as a whole. */
+export type MeasuresNote =
+  /** No tooth is opposite a tooth: flat jaws read up to so many mm small. */
+  | { readonly code: "odd-count"; readonly readsSmall: number }
+  /** One span hardly tells the pressure angle. */
+  | { readonly code: "one-span" }
+  | { readonly code: "nothing-fits" };
+
+/** What to tell the person of one candidate. */
+export function findingsOf(measures: GearMeasures, trial: Trial): readonly Finding[] {
   const { tip, form, supposed, evidence, level } = trial;
-  const findings = evidence
-    .slice(tip === "as drawn" ? 0 : 1)
-    .filter(({ misfit }) => misfit > 1)
-    .map(
-      ({ measure, difference }) =>
-        `The ${measure} does not fit: it is ${shown(Math.abs(difference))} mm too ${difference < 0 ? "small" : "large"}.`,
-    );
-  if (tip !== "as drawn") findings.unshift(tipFinding(trial));
-  if (form === "stub" && measures.wholeDepth === undefined) {
-    findings.push(`Stub teeth, if they are ${shown(stubDepth * supposed.module)} mm deep: measure the depth.`);
-  }
-  const thin = thinningShown(measures, supposed);
-  if (level < 2 && thin !== null && thin > 0) {
-    findings.push(`The spans show teeth ${shown(thin)} mm thinner than drawn, along the reference circle: backlash and wear.`);
-  }
-  return findings;
+  const thinning = level < 2 ? thinningShown(measures, supposed) : null;
+  return [
+    ...tipFinding(trial),
+    ...evidence
+      .slice(tip === "as drawn" ? 0 : 1)
+      .filter(({ misfit }) => misfit > 1)
+      .map(({ measure, difference }) => ({ code: "misfit", measure, difference }) as const),
+    ...(form === "stub" && measures.wholeDepth === undefined
+      ? [{ code: "stub-if-deep", wholeDepth: stubDepth * supposed.module } as const]
+      : []),
+    ...(thinning !== null && thinning > 0 ? [{ code: "thin-teeth", thinning } as const] : []),
+  ];
 }
 
 /** Below this shift a large tip is more likely a careless measure; our own choice. */
 const leastLikelyShift = 0.1;
 
-function tipFinding({ tip, supposed, evidence }: Trial): string {
+function tipFinding({ tip, supposed: { profileShift }, evidence }: Trial): readonly Finding[] {
   const difference = evidence[0]?.difference ?? 0;
-  const reads = `The tip reads ${shown(Math.abs(difference))} mm ${difference < 0 ? "small" : "large"}`;
-  const shift = `a profile shift of about ${shown(supposed.profileShift, 2)}`;
-  if (tip === "worn tip") return `${reads}: worn or turned down, if it is this pitch.`;
-  if (tip === "reduced") return `${reads}: reduced by ${shift}, as the mate of an enlarged pinion is, if it is this pitch.`;
-  return supposed.profileShift < leastLikelyShift
-    ? `${reads}: measure it again; if it is this pitch, it has ${shift}.`
-    : `${reads}: an enlarged pinion with ${shift}, if it is this pitch.`;
+  switch (tip) {
+    case "as drawn":
+      return [];
+    case "worn tip":
+      return [{ code: "tip-worn", difference }];
+    case "reduced":
+      return [{ code: "tip-reduced", difference, profileShift }];
+    case "enlarged":
+      return [{ code: profileShift < leastLikelyShift ? "tip-measure-again" : "tip-enlarged", difference, profileShift }];
+  }
 }
 
-/** What to tell the person of the measures as a whole, in plain sentences. */
-export function warningsOf({ teeth, tipDiameter, spans = [] }: GearMeasures, ranked: readonly Trial[]): string[] {
-  const warnings: string[] = [];
-  if (teeth % 2 === 1) {
-    const short = (tipDiameter / 2) * (1 - Math.cos(Math.PI / teeth));
-    warnings.push(
-      `An odd count has no tooth opposite a tooth: flat jaws across this gear read up to ${shown(short)} mm small. Measure from the bore to a tip, and double.`,
-    );
-  }
-  if (spans.length === 1) {
-    warnings.push(
-      "One span hardly tells the pressure angle, as thin teeth read like another angle: measure over one tooth more as well.",
-    );
-  }
-  if (ranked.every(({ level }) => level === 2)) {
-    warnings.push("No standard pitch fits all the measures: count the teeth again, and measure again.");
-  }
-  return warnings;
+/** What to tell the person of the measures as a whole. */
+export function measuresNotes(
+  { teeth, tipDiameter, spans = [] }: GearMeasures,
+  ranked: readonly Trial[],
+): readonly MeasuresNote[] {
+  const notes: MeasuresNote[] = [];
+  if (teeth % 2 === 1) notes.push({ code: "odd-count", readsSmall: (tipDiameter / 2) * (1 - Math.cos(Math.PI / teeth)) });
+  if (spans.length === 1) notes.push({ code: "one-span" });
+  if (ranked.every(({ level }) => level === 2)) notes.push({ code: "nothing-fits" });
+  return notes;
 }

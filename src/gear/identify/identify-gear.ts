@@ -1,8 +1,8 @@
 import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
-import { inch } from "../depth-rule.ts";
+import { mmPerInch } from "../../number/length-unit.ts";
 import { type LookAlike, lookAlikes, type StandardPitch } from "../standard-pitch.ts";
 import type { Residual } from "./gear-evidence.ts";
-import { findingsOf, warningsOf } from "./gear-findings.ts";
+import { type Finding, findingsOf, type MeasuresNote, measuresNotes } from "./gear-findings.ts";
 import { checkMeasures, type GearMeasures } from "./gear-measures.ts";
 import { rankedTrials, type TipExplanation, type ToothForm, type Trial } from "./gear-trial.ts";
 
@@ -28,8 +28,8 @@ export interface GearCandidate {
   readonly lookAlikes: readonly (LookAlike & {
     /** The other's tip diameter less this one's. */ readonly tipDifference: number;
   })[];
-  /** Plain sentences. */
-  readonly findings: readonly string[];
+  /** Empty where there is nothing to say. */
+  readonly findings: readonly Finding[];
 }
 
 /** What a gear could be. */
@@ -38,8 +38,8 @@ export interface Identification {
   readonly measured: { readonly module: number; readonly diametralPitch: number; readonly circularPitch: number };
   /** The likeliest first. */
   readonly candidates: readonly GearCandidate[];
-  /** Plain sentences; empty where there is nothing to say. */
-  readonly warnings: readonly string[];
+  /** Of the measures as a whole; empty where there is nothing to say. */
+  readonly warnings: readonly MeasuresNote[];
 }
 
 /** How many candidates to return. */
@@ -78,9 +78,9 @@ export function identifyGear(measures: GearMeasures, { limit = usualLimit }: Ide
   const ranked = rankedTrials(given);
   const module = given.tipDiameter / (given.teeth + 2);
   return {
-    measured: { module, diametralPitch: inch / module, circularPitch: Math.PI * module },
+    measured: { module, diametralPitch: mmPerInch / module, circularPitch: Math.PI * module },
     candidates: ranked.slice(0, limit).map((trial) => candidateOf(given, trial)),
-    warnings: warningsOf(given, ranked),
+    warnings: measuresNotes(given, ranked),
   };
 }
 
@@ -91,7 +91,7 @@ function candidateOf(measures: GearMeasures, trial: Trial): GearCandidate {
     system: pitch.system,
     preference: pitch.preference,
     module: pitch.module,
-    diametralPitch: inch / pitch.module,
+    diametralPitch: mmPerInch / pitch.module,
     circularPitch: Math.PI * pitch.module,
     form,
     pressureAngle: supposed.pressureAngle,

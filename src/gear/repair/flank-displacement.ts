@@ -37,7 +37,7 @@ export function flankDisplacement(gear: InvoluteTooth, error: SettingError): Fla
   const faults = faultList();
   const spec = faults.object(error, "", ["arcSeconds", "offCentre"]) ?? {};
   const angleBounds = { what: "an angle in arc-seconds", least: 0, most: 648_000 };
-  const centreBounds = { what: "a distance off centre", least: 0, most: gear.referenceDiameter / 2, unit: "mm" };
+  const centreBounds = { what: "a distance off centre", least: 0, most: gear.referenceDiameter / 2, unit: "length" } as const;
   const arcSeconds = readMeasured(spec.arcSeconds ?? 0, "arcSeconds", angleBounds, faults);
   const offCentre = readMeasured(spec.offCentre ?? 0, "offCentre", centreBounds, faults);
   faults.throwIfAny();

@@ -1,6 +1,7 @@
 import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
-import { lengthBounds, readIfGiven, readMeasured, shown } from "../measured.ts";
+import { lengthSentence, said } from "../../number/length-sentence.ts";
+import { lengthBounds, readIfGiven, readMeasured } from "../measured.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type CutTooth, halfSpaceAngle } from "../tooth-thickness.ts";
 
@@ -14,6 +15,11 @@ export interface SawOptions {
   readonly leave?: number;
 }
 
+/** The saw reaches below the mate's teeth, where the original root is filleted. */
+export interface SawNote {
+  readonly code: "saw-in-fillets";
+}
+
 /** What a straight saw does in a space; in mm. */
 export interface SawCut {
   readonly depth: number;
@@ -25,12 +31,13 @@ export interface SawCut {
   readonly leftOnFlank: { readonly atBottom: number; readonly atReference: number; readonly atTip: number };
   /** What is left under the saw to the root circle. */
   readonly leftAtRoot: number;
-  readonly warnings: readonly string[];
+  /** Empty where there is nothing to say. */
+  readonly warnings: readonly SawNote[];
 }
 
 const widthBounds = { what: "a saw width", ...lengthBounds };
 const depthBounds = { what: "a depth of cut", ...lengthBounds };
-const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1000, unit: "mm" };
+const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1000, unit: "length" } as const;
 
 /**
  * The widest slitting saw for a space, and what it leaves for the file or the form cutter.
@@ -54,7 +61,7 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
     refuse(
       "out-of-range",
       "saw.depth",
-      `${shown(depth)} mm is deeper than the tooth; give at most the whole depth, ${shown(gear.wholeDepth)} mm`,
+      lengthSentence`${said.given(depth)} is deeper than the tooth; give at most the whole depth, ${said.most(gear.wholeDepth)}`,
     );
   }
   const halfAtBottom = halfWidthAtHeight(gear, gear.tipDiameter / 2 - depth);
@@ -63,12 +70,16 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
     refuse(
       "out-of-range",
       "saw.leave",
-      `${shown(leave)} mm on each flank is more than half the space; give less than ${shown(halfAtBottom)} mm`,
+      lengthSentence`${said.given(leave)} on each flank is more than half the space; give less than ${said.most(halfAtBottom)}`,
     );
   }
   const width = given ?? greatestWidth;
   if (width > greatestWidth) {
-    refuse("out-of-range", "saw.width", `${shown(width)} mm would cut into the flanks; give at most ${shown(greatestWidth)} mm`);
+    refuse(
+      "out-of-range",
+      "saw.width",
+      lengthSentence`${said.given(width)} would cut into the flanks; give at most ${said.most(greatestWidth)}`,
+    );
   }
   const left = (half: number) => half - width / 2;
   return {
@@ -81,10 +92,7 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
       atTip: left(halfWidthOnCircle(gear, gear.tipDiameter)),
     },
     leftAtRoot: gear.wholeDepth - depth,
-    warnings:
-      depth > usualDepth(gear)
-        ? ["The saw reaches below the mate's teeth, where the original root is filleted: its corners may notch the fillets."]
-        : [],
+    warnings: depth > usualDepth(gear) ? [{ code: "saw-in-fillets" }] : [],
   };
 }
 

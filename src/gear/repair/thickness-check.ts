@@ -1,6 +1,7 @@
 import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
-import { readIfGiven, readMeasured, shown } from "../measured.ts";
+import { lengthSentence, said } from "../../number/length-sentence.ts";
+import { readIfGiven, readMeasured } from "../measured.ts";
 import { overPinCircles, pinCircle, pinRange } from "../over-pins.ts";
 import { spanLength } from "../span.ts";
 import type { SpurGear } from "../spur-gear.ts";
@@ -50,7 +51,7 @@ export interface ThicknessCheck {
 export function thicknessCheck(gear: SpurGear, options: BacklashOptions): ThicknessCheck {
   const faults = faultList();
   const spec = faults.object(options, "", ["backlash", "mateThinning"]) ?? {};
-  const bounds = { least: 0, most: 1000, unit: "mm" };
+  const bounds = { least: 0, most: 1000, unit: "length" } as const;
   const backlash = readMeasured(spec.backlash, "backlash", { what: "a backlash", ...bounds }, faults);
   const given = readIfGiven(spec.mateThinning, "mateThinning", { what: "a thinning of the mate's teeth", ...bounds }, faults);
   faults.throwIfAny();
@@ -60,7 +61,7 @@ export function thicknessCheck(gear: SpurGear, options: BacklashOptions): Thickn
     refuse(
       "conflict",
       "mateThinning",
-      `the mate's teeth alone give ${shown(mateThinning)} mm of backlash, over the ${shown(backlash)} mm allowed; give a larger backlash`,
+      lengthSentence`the mate's teeth alone give ${said.given(mateThinning)} of backlash, over the ${said.given(backlash)} allowed; give a larger backlash`,
     );
   }
   const full = gear.toothThickness + gear.thinning;
@@ -68,7 +69,7 @@ export function thicknessCheck(gear: SpurGear, options: BacklashOptions): Thickn
     refuse(
       "out-of-range",
       "backlash",
-      `${shown(backlash)} mm leaves nothing of a tooth ${shown(full)} mm thick; give a backlash far below that`,
+      lengthSentence`${said.given(backlash)} leaves nothing of a tooth ${said.measure(full)} thick; give a backlash far below that`,
     );
   }
   return { full: measuresOf(gear, full), least: measuresOf(gear, full - mayLose), mayLose };

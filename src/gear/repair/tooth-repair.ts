@@ -1,11 +1,11 @@
 import { faultList } from "../../number/fault-list.ts";
 import { floorMod } from "../../number/ratio.ts";
 import { type FormCutters, fewestFormCutTeeth, formCutters } from "../form-cutter.ts";
-import { shown } from "../measured.ts";
+import type { GearNote } from "../gear-notes.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type RecutPlan, recutPlan } from "./damaged-teeth.ts";
 import { type FlankDisplacement, flankDisplacement, type SettingError } from "./flank-displacement.ts";
-import { type SawCut, type SawOptions, slittingSaw } from "./slitting-saw.ts";
+import { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./slitting-saw.ts";
 import { type ThicknessCheck, thicknessCheck } from "./thickness-check.ts";
 
 /** What is known of a repair. */
@@ -48,8 +48,22 @@ export interface ToothRepair {
   readonly check: ThicknessCheck | null;
   /** Spans that set a rebuilt flank against a sound one; empty where none does. */
   readonly spansToCheck: readonly SpanToCheck[];
-  readonly warnings: readonly string[];
+  /** Of the gear, the saw and the repair; empty where there is nothing to say. */
+  readonly warnings: readonly RepairNote[];
 }
+
+/** What the person should know of a repair, beside the gear and the saw. Lengths in mm. */
+export type RepairNote =
+  | GearNote
+  | SawNote
+  /** The sets of form cutters begin at more teeth. */
+  | { readonly code: "no-form-cutter"; readonly teeth: number; readonly fewestTeeth: number }
+  /** Form cutters are made for teeth without profile shift, and this gear has one. */
+  | { readonly code: "form-cutters-unshifted" }
+  /** The errors of setting can take more off one side of a tooth than it may lose. */
+  | { readonly code: "errors-over-loss"; readonly together: number; readonly mayLose: number }
+  /** The errors of setting are more than the saw leaves on a flank. */
+  | { readonly code: "errors-over-saw"; readonly together: number; readonly leftOnFlank: number };
 
 /** In mm: what adding and taking off again may leave. */
 const roundingError = 1e-9;
@@ -79,7 +93,7 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
   const plan = recutPlan(gear.teeth, { damaged, ...(startSpace !== undefined && { startSpace }) });
   const displacement = flankDisplacement(gear, settingError);
   const saw = slittingSaw(gear, { leave: displacement.together, ...spec.saw });
-  const cutters = formCutters(gear.teeth);
+  const cutters = formCutters(gear);
   const check =
     backlash === undefined ? null : thicknessCheck(gear, { backlash, ...(mateThinning !== undefined && { mateThinning }) });
   return {
@@ -91,38 +105,27 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
     displacement,
     check,
     spansToCheck: spansToCheck(gear, plan),
-    warnings: [...gear.warnings, ...saw.warnings, ...repairWarnings(gear, cutters, displacement, check, saw)],
+    warnings: [...gear.warnings, ...saw.warnings, ...repairNotes(gear, cutters, displacement, check, saw)],
   };
 }
 
-function repairWarnings(
+function repairNotes(
   gear: SpurGear,
   cutters: FormCutters | null,
   { together }: FlankDisplacement,
   check: ThicknessCheck | null,
   { leftOnFlank }: SawCut,
-): string[] {
-  const warnings: string[] = [];
-  if (cutters === null) {
-    warnings.push(
-      `No form cutter of the usual sets is made for ${gear.teeth} teeth; they begin at ${fewestFormCutTeeth}. File to a template of a sound space, or grind a fly cutter to it.`,
-    );
-  } else if (gear.profileShift !== 0) {
-    warnings.push(
-      "Form cutters are made for teeth without profile shift: this gear's spaces have another form. Grind a fly cutter to a sound space, or file to a template of one.",
-    );
-  }
+): RepairNote[] {
+  const notes: RepairNote[] = [];
+  if (cutters === null) notes.push({ code: "no-form-cutter", teeth: gear.teeth, fewestTeeth: fewestFormCutTeeth });
+  else if (gear.profileShift !== 0) notes.push({ code: "form-cutters-unshifted" });
   if (check !== null && together > check.mayLose) {
-    warnings.push(
-      `The errors of setting can take ${shown(together)} mm off one side of a tooth, more than the ${shown(check.mayLose)} mm it may lose: set closer, or leave the last of the metal for the file.`,
-    );
+    notes.push({ code: "errors-over-loss", together, mayLose: check.mayLose });
   }
   if (together - leftOnFlank.atBottom > roundingError) {
-    warnings.push(
-      `The errors of setting, ${shown(together)} mm, are more than the saw leaves on a flank, ${shown(leftOnFlank.atBottom)} mm: take a thinner saw.`,
-    );
+    notes.push({ code: "errors-over-saw", together, leftOnFlank: leftOnFlank.atBottom });
   }
-  return warnings;
+  return notes;
 }
 
 /**

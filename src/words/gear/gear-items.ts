@@ -1,11 +1,9 @@
-import { type FormCutter, type FormCutters, formCutters, pinRange, type SpurGear } from "../../src/index.ts";
-import { type LengthWords, plain } from "./length-words.ts";
-
-/** A term with what is said of it; without a term it goes on with the one before. */
-export interface Item {
-  readonly term: string;
-  readonly text: string;
-}
+import { overPins, pinRange } from "../../gear/over-pins.ts";
+import type { SpurGear } from "../../gear/spur-gear.ts";
+import type { Item } from "../item.ts";
+import type { LengthWords } from "../lengths.ts";
+import { plain } from "../numbers.ts";
+import { depthRuleWords } from "./depth-rule.ts";
 
 /** The pitch of a gear by its own name: `2 module`, `12 DP`. */
 export function pitchName({ system, module, diametralPitch }: Pick<SpurGear, "system" | "module" | "diametralPitch">): string {
@@ -18,7 +16,7 @@ export function gearItems(gear: SpurGear, length: LengthWords): readonly Item[] 
   return [
     {
       term: "Pitch",
-      text: `module ${plain(gear.module, 4)} mm, ${plain(gear.diametralPitch, 4)} DP, circular pitch ${length(gear.circularPitch)}`,
+      text: `module ${plain(gear.module, 4)}, ${plain(gear.diametralPitch, 4)} DP, circular pitch ${length(gear.circularPitch)}`,
     },
     { term: "Pressure angle", text: pressureAngle(gear) },
     { term: "Outside diameter", text: `${length(gear.tipDiameter)} over the tips` },
@@ -32,7 +30,7 @@ export function gearItems(gear: SpurGear, length: LengthWords): readonly Item[] 
     },
     { term: "Across the tooth", text: chord(gear, length) },
     ...(gear.span === null ? [] : [{ term: "Span", text: `${length(gear.span.length)} over ${gear.span.teeth} teeth` }]),
-    ...overPins(gear, length),
+    ...overUsualPins(gear, length),
   ];
 }
 
@@ -47,46 +45,20 @@ function pressureAngle({ pressureAngle, profileShift }: SpurGear): string {
 }
 
 function depthRule({ wholeDepthRule }: SpurGear): string {
-  return wholeDepthRule === "as given" ? wholeDepthRule : `by the rule ${wholeDepthRule}`;
+  const words = depthRuleWords(wholeDepthRule);
+  return wholeDepthRule.code === "depth-as-given" ? words : `by the rule ${words}`;
 }
 
 function chord({ chordalThickness, chordalAddendum }: SpurGear, length: LengthWords): string {
   return chordalAddendum < 0
-    ? `no chord to measure: the tips are below the pitch circle`
+    ? "no chord to measure: the tips are below the pitch circle"
     : `${length(chordalThickness)} by the gear tooth caliper, its blade set to ${length(chordalAddendum)}`;
 }
 
-function overPins(gear: SpurGear, length: LengthWords): readonly Item[] {
+function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
   const pin = gear.usualPinDiameter;
   const range = pinRange(gear);
   if (range === null || pin < range.least || pin > range.greatest) return [];
   const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";
-  return [{ term: "Over pins", text: `${length(gear.overPins(pin))} over two pins of ${length(pin)} in ${spaces}` }];
-}
-
-/** The form cutter by its range and by its number in both numberings. */
-export function cutterItems(gear: SpurGear): readonly Item[] {
-  const cutters = formCutters(gear.teeth);
-  if (cutters === null)
-    return [{ term: "Form cutter", text: "none is made for so few teeth: grind a fly cutter to a sound space, or file to it" }];
-  return [
-    { term: "Form cutter", text: `${pitchName(gear)}, ${plain(gear.pressureAngle)}°, ${both(cutters.inch, cutters.reversed)}` },
-    ...half(cutters),
-    { term: "", text: "numbers run both ways: go by the range of teeth on the cutter, not by its number alone" },
-  ];
-}
-
-function half({ inch, inchHalf, reversedHalf }: FormCutters): readonly Item[] {
-  return inchHalf.number === inch.number && inchHalf.to === inch.to && inchHalf.from === inch.from
-    ? []
-    : [{ term: "", text: `or with half numbers, ${both(inchHalf, reversedHalf)}` }];
-}
-
-function both(inch: FormCutter, reversed: FormCutter): string {
-  return `for ${range(inch)}: number ${inch.number} (if 1 is the rack) or ${reversed.number} (if 8 is)`;
-}
-
-/** The teeth that a cutter is for: `55 to 134 teeth`, `135 teeth to a rack`. */
-export function range({ from, to }: FormCutter): string {
-  return to === null ? `${from} teeth to a rack` : from === to ? `${from} teeth` : `${from} to ${to} teeth`;
+  return [{ term: "Over pins", text: `${length(overPins(gear, pin))} over two pins of ${length(pin)}, in ${spaces}` }];
 }

@@ -1,13 +1,11 @@
-import {
-  errorAtRadius,
-  flankDisplacement,
-  type RepairOnHead,
-  type SpurGear,
-  type ThicknessCheck,
-  type ToothRepair,
-} from "../../src/index.ts";
-import type { Item } from "./gear-items.ts";
-import { fixed, type LengthWords, roundedDown, roundedUp } from "./length-words.ts";
+import { flankDisplacement } from "../../gear/repair/flank-displacement.ts";
+import type { RepairOnHead } from "../../gear/repair/repair-on-head.ts";
+import type { ThicknessCheck } from "../../gear/repair/thickness-check.ts";
+import type { ToothRepair } from "../../gear/repair/tooth-repair.ts";
+import type { SpurGear } from "../../gear/spur-gear.ts";
+import type { Item } from "../item.ts";
+import type { LengthWords, Unit } from "../lengths.ts";
+import { arcUpTo } from "../numbers.ts";
 
 /** The blank: what to turn before anything is cut. */
 export function blankItems({ blankDiameter, depth }: ToothRepair, length: LengthWords): readonly Item[] {
@@ -22,10 +20,10 @@ export function blankItems({ blankDiameter, depth }: ToothRepair, length: Length
 /** The slitting saw, and what it leaves. */
 export function sawItems({ saw }: ToothRepair, length: LengthWords, given: boolean): readonly Item[] {
   const { width, greatestWidth, depth, leftOnFlank, leftAtRoot } = saw;
-  const widest = `${length(roundedDown(greatestWidth, 2), 2)} wide at most`;
+  const widest = `${length.downTo(greatestWidth, 2)} wide at most`;
   const thinner = leftOnFlank.atBottom < leastToFile && !given ? ", better thinner" : "";
   return [
-    { term: "Saw", text: `${widest}${thinner}, ${length(depth)} deep at most, set central` },
+    { term: "Saw", text: `${widest}${thinner}, ${length.downTo(depth)} deep at most, set central` },
     {
       term: "It leaves",
       text: `with ${given ? `a saw of ${length(width, 2)}` : "the widest"}, on each flank ${length(leftOnFlank.atBottom)} at the bottom of the cut, ${length(leftOnFlank.atReference)} at the pitch circle; ${length(leftAtRoot)} under it; form cutter or file take the rest, the sound teeth being the guide`,
@@ -36,42 +34,39 @@ export function sawItems({ saw }: ToothRepair, length: LengthWords, given: boole
 /** In mm: less than this on a flank is nothing to file; our own choice. */
 const leastToFile = 0.05;
 
-/** One minute of the work and a tenth of a millimetre of the cutter: what they do at the flanks. */
-const sample = { arcSeconds: 60, offCentre: 0.1 };
+/** One minute of the work, and a tenth of a millimetre or five thousandths of an inch of the cutter: what they do at the flanks. */
+const sampleMinute = 60;
+const sampleOffCentre: Readonly<Record<Unit, number>> = { mm: 0.1, in: 0.127 };
 
 /** How true the work and the cutter must be set. */
 export function centringItems({ gear, repair, settingError }: RepairOnHead, length: LengthWords): readonly Item[] {
-  const { byAngle, byCentring } = flankDisplacement(gear, sample);
+  const offCentre = sampleOffCentre[length.unit];
+  const { byAngle, byCentring } = flankDisplacement(gear, { arcSeconds: sampleMinute, offCentre });
   const { together } = repair.displacement;
   const yours = [
-    ...(settingError.arcSeconds > 0 ? [`${arcWords(settingError.arcSeconds)} of the work`] : []),
+    ...(settingError.arcSeconds > 0 ? [`${arcUpTo(settingError.arcSeconds)} of the work`] : []),
     ...(settingError.offCentre > 0 ? [`a cutter ${length(settingError.offCentre)} off centre`] : []),
   ];
   return [
     {
       term: "Centring",
-      text: `each minute that the work is off moves a flank ${length(byAngle)} at the pitch circle; each ${length(sample.offCentre, 1)} that the cutter is off centre, ${length(byCentring)}`,
+      text: `each minute that the work is off moves a flank ${length(byAngle)} at the pitch circle; each ${length(offCentre, 1)} that the cutter is off centre, ${length(byCentring)}`,
     },
     ...(yours.length === 0
       ? []
       : [
           {
             term: "Together",
-            text: `${yours.join(" and ")} put a flank up to ${length(roundedUp(together, 4), 4)} off: a tooth beside a sound one as much too thin or thick`,
+            text: `${yours.join(" and ")} put a flank up to ${length.upTo(together, 4)} off: a tooth beside a sound one as much too thin or thick`,
           },
         ]),
   ];
 }
 
-/** An angle that bounds an error, rounded upwards: `0.8″`, `3.5′`. */
-export function arcWords(arcSeconds: number): string {
-  if (arcSeconds >= 3600) return `${fixed(roundedUp(arcSeconds / 3600, 2), 2)}°`;
-  return arcSeconds >= 120 ? `${fixed(roundedUp(arcSeconds / 60, 1), 1)}′` : `${fixed(roundedUp(arcSeconds, 1), 1)}″`;
-}
-
-/** An error at the pitch circle: `0.8″ (0.0004 mm at the pitch circle)`. */
-export function errorAtPitch(arcSeconds: number, { referenceDiameter }: SpurGear, length: LengthWords): string {
-  return `${arcWords(arcSeconds)}, ${length(roundedUp(errorAtRadius(arcSeconds, referenceDiameter / 2).mm, 4), 4)} at the pitch circle`;
+/** An error at the pitch circle: `0.8″, 0.0004 mm at the pitch circle`. */
+export function errorAtPitch(arcSeconds: number, gear: SpurGear, length: LengthWords): string {
+  const { byAngle } = flankDisplacement(gear, { arcSeconds });
+  return `${arcUpTo(arcSeconds)}, ${length.upTo(byAngle, 4)} at the pitch circle`;
 }
 
 /** A measure to check a rebuilt tooth by; null where no limit is known. */
@@ -134,7 +129,7 @@ export function thinItems({ check }: ToothRepair, length: LengthWords): readonly
   return [
     {
       term: "Too thin",
-      text: `more than ${length(roundedDown(check.mayLose, 3))} lost along the pitch circle gives more backlash than was allowed`,
+      text: `more than ${length.downTo(check.mayLose)} lost along the pitch circle gives more backlash than was allowed`,
     },
   ];
 }

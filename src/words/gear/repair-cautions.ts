@@ -1,4 +1,4 @@
-import type { Item } from "./gear-items.ts";
+import type { Item } from "../item.ts";
 
 /** Before the cutting: heat, fumes, and whose work it is; general workshop practice, no source. */
 export const heatCautions: readonly Item[] = Object.freeze([

@@ -1,0 +1,61 @@
+import type { Residual } from "../../gear/identify/gear-evidence.ts";
+import type { GearCandidate, Identification } from "../../gear/identify/identify-gear.ts";
+import type { RepairOnHead } from "../../gear/repair/repair-on-head.ts";
+import type { SpurGear } from "../../gear/spur-gear.ts";
+import { lengthsIn } from "../lengths.ts";
+import { depthRuleWords } from "./depth-rule.ts";
+import { findingWords, measuresNoteWords } from "./finding-words.ts";
+import { measureWords } from "./measure-words.ts";
+import { noteWords } from "./note-words.ts";
+
+/** A code with its sentence beside it. Data are in millimetres, and so are their sentences. */
+export type WithText<Note> = Note & { readonly text: string };
+
+const length = lengthsIn("mm");
+
+function withText<Note>(note: Note, words: (note: Note, lengths: typeof length) => string): WithText<Note> {
+  return { ...note, text: words(note, length) };
+}
+
+/** A gear as JSON shows it: every code with its sentence. */
+export function gearWithTexts(gear: SpurGear): object {
+  return {
+    ...gear,
+    wholeDepthRule: withText(gear.wholeDepthRule, depthRuleWords),
+    warnings: gear.warnings.map((note) => withText(note, noteWords)),
+  };
+}
+
+/** What a gear could be, as JSON shows it. */
+export function identificationWithTexts(identification: Identification): object {
+  return {
+    ...identification,
+    candidates: identification.candidates.map(candidateWithTexts),
+    warnings: identification.warnings.map((note) => withText(note, measuresNoteWords)),
+  };
+}
+
+function candidateWithTexts(candidate: GearCandidate): object {
+  return {
+    ...candidate,
+    residuals: candidate.residuals.map((residual: Residual) => ({
+      ...residual,
+      measure: withText(residual.measure, measureWords),
+    })),
+    findings: candidate.findings.map((finding) => withText(finding, findingWords)),
+  };
+}
+
+/** A repair on a head, as JSON shows it. */
+export function repairWithTexts(job: RepairOnHead): object {
+  const { gear, repair } = job;
+  return {
+    ...job,
+    gear: gearWithTexts(gear),
+    repair: {
+      ...repair,
+      saw: { ...repair.saw, warnings: repair.saw.warnings.map((note) => withText(note, noteWords)) },
+      warnings: repair.warnings.map((note) => withText(note, noteWords)),
+    },
+  };
+}

@@ -1,12 +1,12 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
-import { type Exact, fromExact, isPositive, rational } from "../number/ratio.ts";
+import { isPositive, type Ratio, rational, readExact } from "../number/ratio.ts";
 import type { Method, SecondMove, SettingGears } from "../setting/setting.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
 export interface SetMove {
   /** Crank turns for one spindle turn. */
-  readonly wormRatio: Exact;
+  readonly wormRatio: Ratio;
   readonly turns: number;
   readonly spaces: number;
   /** Holes in the circle; null where the move is whole turns. */
@@ -117,7 +117,7 @@ function pinTravel({ turns, spaces, circle }: SetMove): Fraction {
 }
 
 /** The crank over a plate that stands still. */
-function byCrank(wormRatio: Exact, turns: Fraction): Act {
+function byCrank(wormRatio: Ratio, turns: Fraction): Act {
   return { crank: turns, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
 }
 
@@ -201,9 +201,7 @@ function holes(count: number, circle: number, place: string): Fraction {
 
 /** Reads an exact number above 0 of a setting. */
 export function exactNumber(text: unknown, place: string): Fraction {
-  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
-    const value = fromExact(text as Exact);
-    if (isPositive(value)) return value;
-  }
+  const value = readExact(text);
+  if (value !== null && isPositive(value)) return value;
   return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
 import { type Fault, type FaultCode, InputError, quoted, wholeNumberFault } from "./errors.ts";
-import { groupDigits, isPositive, parseRational } from "./ratio.ts";
+import { parseRational } from "./parse-rational.ts";
+import { groupDigits, isPositive } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {

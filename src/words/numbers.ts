@@ -1,5 +1,5 @@
 import { formatAngle } from "../number/angle.ts";
-import { type Exact, fromExact } from "../number/ratio.ts";
+import { type Exact, fromExact, type Revolutions } from "../number/ratio.ts";
 
 /** Between whole and fraction, so that 2 1/3 is never read as 21/3: in print a gap that no line breaks at. */
 const gap = "\u00a0\u00a0";
@@ -76,6 +76,6 @@ function arcBy(arcSeconds: number, rounded: (size: number, places: number) => nu
 }
 
 /** An angle as short as it can be said: `9°`, `4° 30′`, `≈ 3° 06′ 12″`. In revolutions. */
-export function shortAngle(angle: Exact): string {
+export function shortAngle(angle: Revolutions): string {
   return formatAngle(angle).replace(/ 00″$/, "").replace(/ 00′$/, "");
 }

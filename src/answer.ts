@@ -6,7 +6,7 @@ import { type Route, routesFor } from "./instead/routes.ts";
 import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
 import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
-import { type Exact, groupDigits } from "./number/ratio.ts";
+import { groupDigits, type Ratio, type Revolutions } from "./number/ratio.ts";
 import { type Search, type SearchOptions, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import { kindOf } from "./setting/kind.ts";
@@ -28,7 +28,7 @@ export interface AnswerOptions extends SearchOptions {
 export interface HeadInShort {
   readonly id: string;
   readonly name: string;
-  readonly wormRatio: Exact;
+  readonly wormRatio: Ratio;
 }
 
 /** What every answer says. */
@@ -102,7 +102,7 @@ export function indexDivisions(head: Head | PreparedHead, divisions: number, opt
  * @param angle - In revolutions, exact, as {@link parseAngle} returns it: `"29/3600"`.
  * @throws {@link InputError} when the angle or an option is not allowed.
  */
-export function indexAngle(head: Head | PreparedHead, angle: Exact, options: AnswerOptions = {}): Answer {
+export function indexAngle(head: Head | PreparedHead, angle: Revolutions, options: AnswerOptions = {}): Answer {
   return answer(head, { angle: checkAngle(angle) }, options);
 }
 

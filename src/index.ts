@@ -80,13 +80,12 @@ export {
   dialReadings,
   leastCountArcSeconds,
   type Reading,
-  type Side,
   type WorstReading,
-  type ZeroOptions,
 } from "./machine/readings.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";
+export type { Side, ZeroOptions } from "./machine/zero.ts";
 export type { SetMove } from "./mechanism/motion.ts";
 export { type ProofOptions, prove, spindleTurnsPerMove } from "./mechanism/prove.ts";
 export { gearsForgotten, type MoveGives, whatMoveGives } from "./mechanism/reverse.ts";
@@ -98,9 +97,10 @@ export { nearSettings } from "./near/near.ts";
 export { arcSeconds, formatAngle, parseAngle } from "./number/angle.ts";
 export { errorAtRadius, type Length } from "./number/error-at-radius.ts";
 export { type Fault, type FaultCode, InputError } from "./number/errors.ts";
+export { ratio, revolutions, toDegrees, toNumber } from "./number/exact.ts";
 export type { LengthSentence, SaidLength } from "./number/length-sentence.ts";
 export type { LengthUnit } from "./number/length-unit.ts";
-export { type Exact, fromExact } from "./number/ratio.ts";
+export { type Exact, fromExact, type Ratio, type Revolutions } from "./number/ratio.ts";
 export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";
 export { type Kind, type KindOf, kindOf } from "./setting/kind.ts";

@@ -1,5 +1,5 @@
 import type { FaultList } from "../number/fault-list.ts";
-import { type Exact, toExact } from "../number/ratio.ts";
+import { type Ratio, rational, toRatio } from "../number/ratio.ts";
 
 /** How a head's plate is geared to its spindle for differential indexing. */
 export interface Gearing {
@@ -10,17 +10,17 @@ export interface Gearing {
    */
   readonly idlersWithCrank: { readonly onePair: number; readonly twoPairs: number };
   /** The most plate turns for one spindle turn that the train is let to make, either way. */
-  readonly greatestPlateRatio: Exact;
+  readonly greatestPlateRatio: Ratio;
 }
 
 /** Gearing as written in a head file; what is left out is as on most heads. */
 export interface GearingSpec {
   readonly idlersWithCrank?: { readonly onePair?: number; readonly twoPairs?: number };
-  readonly greatestPlateRatio?: Exact | number;
+  readonly greatestPlateRatio?: number | string;
 }
 
 const commonIdlers = { onePair: 1, twoPairs: 0 };
-const commonGreatestRatio = "6";
+const commonGreatestRatio = toRatio(rational(6));
 const mostIdlers = 3;
 const mostGears = 200;
 const leastTeeth = 8;
@@ -44,12 +44,12 @@ export function readGearing(value: unknown, place: string, faults: FaultList): G
     faults.add(
       "out-of-range",
       `${place}.greatestPlateRatio`,
-      `${toExact(greatest)} is out of range; give at most 100, as a fraction over at most 1,000`,
+      `${toRatio(greatest)} is out of range; give at most 100, as a fraction over at most 1,000`,
     );
   }
   return Object.freeze({
     idlersWithCrank: Object.freeze({ onePair: count("onePair"), twoPairs: count("twoPairs") }),
-    greatestPlateRatio: greatest === null ? commonGreatestRatio : toExact(greatest),
+    greatestPlateRatio: greatest === null ? commonGreatestRatio : toRatio(greatest),
   });
 }
 

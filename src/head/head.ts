@@ -1,6 +1,6 @@
 import { quoted, refuse } from "../number/errors.ts";
 import { type FaultList, faultList } from "../number/fault-list.ts";
-import { type Exact, toExact } from "../number/ratio.ts";
+import { type Ratio, rational, toRatio } from "../number/ratio.ts";
 import { type Gearing, type GearingSpec, readGearing, readGears } from "./gearing.ts";
 import { type DirectPlate, type Plate, type PlateSpec, readDirectPlates, readPlates } from "./plate.ts";
 import { readScale, type Scale, type ScaleSpec } from "./scale.ts";
@@ -16,7 +16,7 @@ export interface Head {
   /** The owner's name for it, as printed. */
   readonly name: string;
   /** Crank turns for one spindle turn. */
-  readonly wormRatio: Exact;
+  readonly wormRatio: Ratio;
   /** Index plates on the crank side. */
   readonly plates: readonly Plate[];
   /** Plates on the spindle for direct indexing. */
@@ -45,7 +45,7 @@ export interface HeadSpec {
   readonly id?: string;
   readonly name?: string;
   /** A whole number, or an exact fraction in quotes: `40`, `"81/2"`. */
-  readonly wormRatio: number | Exact;
+  readonly wormRatio: number | string;
   readonly plates?: readonly (PlateSpec | Plate)[];
   readonly directPlates?: readonly DirectPlate[];
   /** Left out: false. */
@@ -124,13 +124,13 @@ export function defineHead(spec: HeadSpec): Head {
   return Object.freeze(head);
 }
 
-function readWormRatio(value: unknown, faults: FaultList): Exact {
+function readWormRatio(value: unknown, faults: FaultList): Ratio {
   if (value === undefined) {
     faults.add("missing", "wormRatio", 'is missing; give the crank turns for one spindle turn, such as 40 or "81/2"');
-    return "1";
+    return toRatio(rational(1));
   }
   const ratio = faults.positive(value, "wormRatio");
-  if (ratio === null) return "1";
+  if (ratio === null) return toRatio(rational(1));
   if (ratio.n > ratio.d * BigInt(greatestWormRatio) || ratio.d > greatestWormDenominator) {
     faults.add(
       "out-of-range",
@@ -138,10 +138,10 @@ function readWormRatio(value: unknown, faults: FaultList): Exact {
       `${quoted(value)} is out of range; give at most 100,000, as a fraction over at most 1,000`,
     );
   }
-  return toExact(ratio);
+  return toRatio(ratio);
 }
 
-function readId(value: unknown, wormRatio: Exact, faults: FaultList): string {
+function readId(value: unknown, wormRatio: Ratio, faults: FaultList): string {
   if (value === undefined) return `ratio-${wormRatio.replace("/", "-over-")}`;
   if (typeof value === "string" && /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(value) && value.length <= 60) return value;
   faults.add("unreadable", "id", `${quoted(value)} is not an id; use up to 60 lower-case letters, digits and single hyphens`);

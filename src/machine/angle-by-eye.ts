@@ -1,6 +1,6 @@
 import { checkAngle, checkAngleFromZero } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
-import { type Exact, fromExact, rational } from "../number/ratio.ts";
+import { fromExact, type Revolutions, rational } from "../number/ratio.ts";
 import { checkDivisions, mostDivisions } from "../setting/target.ts";
 
 /** A count that an angle read by eye could mean. */
@@ -29,7 +29,7 @@ const mostCounts = 10_000;
  * @throws {@link InputError} when `teeth` is not a whole number above 0, when the angle is not above
  * the uncertainty, or over 10,000 counts fit.
  */
-export function countsFromAngle(angle: Exact, uncertainty: Exact, teeth = 1): readonly PossibleCount[] {
+export function countsFromAngle(angle: Revolutions, uncertainty: Revolutions, teeth = 1): readonly PossibleCount[] {
   const read = fromExact(checkAngle(angle));
   const either = checkAngleFromZero(uncertainty, "uncertainty");
   if (either.compare(read) >= 0)

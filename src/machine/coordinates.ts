@@ -1,15 +1,15 @@
 import { checkAngleFromZero } from "../number/angle.ts";
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
-import { type Exact, groupDigits, rational } from "../number/ratio.ts";
+import { groupDigits, noTurn, type Revolutions, rational } from "../number/ratio.ts";
 import { checkDivisions } from "../setting/target.ts";
-import { mostPositions } from "./readings.ts";
+import { checkListed } from "./listed.ts";
 
 /** Where the positions of a count lie on a circle. */
 export interface CircleLayout {
   /** Radius of the circle, in whatever unit the coordinates are wanted in. Above 0. */
   readonly radius: number;
   /** Where tooth 1 lies, in revolutions from the +x axis; left out, on the axis. */
-  readonly startAngle?: Exact;
+  readonly startAngle?: Revolutions;
   /** Which way the teeth follow as drawn, with x to the right and y up; left out, counter-clockwise. */
   readonly sense?: "clockwise" | "counter-clockwise";
   /**
@@ -31,14 +31,12 @@ export interface Coordinate {
  *
  * @throws {@link InputError} when the count, the radius or the start angle is not allowed.
  */
-export function coordinates(divisions: number, { radius, startAngle = "0", sense, origin }: CircleLayout): readonly Coordinate[] {
+export function coordinates(
+  divisions: number,
+  { radius, startAngle = noTurn, sense, origin }: CircleLayout,
+): readonly Coordinate[] {
   checkDivisions(divisions);
-  if (divisions > mostPositions)
-    refuse(
-      "too-many",
-      "divisions",
-      `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`,
-    );
+  checkListed(divisions, "divisions");
   checkRadius(radius);
   const start = checkAngleFromZero(startAngle, "startAngle");
   const shift = origin === "tangents" ? radius : 0;

@@ -2,7 +2,7 @@ import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
-import { type Exact, fromExact, rational } from "../number/ratio.ts";
+import { fromExact, type Ratio, rational } from "../number/ratio.ts";
 import type { PlaceByHole, PlaceByScale } from "./place.ts";
 import { nearestHoleAt, scalesAt } from "./readings.ts";
 import { turnedTo, type Work } from "./work.ts";
@@ -54,7 +54,7 @@ function standingAt(work: Work, circle: number, tooth: number): Standing {
 }
 
 /** Turns the crank to the hole on the mechanism, and looks where that leaves the work. */
-function reached(wormRatio: Exact, circle: number, { turns, hole }: Standing): Fraction {
+function reached(wormRatio: Ratio, circle: number, { turns, hole }: Standing): Fraction {
   if (turns === 0 && hole === 0) return rational(0);
   return fromExact(spindleTurnsPerMove({ wormRatio, turns, spaces: hole, circle }));
 }

@@ -1,4 +1,4 @@
-import type { Exact } from "../number/ratio.ts";
+import type { Revolutions } from "../number/ratio.ts";
 import type { SecondMove } from "../setting/setting.ts";
 import type { Reading } from "./readings.ts";
 
@@ -19,7 +19,7 @@ export interface AnyPlace {
   /** 1 to the count. */
   readonly tooth: number;
   /** Where it truly lies on the ring, in revolutions from the zero. */
-  readonly angle: Exact;
+  readonly angle: Revolutions;
   /** How far the work stands off that, in arc-seconds; + is too far, 0 where it is exact. */
   readonly errorArcSeconds: number;
   /** What the handwheel's dial shows there, or null where the head has none. */

@@ -1,14 +1,16 @@
 import type { Head } from "../head/head.ts";
+import { oneOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
-import { type Exact, groupDigits } from "../number/ratio.ts";
+import { groupDigits, type Revolutions } from "../number/ratio.ts";
 import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
-import { checkZero, mostPositions, type Side } from "./readings.ts";
+import { checkListed } from "./listed.ts";
 import type { Way } from "./way.ts";
 import type { Asked } from "./ways.ts";
 import { stepsOf, type Work } from "./work.ts";
+import { checkZero, type Side } from "./zero.ts";
 
 /** How a job is planned; what is left out is as on most jobs. */
 export interface PlanOptions extends SearchOptions {
@@ -29,7 +31,7 @@ export interface PlanOptions extends SearchOptions {
   /** The hole of its circle that the pin stands in at the start; left out, 0. */
   readonly startHole?: number | undefined;
   /** Where ring and dial stand at the start, in revolutions from their zero; left out, at it. */
-  readonly startAngle?: Exact | undefined;
+  readonly startAngle?: Revolutions | undefined;
   /** Which way ring and dial go from there; left out, plus. */
   readonly side?: Side | undefined;
   /** `"forward"` never turns back; `"nearer"` goes whichever way takes fewer moves. Left out, forward. */
@@ -83,9 +85,7 @@ export function askedFrom({ teeth, after, order = "given", matters, goodEnough =
   if (typeof goodEnough !== "number" || !(goodEnough >= 0))
     refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
   const many = teeth?.length ?? (after === undefined ? count : 0);
-  if (many > mostPositions) {
-    refuse("too-many", "teeth", `${groupDigits(many)} places are too many to list; name at most ${groupDigits(mostPositions)}`);
-  }
+  checkListed(many, "teeth");
   const named = (list: readonly number[], place: string) =>
     list.map((tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
   return {
@@ -104,11 +104,4 @@ export function checkTooth(tooth: unknown, count: number, place: string): number
     place,
     `${quoted(tooth)} is not a tooth of ${groupDigits(count)}; give 1 to ${groupDigits(count)}`,
   );
-}
-
-/** Checks a word against those allowed. */
-function oneOf<Word extends string>(word: unknown, words: readonly Word[], place: string): asserts word is Word {
-  if (!words.includes(word as Word)) {
-    refuse("unknown-word", place, `${quoted(word)} is neither ${words.map((each) => JSON.stringify(each)).join(" nor ")}`);
-  }
 }

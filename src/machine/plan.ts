@@ -12,9 +12,9 @@ import { placesByMoves, teethAfterMove } from "./by-moves.ts";
 import { type Caution, cautionsFor } from "./caution.ts";
 import { type Check, checksOn } from "./checks.ts";
 import { placesByHole, placesByScale } from "./from-zero.ts";
+import { checkListed } from "./listed.ts";
 import type { Place } from "./place.ts";
 import { askedFrom, checkTooth, type PlanOptions, planKeys, workFrom } from "./plan-options.ts";
-import { mostPositions } from "./readings.ts";
 import { type RankedWay, type Way, wayOf } from "./way.ts";
 import { type Asked, allTeeth, nearWays, placesOf, waysFor, worstOf } from "./ways.ts";
 import { moveTo, type Work } from "./work.ts";
@@ -152,8 +152,7 @@ function placesAfter(work: Work, way: Way, after: number): readonly Place[] {
   const tooth = checkTooth(after, work.count, "after");
   const done = way.by === "moves" ? moveTo(work, way.setting, tooth) : (tooth - work.startTooth + work.count) % work.count;
   const left = work.count - done - 1;
-  if (left > mostPositions)
-    refuse("too-many", "after", `${groupDigits(left)} places are too many to list; name at most ${groupDigits(mostPositions)}`);
+  checkListed(left, "after");
   const rest = () => allTeeth(work).slice(done + 1);
   switch (way.by) {
     case "moves":

@@ -1,13 +1,12 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
-import { arcSecondsPerTurn, checkAngleFromZero } from "../number/angle.ts";
+import { arcSecondsPerTurn } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
-import { type Exact, floorMod, fromExact, groupDigits, rational, toExact } from "../number/ratio.ts";
+import { floorMod, fromExact, type Ratio, type Revolutions, rational, toRatio, toRevolutions } from "../number/ratio.ts";
 import { checkDivisions } from "../setting/target.ts";
-
-/** Which way a scale goes as the work turns: on the plus side its figures rise, on the minus side they fall. */
-export type Side = "plus" | "minus";
+import { checkListed } from "./listed.ts";
+import { atZero, checkZero, placeOnScales, type Side, type Zero, type ZeroOptions } from "./zero.ts";
 
 /** What a scale shows at a position: its own marks, rounded to the nearest it can show. */
 export interface Reading {
@@ -22,31 +21,19 @@ export interface Reading {
   readonly line: number;
   readonly side: Side;
   /** What the figures of a scale in degrees read, in revolutions of the spindle; null on one that counts marks. */
-  readonly figure: Exact | null;
+  readonly figure: Revolutions | null;
   /** Where setting to the reading leaves the work, in arc-seconds; + is too far. */
   readonly errorArcSeconds: number;
 }
 
 /** The finest step that a scale shows, in arc-seconds of the spindle. */
-export function leastCountArcSeconds({ marksPerTurn, vernierLines }: Scale, turnsPerSpindle: Exact = "1"): number {
+export function leastCountArcSeconds(
+  { marksPerTurn, vernierLines }: Scale,
+  turnsPerSpindle: Ratio = toRatio(rational(1)),
+): number {
   return rational(arcSecondsPerTurn, marksPerTurn * vernierLines)
     .div(fromExact(turnsPerSpindle))
     .valueOf();
-}
-
-/** Where the scales stand at tooth 1, and which way they go from there. */
-export interface Zero {
-  /** Turns of the spindle, 0 or more. */
-  readonly start: Fraction;
-  readonly side: Side;
-}
-
-/** At the zero of the scales, and on the plus side. */
-export const atZero: Zero = { start: rational(0), side: "plus" };
-
-/** Where the scales stand when the work has turned so far since tooth 1, in turns of the spindle; below 0 past the zero on the minus side. */
-function placeOf({ start, side }: Zero, turned: Fraction): Fraction {
-  return side === "plus" ? start.add(turned) : start.sub(turned);
 }
 
 /**
@@ -62,7 +49,7 @@ export function readScaleAt(turned: Fraction, scale: Scale, turnsPerSpindle: Fra
   const { side } = zero;
   const stepsPerTurn = scale.marksPerTurn * scale.vernierLines;
   const perSpindle = turnsPerSpindle.mul(stepsPerTurn);
-  const place = placeOf(zero, turned).mul(perSpindle);
+  const place = placeOnScales(zero, turned).mul(perSpindle);
   const shown = nearestStep(place, side);
   const step = floorMod(Number(shown % BigInt(stepsPerTurn)), stepsPerTurn);
   const tooFar = side === "plus" ? rational(shown).sub(place) : place.sub(shown);
@@ -71,7 +58,7 @@ export function readScaleAt(turned: Fraction, scale: Scale, turnsPerSpindle: Fra
     mark: Math.floor(step / scale.vernierLines),
     line: step % scale.vernierLines,
     side,
-    figure: scale.figures === "angle" ? toExact(rational(step, stepsPerTurn).div(turnsPerSpindle)) : null,
+    figure: scale.figures === "angle" ? toRevolutions(rational(step, stepsPerTurn).div(turnsPerSpindle)) : null,
     errorArcSeconds: tooFar.div(perSpindle).mul(arcSecondsPerTurn).valueOf(),
   };
 }
@@ -95,21 +82,8 @@ function zerosFrom(start: Fraction, step: bigint, stepsPerTurn: number): number 
 }
 
 /** Reads a circle as a scale of its holes: the nearest hole to an angle of the spindle, and what it leaves. */
-export function nearestHoleAt(angle: Fraction, circle: number, wormRatio: Exact): Reading {
+export function nearestHoleAt(angle: Fraction, circle: number, wormRatio: Ratio): Reading {
   return readScaleAt(angle, { marksPerTurn: circle, vernierLines: 1, figures: "marks" }, fromExact(wormRatio));
-}
-
-/** How positions lie against the zero of the scales. */
-export interface ZeroOptions {
-  /** Where the ring stands at tooth 1, in revolutions, 0 or more; left out, at its zero. */
-  readonly startAngle?: Exact | undefined;
-  /** Which way the scales go from there; left out, `"plus"`. */
-  readonly side?: Side | undefined;
-}
-
-/** Checks how positions lie against the zero of the scales. */
-export function checkZero({ startAngle = "0", side = "plus" }: ZeroOptions): Zero {
-  return { start: checkAngleFromZero(startAngle, "startAngle"), side };
 }
 
 /** One position of a count by the scales of a head. */
@@ -120,7 +94,7 @@ export interface DialPosition {
    * Where it truly lies on the ring, in revolutions from the zero, 0 or more: on the plus side the
    * start angle and what the work has turned, on the minus side the start angle less that.
    */
-  readonly angle: Exact;
+  readonly angle: Revolutions;
   /** The handwheel dial, or null where the head has none. */
   readonly dial: Reading | null;
   /** The degree ring, or null where the head has none. */
@@ -142,9 +116,6 @@ export interface WorstReading {
   readonly arcSeconds: number;
 }
 
-/** The most positions that are listed at once. */
-export const mostPositions = 100_000;
-
 /**
  * The readings of every position of a count on a head's dial and ring, from one zero.
  *
@@ -153,13 +124,7 @@ export const mostPositions = 100_000;
  */
 export function dialReadings(head: Head, divisions: number, options: ZeroOptions = {}): DialTable {
   checkDivisions(divisions);
-  if (divisions > mostPositions) {
-    refuse(
-      "too-many",
-      "divisions",
-      `${groupDigits(divisions)} positions are too many to list; give at most ${groupDigits(mostPositions)}`,
-    );
-  }
+  checkListed(divisions, "divisions");
   if (head.dial === null && head.ring === null)
     refuse("not-owned", "head", "has neither dial nor ring to read; describe one in the head file");
   const zero = checkZero(options);
@@ -183,9 +148,9 @@ export function scalesAt(
 }
 
 /** The true place on the ring, 0 or more, when the work has turned so far since tooth 1: less than a turn. */
-export function angleOnScales(turned: Fraction, zero: Zero): Exact {
-  const place = placeOf(zero, turned);
-  return toExact(place.s < 0n ? place.add(1) : place);
+export function angleOnScales(turned: Fraction, zero: Zero): Revolutions {
+  const place = placeOnScales(zero, turned);
+  return toRevolutions(place.s < 0n ? place.add(1) : place);
 }
 
 function worst(positions: readonly DialPosition[], scale: "dial" | "ring"): WorstReading | null {

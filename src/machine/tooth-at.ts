@@ -1,9 +1,9 @@
 import type Fraction from "fraction.js";
 import type { Scale } from "../head/scale.ts";
 import { checkAngleFromZero } from "../number/angle.ts";
-import { type Exact, fromExact, rational, toExact } from "../number/ratio.ts";
+import { fromExact, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Setting } from "../setting/setting.ts";
-import { checkZero, type ZeroOptions } from "./readings.ts";
+import { checkZero, type ZeroOptions } from "./zero.ts";
 
 /** How the ring was read. */
 export interface RingRead extends ZeroOptions {
@@ -15,7 +15,7 @@ export interface RingRead extends ZeroOptions {
 export interface NearestTooth {
   readonly tooth: number;
   /** How far the work is past the tooth's true place, in revolutions; below 0 where it is short of it. */
-  readonly past: Exact;
+  readonly past: Revolutions;
   /**
    * With a ring: whether this tooth alone would be read so. Else whether the reading is within a
    * quarter of a division of it. Where it is not, the scale is too coarse for the count, or its
@@ -51,7 +51,7 @@ interface Places {
  */
 export function toothAt(
   setting: Pick<Setting, "spindlePerMove" | "teethPerMove">,
-  angle: Exact,
+  angle: Revolutions,
   options: RingRead = {},
 ): NearestTooth {
   const { start, side } = checkZero(options);
@@ -61,10 +61,10 @@ export function toothAt(
   const division = fromExact(setting.spindlePerMove).div(setting.teethPerMove);
   const places = { division, count: whole(division.inverse().ceil()) };
   const near = nearestTooth(places, within);
-  if (!options.ring) return { ...near, past: toExact(near.past), alike: null };
+  if (!options.ring) return { ...near, past: toRevolutions(near.past), alike: null };
   const { marksPerTurn, vernierLines } = options.ring;
   const alike = teethWithin(places, within, rational(1, 2 * marksPerTurn * vernierLines));
-  return { tooth: near.tooth, past: toExact(near.past), sure: alike?.count === 1, alike };
+  return { tooth: near.tooth, past: toRevolutions(near.past), sure: alike?.count === 1, alike };
 }
 
 function nearestTooth({ division, count }: Places, within: Fraction) {

@@ -3,8 +3,9 @@ import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn, checkAngle } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
-import { type Exact, fromExact, groupDigits, rational, toExact } from "../number/ratio.ts";
-import { atZero, nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
+import { fromExact, groupDigits, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
+import { nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
+import { atZero } from "./zero.ts";
 
 /** The most steps that are taken at once. */
 const mostSteps = 10_000;
@@ -14,7 +15,7 @@ export interface SpacedPlace {
   /** 1 and upwards; place 1 is the zero. */
   readonly place: number;
   /** From the zero, in revolutions. */
-  readonly angle: Exact;
+  readonly angle: Revolutions;
   /** Whole turns of the crank from the zero, and the hole counted from it; null where the head has no plate. */
   readonly turns: number | null;
   readonly hole: number | null;
@@ -37,7 +38,7 @@ export interface UnequalSpacing {
   /** Whether the spaces make up whole turns of the work; where not, `left` is what the last misses of one. */
   readonly closes: boolean;
   /** What is left of the turn after the last space, in revolutions; 0 where it closes. */
-  readonly left: Exact;
+  readonly left: Revolutions;
   readonly places: readonly SpacedPlace[];
 }
 
@@ -54,7 +55,11 @@ export interface UnequalSpacing {
  * before others; where there is none, the circle with the least worst error.
  * @throws {@link InputError} when there is no step, one is not above 0, or there are over 10,000.
  */
-export function unequalSpacing(head: Head, steps: readonly Exact[], options: { readonly mounted?: string } = {}): UnequalSpacing {
+export function unequalSpacing(
+  head: Head,
+  steps: readonly Revolutions[],
+  options: { readonly mounted?: string } = {},
+): UnequalSpacing {
   if (!Array.isArray(steps) || steps.length === 0)
     refuse("missing", "steps", "there are none; give the angle from each place to the next");
   if (steps.length > mostSteps)
@@ -72,7 +77,7 @@ export function unequalSpacing(head: Head, steps: readonly Exact[], options: { r
     exact: circle !== null && worst === 0,
     worstArcSeconds: circle === null ? null : worst,
     closes,
-    left: toExact(closes ? rational(0) : sum.ceil().sub(sum)),
+    left: toRevolutions(closes ? rational(0) : sum.ceil().sub(sum)),
     places,
   };
 }

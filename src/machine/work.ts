@@ -4,7 +4,7 @@ import { floorMod, fromExact, inverseModulo, rational } from "../number/ratio.ts
 import type { NearMove } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
-import type { Zero } from "./readings.ts";
+import type { Zero } from "./zero.ts";
 
 /** The work on the head: what is divided, and where everything stands at the start. */
 export interface Work {

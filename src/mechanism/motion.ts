@@ -1,13 +1,13 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
-import { type Exact, isPositive, rational } from "../number/ratio.ts";
+import { isPositive, type Ratio, rational } from "../number/ratio.ts";
 import type { Method, SecondMove, SettingGears } from "../setting/setting.ts";
 import { exactNumber, holes, plateRatio, towards } from "./turns.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
 export interface SetMove {
   /** Crank turns for one spindle turn. */
-  readonly wormRatio: Exact;
+  readonly wormRatio: Ratio;
   readonly turns: number;
   readonly spaces: number;
   /** Holes in the circle; null where the move is whole turns. */
@@ -119,7 +119,7 @@ function crankMotion(at: "index-pin" | "dial"): MethodMotion["of"] {
 }
 
 /** The crank over a plate that stands still. */
-function byCrank(wormRatio: Exact, turns: Fraction): Act {
+function byCrank(wormRatio: Ratio, turns: Fraction): Act {
   return { crank: turns, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
 }
 

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
-import { type Exact, rational, toExact } from "../number/ratio.ts";
+import { noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
@@ -30,7 +30,7 @@ export function prove(setting: UnprovedSetting, { walkOn }: ProofOptions = {}): 
   const motion = motionOf(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
   const allMoves = rational(wanted.d);
-  const over = (turns: Fraction) => (turns === still ? ("0" as Exact) : toExact(turns.mul(allMoves)));
+  const over = (turns: Fraction) => (turns === still ? noTurn : toRevolutions(turns.mul(allMoves)));
   const crank = sumOf(motion.acts, "crank");
   const pinTurns = over(motion.pin);
   const isDirect = crank === still;
@@ -50,6 +50,6 @@ export function prove(setting: UnprovedSetting, { walkOn }: ProofOptions = {}): 
  *
  * @throws {@link InputError} when it is no move at all, or jams.
  */
-export function spindleTurnsPerMove(move: SetMove): Exact {
-  return toExact(spindleOf(motionOf(move)));
+export function spindleTurnsPerMove(move: SetMove): Revolutions {
+  return toRevolutions(spindleOf(motionOf(move)));
 }

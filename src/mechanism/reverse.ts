@@ -1,6 +1,6 @@
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
-import { type Exact, fromExact, gcd, isPositive, rational } from "../number/ratio.ts";
+import { fromExact, gcd, isPositive, type Revolutions, rational } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove } from "../setting/target.ts";
 import type { SetMove } from "./motion.ts";
@@ -9,7 +9,7 @@ import { spindleTurnsPerMove } from "./prove.ts";
 /** What a crank move gives when it is made over and over. */
 export interface MoveGives {
   /** Spindle turns of one move. */
-  readonly spindlePerMove: Exact;
+  readonly spindlePerMove: Revolutions;
   /** The count that the moves give, or the one that comes nearest. */
   readonly divisions: number;
   /** Whether they give it exactly. */
@@ -29,7 +29,7 @@ export interface MoveGives {
  *
  * @example
  * ```ts
- * whatMoveGives({ wormRatio: "40", turns: 0, spaces: 22, circle: 33 }).divisions; // 60
+ * whatMoveGives({ wormRatio: ratio(40), turns: 0, spaces: 22, circle: 33 }).divisions; // 60
  * ```
  */
 export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
-import { type Exact, fromExact, isPositive, rational } from "../number/ratio.ts";
+import { isPositive, rational, readExact } from "../number/ratio.ts";
 import type { SettingGears } from "../setting/setting.ts";
 
 /** Plate turns for one turn of the spindle by a train, + with the crank. */
@@ -44,9 +44,7 @@ export function holes(count: number, circle: number, place: string): Fraction {
 
 /** Reads an exact number above 0 of a setting. */
 export function exactNumber(text: unknown, place: string): Fraction {
-  if (typeof text === "string" && /^-?\d{1,15}(?:\/0*[1-9]\d{0,14})?$/.test(text)) {
-    const value = fromExact(text as Exact);
-    if (isPositive(value)) return value;
-  }
+  const value = readExact(text);
+  if (value !== null && isPositive(value)) return value;
   return refuse("unreadable", `setting.${place}`, `${quoted(text)} is not an exact number above 0, such as "40" or "81/2"`);
 }

@@ -1,6 +1,6 @@
 import type { Gearing } from "../head/gearing.ts";
 import type { Head } from "../head/head.ts";
-import type { Exact } from "../number/ratio.ts";
+import { ratioOf } from "../number/ratio.ts";
 import type { KindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy, SettingGears } from "../setting/setting.ts";
@@ -90,7 +90,7 @@ export function gearedSetting(
     driven: train.driven,
     idlers: idlersFor(gearing, train.drivers.length === 1 ? 1 : 2, isWith),
     direction: isWith ? "with" : "against",
-    platePerSpindle: `${isWith ? "" : "-"}${numerator}${denominator === 1 ? "" : `/${denominator}`}` as Exact,
+    platePerSpindle: ratioOf(isWith ? numerator : -numerator, denominator),
     mayFoul: train.mayFoul,
   };
   const common = {

@@ -1,6 +1,6 @@
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head/head.ts";
 import { refuse } from "../number/errors.ts";
-import { type Exact, fromExact, gcd } from "../number/ratio.ts";
+import { fromExact, gcd, type Ratio, type Revolutions, ratioOf, revolutionsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { OfMove } from "../setting/setting.ts";
 import { type GearedMoves, gearedMovesOn } from "./crank-moves.ts";
@@ -31,7 +31,7 @@ export interface HeadLayout {
 export function layOut(head: Head, mounted?: string): HeadLayout {
   const circles = ownedCircles(head);
   const worm = terms(head.wormRatio);
-  const plateTurns = terms(head.gearing?.greatestPlateRatio ?? ("0" as Exact));
+  const plateTurns = terms(head.gearing?.greatestPlateRatio ?? ratioOf(0, 1));
   const box = gearBox(head.gears);
   const gearedMoves = gearedMovesOn({ worm, plateTurns, circles }, box);
   return { head, worm, plateTurns, circles, mounted: mountedPlate(head, mounted), box, gearedMoves };
@@ -42,7 +42,7 @@ export function withMounted(layout: HeadLayout, mounted: string | undefined): He
   return mounted === undefined ? layout : { ...layout, mounted: mountedPlate(layout.head, mounted) };
 }
 
-function terms(ratio: Exact): Terms {
+function terms(ratio: Ratio): Terms {
   const { n, d } = fromExact(ratio);
   return { n: Number(n), d: Number(d) };
 }
@@ -80,6 +80,6 @@ export function ofMove({ head }: HeadLayout, { divisions, teeth }: Move): OfMove
 }
 
 /** Part of a turn of the work, as exact text: the terms of a move are coprime. */
-export function partOfTurn(divisions: number, teeth: number): Exact {
-  return (divisions === 1 ? String(teeth) : `${teeth}/${divisions}`) as Exact;
+export function partOfTurn(divisions: number, teeth: number): Revolutions {
+  return revolutionsOf(teeth, divisions);
 }

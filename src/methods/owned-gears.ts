@@ -1,5 +1,5 @@
 import type { Head } from "../head/head.ts";
-import { countOf, rational, toExact } from "../number/ratio.ts";
+import { countOf, rational, toRatio } from "../number/ratio.ts";
 import type { SettingGears } from "../setting/setting.ts";
 
 /**
@@ -26,7 +26,7 @@ export function lacksTrain(gears: SettingGears, head: Head): string | null {
     return `turns its plate ${direction} the crank with ${idlers}, not ${gears.direction} it`;
   }
   const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
-  const ratio = toExact(rational((direction === "with" ? 1 : -1) * product(gears.drivers), product(gears.driven)));
+  const ratio = toRatio(rational((direction === "with" ? 1 : -1) * product(gears.drivers), product(gears.driven)));
   return ratio === gears.platePerSpindle
     ? null
     : `turns its plate ${ratio} times for one spindle turn, not ${gears.platePerSpindle}`;

@@ -1,4 +1,4 @@
-import type { Exact } from "../number/ratio.ts";
+import type { Ratio } from "../number/ratio.ts";
 
 /** Why a method cannot do a target on a head: a part that is missing, a number that no part has, or a search that failed. */
 export type WhyNot =
@@ -15,5 +15,5 @@ export type WhyNot =
       /** Every circle, train of one and two pairs and number of teeth per move was tried. */
       readonly code: "no-train";
       readonly teethPerMove: number;
-      readonly greatestPlateRatio: Exact;
+      readonly greatestPlateRatio: Ratio;
     };

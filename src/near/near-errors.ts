@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
-import { fromExact, inverseModulo, rational, toExact } from "../number/ratio.ts";
+import { fromExact, inverseModulo, rational, toRevolutions } from "../number/ratio.ts";
 import type { NearFigures, NearMove, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Target } from "../setting/target.ts";
 
@@ -21,7 +21,7 @@ export function figuresOf({ closing, worst, worstTooth, pitch }: Errors): NearFi
     closingArcSeconds: size(closing),
     worstArcSeconds: size(worst),
     pitchArcSeconds: size(pitch),
-    error: { closing: toExact(closing), worst: toExact(worst), worstTooth, pitch: toExact(pitch.abs()) },
+    error: { closing: toRevolutions(closing), worst: toRevolutions(worst), worstTooth, pitch: toRevolutions(pitch.abs()) },
   };
 }
 
@@ -67,7 +67,7 @@ export function nearMove({ setting, spindleTurned, errors }: Measured, target: T
     teethPerMove: "angle" in target ? 1 : setting.teethPerMove,
     kind: kindOfMove(setting),
     moves: "equal",
-    spindleTurned: toExact(spindleTurned),
+    spindleTurned: toRevolutions(spindleTurned),
     ...figuresOf(errors),
   };
 }

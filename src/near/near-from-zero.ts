@@ -3,7 +3,7 @@ import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
-import { floorMod, fromExact, gcd, inverseModulo, rational } from "../number/ratio.ts";
+import { floorMod, fromExact, gcd, inverseModulo, rational, toRatio } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { ByNearestHole, ByScale, NearBy, NearFromZero } from "../setting/near-setting.ts";
 import { closest } from "./closest.ts";
@@ -138,7 +138,7 @@ function errorsOf(wanted: Wanted, places: Places): Errors {
   const perSpindle = rational(places.turns.n, places.turns.d).mul(places.perTurn);
   const stepPlaces = perStep.mul(perSpindle);
   // A ring turns with the spindle, as a crank would on a worm ratio of 1.
-  const wormRatio = `${places.turns.n}/${places.turns.d}`;
+  const wormRatio = toRatio(rational(places.turns.n, places.turns.d));
   const nearestPlace = (steps: number) => stepPlaces.mul(steps).add(rational(1, 2)).floor();
   const errorAfter = (steps: number): Fraction => {
     const shown = Number(nearestPlace(steps));

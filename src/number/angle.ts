@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
-import { quoted, refuse } from "./errors.ts";
-import { type Exact, fromExact, greatestTerm, groupDigits, isPositive, parseRational, rational, toExact } from "./ratio.ts";
+import { quoted, refuse, wholeNumberFault } from "./errors.ts";
+import { greatestTerm, parseRational } from "./parse-rational.ts";
+import { fromExact, groupDigits, isPositive, type Revolutions, rational, toRevolutions } from "./ratio.ts";
 
 /** Arc-seconds in one revolution. */
 export const arcSecondsPerTurn = 1_296_000;
@@ -29,7 +30,7 @@ const bare = new RegExp(`^${number}$`);
  * parseAngle("2°54'"); // "29/3600"
  * ```
  */
-export function parseAngle(text: string): Exact {
+export function parseAngle(text: string): Revolutions {
   const revolutions = readAngle(text);
   if (revolutions === null) {
     return refuse(
@@ -42,15 +43,15 @@ export function parseAngle(text: string): Exact {
 }
 
 /**
- * Checks an angle given in revolutions as exact text, and returns it in lowest terms.
+ * Checks an angle to move by, in revolutions as exact text, and returns it in lowest terms.
  *
- * @throws {@link InputError} when it is not above 0, is over 1,000 revolutions, or is too fine.
+ * @throws {@link InputError} when it is no exact text, is not above 0, is over 1,000 revolutions, or is too fine.
  */
-export function checkAngle(angle: unknown): Exact {
-  return forward(parseRational(angle, "angle"), angle);
+export function checkAngle(angle: unknown): Revolutions {
+  return forward(readRevolutions(angle, "angle"), angle);
 }
 
-function forward(value: Fraction, shown: unknown): Exact {
+function forward(value: Fraction, shown: unknown): Revolutions {
   if (!isPositive(value)) refuse("out-of-range", "angle", `${quoted(shown)} is no angle to move by; give one above 0`);
   if (value.n > 1000n * value.d)
     refuse("out-of-range", "angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
@@ -61,15 +62,33 @@ function forward(value: Fraction, shown: unknown): Exact {
       `${quoted(shown)} is too fine; give it to the hundredth of a second within one turn, or as a fraction of a turn with terms up to ${groupDigits(greatestTerm)}`,
     );
   }
-  return toExact(value);
+  return toRevolutions(value);
 }
 
-/** Checks an angle from a zero, in revolutions: 0 or more. */
+/** Checks an angle from a zero, in revolutions as exact text: 0 or more. */
 export function checkAngleFromZero(angle: unknown, place: string): Fraction {
-  const value = parseRational(angle, place);
+  const value = readRevolutions(angle, place);
   if (value.s < 0n || value.n > 1000n * value.d)
     refuse("out-of-range", place, `${quoted(angle)} is not an angle from 0 to 1,000 revolutions`);
   return value;
+}
+
+const termsOfTurn = /^\s*[+-]?\d{1,15}\s*(?:\/\s*\d{1,15}\s*)?$/;
+
+/**
+ * Reads exact text in revolutions, `"p/q"` or `"p"`. A decimal is refused: it is more likely to be
+ * meant in degrees.
+ *
+ * @throws {@link InputError} when it is no such text, or has too large terms.
+ */
+export function readRevolutions(angle: unknown, place: string): Fraction {
+  if (typeof angle === "string" && termsOfTurn.test(angle)) return parseRational(angle, place);
+  const degrees = typeof angle === "number" || (typeof angle === "string" && bare.test(angle.trim())) ? angle : 2.9;
+  return refuse(
+    "unreadable",
+    place,
+    `${quoted(angle)} is not an angle in revolutions; give text such as "29/3600", or parseAngle("${degrees}°") for degrees`,
+  );
 }
 
 function readAngle(given: unknown) {
@@ -100,6 +119,9 @@ function fromParts(degrees?: string, minutes?: string, seconds?: string) {
     .div(360);
 }
 
+/** The finest that an angle is written: a millionth of a second. */
+const mostPlaces = 6;
+
 /**
  * Writes an angle in degrees, minutes and seconds: `2° 54′ 00″`.
  *
@@ -108,9 +130,18 @@ function fromParts(degrees?: string, minutes?: string, seconds?: string) {
  *
  * @param angle - In revolutions, exact.
  * @param places - Decimals of a second, 0 to 6.
+ * @throws {@link InputError} when the angle is no exact text or `places` is not allowed.
+ *
+ * @example
+ * ```ts
+ * formatAngle(revolutions(1, 7), 1); // "≈ 51° 25′ 42.9″"
+ * ```
  */
-export function formatAngle(angle: Exact, places = 0): string {
+export function formatAngle(angle: Revolutions, places = 0): string {
   const value = fromExact(angle);
+  if (!(Number.isInteger(places) && places >= 0 && places <= mostPlaces)) {
+    refuse(wholeNumberFault(places), "places", `${quoted(places)} is not a number of decimals; give 0 to ${mostPlaces}`);
+  }
   const scale = 10n ** BigInt(places);
   const scaled = value.mul(rational(BigInt(arcSecondsPerTurn) * scale));
   const magnitude = scaled.abs();
@@ -124,6 +155,6 @@ export function formatAngle(angle: Exact, places = 0): string {
 }
 
 /** Arc-seconds of an exact angle in revolutions, as a plain number for display. */
-export function arcSeconds(angle: Exact): number {
+export function arcSeconds(angle: Revolutions): number {
   return fromExact(angle).mul(arcSecondsPerTurn).valueOf();
 }

@@ -1,7 +1,8 @@
 import type Fraction from "fraction.js";
 import { type Fault, type FaultCode, faultOf, InputError, quoted, wholeNumberFault } from "./errors.ts";
 import type { LengthSentence } from "./length-sentence.ts";
-import { groupDigits, isPositive, parseRational } from "./ratio.ts";
+import { parseRational } from "./parse-rational.ts";
+import { groupDigits, isPositive } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {

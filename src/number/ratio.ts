@@ -1,16 +1,26 @@
 import Fraction from "fraction.js";
 import { quoted, refuse } from "./errors.ts";
 
-/**
- * An exact rational as text, in lowest terms: `"40"`, `"-7/3"`, `"29/3600"`.
- *
- * All exact values leave the library in this form: it survives JSON, and any rational
- * library (fraction.js among them) reads it back without loss.
- */
-export type Exact = string;
+declare const isRatio: unique symbol;
+declare const isRevolutions: unique symbol;
 
-/** The greatest numerator or denominator that exact input may have: hundredths of an arc-second in a revolution. */
-export const greatestTerm = 129_600_000;
+/**
+ * An exact ratio as text, in lowest terms: `"40"`, `"-7/3"`. {@link ratio} makes one.
+ *
+ * All exact values leave the library as text: it survives JSON, and any rational library reads it
+ * back without loss. They are branded, so that a plain text cannot be handed in for one by mistake.
+ */
+export type Ratio = string & { readonly [isRatio]: true };
+
+/**
+ * An exact angle or number of turns as text, in revolutions, in lowest terms: `"29/3600"` for 2.9
+ * degrees. {@link parseAngle} reads one from an angle as a person writes it, {@link revolutions}
+ * makes one from its terms.
+ */
+export type Revolutions = string & { readonly [isRevolutions]: true };
+
+/** Exact text of either kind. */
+export type Exact = Ratio | Revolutions;
 
 /**
  * Makes a rational from two integers. The only door to fraction.js for numbers: it silently
@@ -20,60 +30,51 @@ export function rational(numerator: number | bigint, denominator: number | bigin
   return new Fraction(BigInt(numerator), BigInt(denominator));
 }
 
-/** Writes a rational as `"p/q"`, or `"p"` when whole. */
-export function toExact(value: Fraction): Exact {
+/** Writes a ratio as `"p/q"`, or `"p"` when whole. */
+export function toRatio(value: Fraction): Ratio {
+  return exactText(value) as Ratio;
+}
+
+/** Writes an angle or turns in revolutions as `"p/q"`, or `"p"` when whole. */
+export function toRevolutions(value: Fraction): Revolutions {
+  return exactText(value) as Revolutions;
+}
+
+/** No turn at all. */
+export const noTurn: Revolutions = "0" as Revolutions;
+
+/** {@link toRatio} of terms that are in lowest terms, the denominator above 0: for hot loops. */
+export function ratioOf(numerator: number, denominator: number): Ratio {
+  return (denominator === 1 ? String(numerator) : `${numerator}/${denominator}`) as Ratio;
+}
+
+/** As {@link ratioOf}, of revolutions. */
+export function revolutionsOf(numerator: number, denominator: number): Revolutions {
+  return (denominator === 1 ? String(numerator) : `${numerator}/${denominator}`) as Revolutions;
+}
+
+function exactText(value: Fraction): string {
   return value.d === 1n ? String(value.s * value.n) : `${value.s * value.n}/${value.d}`;
 }
 
-/** Reads an exact number that the library wrote, such as `"-7/3"`, into a rational to reckon with. For its own text only. */
-export function fromExact(text: Exact): Fraction {
-  const [numerator = "", denominator = "1"] = text.split("/");
-  return rational(BigInt(numerator), BigInt(denominator));
-}
-
-const integerPattern = /^[+-]?\d{1,15}$/;
-const decimalPattern = /^[+-]?\d{1,15}\.\d{1,12}$/;
-const quotientPattern = /^([+-]?\d{1,15})\s*\/\s*(\d{1,15})$/;
+const exactPattern = /^(-?\d{1,300})(?:\/0*([1-9]\d{0,299}))?$/;
 
 /**
- * Reads an exact rational from text (`"40"`, `"81/2"`, `"2.9"`) or from a whole number.
+ * Reads exact text, such as `"-7/3"`, into a rational to reckon with.
  *
- * @throws {@link InputError} when it is none of these, when the denominator is 0, or when a
- * term is beyond {@link greatestTerm} in lowest terms.
+ * @throws {@link InputError} when it is none.
  */
-export function parseRational(value: unknown, place: string): Fraction {
-  const result = readRational(value, place);
-  if (result.n > greatestTerm || result.d > greatestTerm) {
-    refuse(
-      "out-of-range",
-      place,
-      `${quoted(value)} is out of range; give a fraction with terms up to ${groupDigits(greatestTerm)}`,
-    );
-  }
-  return result;
+export function fromExact(text: Exact): Fraction {
+  return (
+    readExact(text) ??
+    refuse("unreadable", "exact", `${quoted(text)} is not exact text; give "p/q" or "p" as the library writes it`)
+  );
 }
 
-function readRational(value: unknown, place: string): Fraction {
-  if (typeof value === "number" && Number.isSafeInteger(value)) return rational(value);
-  if (typeof value === "string") {
-    const text = value.trim();
-    if (integerPattern.test(text)) return rational(BigInt(text));
-    if (decimalPattern.test(text)) {
-      const [whole = "", places = ""] = text.split(".");
-      return rational(BigInt(whole + places), 10n ** BigInt(places.length));
-    }
-    const quotient = quotientPattern.exec(text);
-    if (quotient) {
-      const denominator = BigInt(quotient[2] ?? "1");
-      if (denominator === 0n) refuse("out-of-range", place, `${quoted(value)} divides by zero; give a fraction such as 81/2`);
-      return rational(BigInt(quotient[1] ?? "0"), denominator);
-    }
-  }
-  return refuse(
-    "unreadable",
-    place,
-    `${quoted(value)} is not an exact number; give a whole number or a fraction in quotes, such as "81/2"`,
-  );
+/** As {@link fromExact}; null where it is none. */
+export function readExact(text: unknown): Fraction | null {
+  const terms = typeof text === "string" ? exactPattern.exec(text) : null;
+  return terms && rational(BigInt(terms[1] ?? ""), BigInt(terms[2] ?? "1"));
 }
 
 /** Whether a rational is above 0. Its sign alone would not do: fraction.js gives 0 the sign of 1. */

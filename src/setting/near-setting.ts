@@ -1,16 +1,16 @@
-import type { Exact } from "../number/ratio.ts";
+import type { Revolutions } from "../number/ratio.ts";
 import type { OfMove, SettingBy } from "./setting.ts";
 
 /** The errors of a near setting, exact, in turns of the work. */
 export interface NearError {
   /** Where the last move lands against the start; + is too far. */
-  readonly closing: Exact;
+  readonly closing: Revolutions;
   /** The greatest error of any position against its true place; + is too far. */
-  readonly worst: Exact;
+  readonly worst: Revolutions;
   /** The tooth with that error; tooth 1 is at the zero. */
   readonly worstTooth: number;
   /** The greatest error of the step from one tooth to the next round the work, without sign; 0 where there is one only. */
-  readonly pitch: Exact;
+  readonly pitch: Revolutions;
 }
 
 /** What every near setting says of itself. It is never exact. */
@@ -34,7 +34,7 @@ export type NearMove = UnprovedNearMove &
     readonly kind: "simple" | "one-pair" | "two-pair" | "compound" | "may-foul";
     readonly moves: "equal";
     /** What one move does turn the spindle, in turns; `spindlePerMove` is what it should. */
-    readonly spindleTurned: Exact;
+    readonly spindleTurned: Revolutions;
   };
 
 /** Set by the nearest hole of one circle, the plate held by its stop pin. */

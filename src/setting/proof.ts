@@ -1,4 +1,4 @@
-import type { Exact } from "../number/ratio.ts";
+import type { Revolutions } from "../number/ratio.ts";
 
 /**
  * What the mechanism did when a setting was turned through all its moves.
@@ -15,9 +15,9 @@ export interface Proof {
   /** Turns of the work in all these moves. */
   readonly rounds: number;
   /** Turns of the crank, as seen from the bench; null for direct indexing. */
-  readonly crankTurns: Exact | null;
+  readonly crankTurns: Revolutions | null;
   /** Turns of the pin over the plate; null for direct indexing. */
-  readonly pinTurns: Exact | null;
+  readonly pinTurns: Revolutions | null;
   /** Turns of the plate, + with the crank; null for direct indexing. */
-  readonly plateTurns: Exact | null;
+  readonly plateTurns: Revolutions | null;
 }

@@ -1,4 +1,4 @@
-import type { Exact } from "../number/ratio.ts";
+import type { Ratio, Revolutions } from "../number/ratio.ts";
 import type { Proof } from "./proof.ts";
 
 /** What every setting says of the one move that is made over and over. */
@@ -6,9 +6,9 @@ export interface OfMove {
   /** Divisions that each move advances; 1 for an angle. */
   readonly teethPerMove: number;
   /** Crank turns for one spindle turn of the head it is for. */
-  readonly wormRatio: Exact;
+  readonly wormRatio: Ratio;
   /** What one move must turn the spindle, in turns. */
-  readonly spindlePerMove: Exact;
+  readonly spindlePerMove: Revolutions;
 }
 
 /** The pin goes from hole to hole of one circle. */
@@ -93,7 +93,7 @@ export interface SettingGears {
   /** Which way the plate turns when the crank turns forward. */
   readonly direction: "with" | "against";
   /** Plate turns for one spindle turn, + with the crank. */
-  readonly platePerSpindle: Exact;
+  readonly platePerSpindle: Ratio;
   /** Why the train may not go together, or null. */
   readonly mayFoul: Fouling | null;
 }

@@ -1,10 +1,10 @@
 import { checkAngle } from "../number/angle.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
-import { type Exact, fromExact, gcd, groupDigits } from "../number/ratio.ts";
+import { fromExact, gcd, groupDigits, type Revolutions } from "../number/ratio.ts";
 import type { Move } from "./move.ts";
 
 /** What is asked for: a count of divisions, or one angle in revolutions. */
-export type Target = { readonly divisions: number } | { readonly angle: Exact };
+export type Target = { readonly divisions: number } | { readonly angle: Revolutions };
 
 /** The greatest count that is answered. */
 export const mostDivisions = 10_000_000;

@@ -1,5 +1,5 @@
 import { formatAngle } from "../number/angle.ts";
-import { type Exact, fromExact } from "../number/ratio.ts";
+import { type Exact, fromExact, type Revolutions } from "../number/ratio.ts";
 import { roundedDown, roundedUp } from "../number/rounded.ts";
 
 export { roundedDown, roundedUp };
@@ -71,6 +71,6 @@ function arcBy(arcSeconds: number, rounded: (size: number, places: number) => nu
 }
 
 /** An angle as short as it can be said: `9°`, `4° 30′`, `≈ 3° 06′ 12″`. In revolutions. */
-export function shortAngle(angle: Exact): string {
+export function shortAngle(angle: Revolutions): string {
   return formatAngle(angle).replace(/ 00″$/, "").replace(/ 00′$/, "");
 }

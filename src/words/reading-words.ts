@@ -1,7 +1,7 @@
 import type { Scale } from "../head/scale.ts";
 import { leastCountArcSeconds, type Reading } from "../machine/readings.ts";
 import { formatAngle } from "../number/angle.ts";
-import type { Exact } from "../number/ratio.ts";
+import type { Ratio, Revolutions } from "../number/ratio.ts";
 import { shortAngle } from "./numbers.ts";
 
 /** A reading in a table, as short as its scale shows it: `5° 25′ 40″`, or `17 + 4` for mark and vernier line. */
@@ -11,7 +11,7 @@ export function readingShort({ mark, line, figure }: Reading, { vernierLines }: 
 }
 
 /** A reading in a line of text: `41°`, `mark 17 line 4`, `0° 49′ 30″`; of a ring where no ratio is given, else of a dial with its turns. */
-export function readingWords(reading: Reading, scale: Scale, wormRatio: Exact | null): string {
+export function readingWords(reading: Reading, scale: Scale, wormRatio: Ratio | null): string {
   const turns = wormRatio === null ? "" : `${reading.turns} t + `;
   const line = scale.vernierLines > 1 ? ` line ${reading.line}` : "";
   const finest = wormRatio === null ? leastCountArcSeconds(scale) : leastCountArcSeconds(scale, wormRatio);
@@ -20,7 +20,7 @@ export function readingWords(reading: Reading, scale: Scale, wormRatio: Exact | 
 }
 
 /** The figure of a scale in degrees, with only the parts that it can show. */
-function figureWords(figure: Exact, finest: number): string {
+function figureWords(figure: Revolutions, finest: number): string {
   const words = formatAngle(figure, 1).replace(/^≈ /, "");
   if (finest % 3600 === 0) return words.replace(/ 00′ 00\.0″$/, "");
   if (finest % 60 === 0) return words.replace(/ 00\.0″$/, "");

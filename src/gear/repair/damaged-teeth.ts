@@ -1,6 +1,6 @@
 import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
-import { type Exact, floorMod, groupDigits, rational, toExact } from "../../number/ratio.ts";
+import { floorMod, groupDigits, type Revolutions, rational, toRevolutions } from "../../number/ratio.ts";
 import { readTeeth } from "../spur-gear-spec.ts";
 
 /** One flank of a space: the tooth it belongs to, and whether it is cut or must not be touched. */
@@ -18,7 +18,7 @@ export interface SpaceToRecut {
   /** From the sound space that the cutter was set by; never carried from one cut to the next. */
   readonly teethFromStart: number;
   /** The same, as an exact part of a revolution. */
-  readonly angleFromStart: Exact;
+  readonly angleFromStart: Revolutions;
   /** The tooth before the space and the tooth after it. */
   readonly flanks: readonly [Flank, Flank];
 }
@@ -73,7 +73,7 @@ export function recutPlan(teeth: number, { damaged, startSpace }: DamageOptions)
     .map(({ toothSpace, teethFromStart }) => ({
       toothSpace,
       teethFromStart,
-      angleFromStart: toExact(rational(teethFromStart, teeth)),
+      angleFromStart: toRevolutions(rational(teethFromStart, teeth)),
       flanks: [flank(toothSpace), flank(spaceAfter(toothSpace + 1))] as const,
     }));
   const proof = (spaces.at(-1)?.teethFromStart ?? 0) + 1;

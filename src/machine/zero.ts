@@ -1,0 +1,34 @@
+import type Fraction from "fraction.js";
+import { checkAngleFromZero } from "../number/angle.ts";
+import { noTurn, type Revolutions, rational } from "../number/ratio.ts";
+
+/** Which way a scale goes as the work turns: on the plus side its figures rise, on the minus side they fall. */
+export type Side = "plus" | "minus";
+
+/** How positions lie against the zero of the scales. */
+export interface ZeroOptions {
+  /** Where the ring stands at tooth 1, in revolutions, 0 or more; left out, at its zero. */
+  readonly startAngle?: Revolutions | undefined;
+  /** Which way the scales go from there; left out, `"plus"`. */
+  readonly side?: Side | undefined;
+}
+
+/** Checks how positions lie against the zero of the scales. */
+export function checkZero({ startAngle = noTurn, side = "plus" }: ZeroOptions): Zero {
+  return { start: checkAngleFromZero(startAngle, "startAngle"), side };
+}
+
+/** Where the scales stand at tooth 1, and which way they go from there. */
+export interface Zero {
+  /** Turns of the spindle, 0 or more. */
+  readonly start: Fraction;
+  readonly side: Side;
+}
+
+/** At the zero of the scales, and on the plus side. */
+export const atZero: Zero = { start: rational(0), side: "plus" };
+
+/** Where the scales stand when the work has turned so far since tooth 1, in turns of the spindle; below 0 past the zero on the minus side. */
+export function placeOnScales({ start, side }: Zero, turned: Fraction): Fraction {
+  return side === "plus" ? start.add(turned) : start.sub(turned);
+}

@@ -1,11 +1,10 @@
 import type { Move } from "../setting/move.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { pairsOn } from "./circle-pairs.ts";
-import { onHoles } from "./crank.ts";
 import { firstThatServes } from "./first-that-serves.ts";
 import { byHandling } from "./handling.ts";
 import type { Law } from "./law.ts";
-import { type CrankTurns, crankTurns, type HeadLayout, ofMove } from "./layout.ts";
+import { type CrankTurns, crankTurns, type HeadLayout, partOfTurn } from "./layout.ts";
 import { neededDivisors } from "./needed-divisors.ts";
 import { lacksCircles } from "./owned-circles.ts";
 
@@ -42,15 +41,21 @@ export const compound: Law<"compound"> = {
 export function compoundSettings(layout: HeadLayout, move: Move, wanted: CrankTurns): SettingBy<"compound">[] {
   if (!layout.head.rearPin) return [];
   const found: SettingBy<"compound">[] = [];
+  const spindlePerMove = partOfTurn(move.divisions, move.teeth);
   for (const plate of layout.head.plates) {
     for (const face of plate.faces) {
       for (const { first, turns, spaces, second } of pairsOn(face, wanted)) {
-        const on = { plate: plate.name, face: face.name, holes: first };
         found.push({
           method: "compound",
-          ...ofMove(layout, move),
+          teethPerMove: move.teeth,
+          wormRatio: layout.head.wormRatio,
+          spindlePerMove,
           turns,
-          ...onHoles(on, spaces),
+          spaces,
+          circle: first,
+          plate: plate.name,
+          face: face.name,
+          armsEnclose: spaces + 1,
           plateStopPin: "out",
           second,
         });

@@ -1,6 +1,6 @@
 import type { OwnedCircle } from "../head/head.ts";
 import type { Move } from "../setting/move.ts";
-import type { OnHoles, SettingBy } from "../setting/setting.ts";
+import type { SettingBy } from "../setting/setting.ts";
 import { type HeadLayout, partOfTurn } from "./layout.ts";
 
 /** How the crank goes in one move: spaces on a circle, or whole turns, which come back to the same hole on any. */
@@ -49,9 +49,4 @@ export function simpleSetting(
         armsEnclose: spaces + 1,
         plateStopPin: "in",
       };
-}
-
-/** The pin on a circle, with the arms set to its spaces. */
-export function onHoles({ plate, face, holes }: OwnedCircle, spaces: number): OnHoles {
-  return { spaces, circle: holes, plate, face, armsEnclose: spaces + 1 };
 }

@@ -93,18 +93,37 @@ export function gearedSetting(
     platePerSpindle: ratioOf(isWith ? numerator : -numerator, denominator),
     mayFoul: train.mayFoul,
   };
-  const common = {
-    method: "differential",
-    teethPerMove: teeth,
-    wormRatio: head.wormRatio,
-    spindlePerMove: partOfTurn(divisions, teeth),
-    turns,
-    plateStopPin: "out",
-    gears,
-  } as const;
+  const spindlePerMove = partOfTurn(divisions, teeth);
+  // Written out, since thousands are made for a table: see crank.ts.
   return spaces === 0
-    ? { ...common, spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
-    : { ...common, spaces, circle: on.holes, plate: on.plate, face: on.face, armsEnclose: spaces + 1 };
+    ? {
+        method: "differential",
+        teethPerMove: teeth,
+        wormRatio: head.wormRatio,
+        spindlePerMove,
+        turns,
+        spaces: 0,
+        circle: null,
+        plate: null,
+        face: null,
+        armsEnclose: null,
+        plateStopPin: "out",
+        gears,
+      }
+    : {
+        method: "differential",
+        teethPerMove: teeth,
+        wormRatio: head.wormRatio,
+        spindlePerMove,
+        turns,
+        spaces,
+        circle: on.holes,
+        plate: on.plate,
+        face: on.face,
+        armsEnclose: spaces + 1,
+        plateStopPin: "out",
+        gears,
+      };
 }
 
 /** Whether the idlers that a train needs to turn the plate the right way are to be had. */

@@ -120,7 +120,12 @@ function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting 
   invariant(lack === null, () => `${JSON.stringify(unproved)} ${lack}`);
   const proof = prove(unproved);
   invariant(proof.closes, () => `${JSON.stringify(unproved)} does not close`);
-  const teethPerMove = "angle" in target ? 1 : unproved.teethPerMove;
-  const closes: Proved = { exact: true, closingArcSeconds: 0, worstArcSeconds: 0, proof };
-  return Object.assign(unproved, { teethPerMove }, closes);
+  const closes: Proved & { readonly teethPerMove: number } = {
+    teethPerMove: "angle" in target ? 1 : unproved.teethPerMove,
+    exact: true,
+    closingArcSeconds: 0,
+    worstArcSeconds: 0,
+    proof,
+  };
+  return Object.assign(unproved, closes);
 }

@@ -1,23 +1,64 @@
 /**
- * The sentences: what the library returns as codes and values, in English and in the person's unit.
+ * The sentences: what the library returns as codes and values, said in English and in the person's unit.
  *
  * @packageDocumentation
  */
-export * from "./answer-words.ts";
-export * from "./caution-words.ts";
-export * from "./check-words.ts";
-export * from "./gear/index.ts";
-export * from "./gear-train-words.ts";
-export * from "./item.ts";
-export * from "./kinds.ts";
-export * from "./lengths.ts";
-export * from "./methods.ts";
-export * from "./near-words.ts";
-export * from "./numbers.ts";
-export * from "./place-columns.ts";
-export * from "./place-words.ts";
-export * from "./plates.ts";
-export * from "./reading-words.ts";
-export * from "./refusals.ts";
-export * from "./setting-words.ts";
-export * from "./way-words.ts";
+export { headLine, passedOverItems, reasonItems, routeItems, targetWords } from "./answer-words.ts";
+export { cautionItem, cautionItems } from "./caution-words.ts";
+export { checkWords } from "./check-words.ts";
+export { cutterItems } from "./gear/cutter-items.ts";
+export { depthRuleWords } from "./gear/depth-rule.ts";
+export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";
+export { gearInShort, gearItems, pitchName } from "./gear/gear-items.ts";
+export {
+  candidateItems,
+  fitExplained,
+  type MarksCounted,
+  marksItems,
+  measuredItem,
+  pitchAndForm,
+} from "./gear/identify-words.ts";
+export { measureWords } from "./gear/measure-words.ts";
+export { noteWords } from "./gear/note-words.ts";
+export { cuttingCautions, heatCautions } from "./gear/repair-cautions.ts";
+export {
+  blankItems,
+  type Check,
+  centringItems,
+  checksOf,
+  errorAtPitch,
+  numbering,
+  runsOf,
+  sawItems,
+  spansListed,
+  teethInRuns,
+  thinItems,
+} from "./gear/repair-items.ts";
+export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
+export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
+export type { Item } from "./item.ts";
+export { kindWords, nearNames, settingTitle } from "./kinds.ts";
+export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
+export { type KindWords, type MethodWords, methodWords, type Section } from "./methods.ts";
+export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, offBy } from "./near-words.ts";
+export {
+  arcUpTo,
+  counted,
+  fixed,
+  listed,
+  mixed,
+  plain,
+  roundedDown,
+  roundedUp,
+  shortAngle,
+  signedArc,
+  withPlus,
+} from "./numbers.ts";
+export { type PlaceColumn, placeColumns } from "./place-columns.ts";
+export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
+export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
+export { readingShort, readingWords } from "./reading-words.ts";
+export { faultIn } from "./refusals.ts";
+export { eachMove, givesWords, marksAmong, proofShort, proofWords, settingItems, shortSetting } from "./setting-words.ts";
+export { wayItems, wayName, wayTitle } from "./way-words.ts";
+export { whyNotWords } from "./why-not-words.ts";

@@ -28,6 +28,7 @@ export interface PlaceColumn {
   readonly group?: string;
   /** What the hand sets, to be printed strongly. */
   readonly sets: boolean;
+  /** What stands in it for a place. */
   cell(place: Place): string;
 }
 

@@ -1,6 +1,7 @@
 import type { Face, Plate } from "../head/plate.ts";
 
-interface OnPlate {
+/** A place on a plate, as a setting or a circle names it. */
+export interface OnPlate {
   readonly plate: string | null;
   readonly face: string | null;
 }

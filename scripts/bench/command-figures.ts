@@ -3,16 +3,24 @@ import { nodeTime, projectFile } from "./child.ts";
 import { type Figure, figure } from "./figure.ts";
 import { inTurn, timeOf } from "./stopwatch.ts";
 
-/** A look-up by the command against Node doing nothing. */
+/** What is asked of the command, and how many times as long as Node doing nothing it may take. */
+const asked = [
+  { what: "look-up of 127", words: ["127"], goal: 1.4 },
+  { what: "look-up of 787, impossible", words: ["787"], goal: 1.6 },
+  { what: "measures of a gear", words: ["gear", "86", "--module", "2"], goal: 1.8 },
+  { what: "repair of three teeth", words: ["repair", "97", "--module", "2", "--damaged", "31-33"], goal: 1.8 },
+] as const;
+
+/** Questions to the command against Node doing nothing. */
 export function lookUpFigures(): Figure[] {
   const command = projectFile("dist/scripts/turns-and-holes.js");
   const nothing = () => nodeTime(["-e", "0"]);
-  return ["127", "787"].map((count) =>
+  return asked.map(({ what, words, goal }) =>
     figure(
-      `look-up of ${count} by the command`,
-      inTurn(15, () => nodeTime([command, count]), nothing),
+      `${what} by the command`,
+      inTurn(15, () => nodeTime([command, ...words]), nothing),
       "node -e 0",
-      1.6,
+      goal,
     ),
   );
 }

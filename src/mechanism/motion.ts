@@ -94,11 +94,17 @@ function methodOf({ method, second, gears }: SetMove): Method {
   if (second && gears) refuse("conflict", "setting", "a move is compound or geared, not both");
   const found = method ?? (second ? "compound" : gears ? "differential" : "simple");
   if (!Object.hasOwn(needs, found)) {
-    refuse("unknown-word", "setting.method", `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`);
+    refuse(
+      "unknown-word",
+      "setting.method",
+      `there is no method ${quoted(found)}; the methods are ${Object.keys(needs).join(", ")}`,
+    );
   }
   const has = second ? "second" : gears ? "gears" : null;
-  if (needs[found] !== has) {
-    const lacks = needs[found] === null ? `has no ${has}` : `needs ${needs[found] === "gears" ? "gears" : "a second move"}`;
+  const needed = needs[found];
+  if (needed !== has) {
+    const what = (needed ?? has) === "gears" ? "gears" : "second move";
+    const lacks = needed === null ? `has no ${what}` : `needs ${what === "gears" ? "gears" : "a second move"}`;
     refuse("conflict", "setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
   }
   return found;
@@ -145,7 +151,11 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
   const ratio = plateRatio(gears as NonNullable<SetMove["gears"]>);
   const net = worm.sub(ratio);
   if (!isPositive(net))
-    refuse("cannot-be-made", "setting.gears", "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train");
+    refuse(
+      "cannot-be-made",
+      "setting.gears",
+      "turn the plate as fast as the crank or faster, so that nothing can move; give a slower train",
+    );
   const spindle = pin.div(net);
   return {
     acts: [{ crank: spindle.mul(worm), plate: spindle.mul(ratio), spindle }],
@@ -156,7 +166,11 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
 
 function plateRatio({ drivers, driven, direction }: NonNullable<SetMove["gears"]>): Fraction {
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
-    refuse("cannot-be-made", "setting.gears", `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`);
+    refuse(
+      "cannot-be-made",
+      "setting.gears",
+      `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`,
+    );
   const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
   if (!areGears(drivers) || !areGears(driven)) {
     refuse(

@@ -22,11 +22,15 @@ export function settingKey(setting: SetOnHead): string {
     `${plate}/${face}`,
     `${turns} + ${spaces}/${circle}`,
     ...(second ? [`${second.direction} ${second.spaces}/${second.circle}`] : []),
-    ...(gears ? [`${gears.direction} ${inOrder(gears.drivers)} : ${inOrder(gears.driven)}`] : []),
+    ...(gears ? [`${gears.direction} ${trainKey(gears)}`] : []),
   ].join(", ");
 }
 
-/** Either driver may be on the spindle: the ratio is the same. */
+/** The gears of a train as one text. Either driver may be on the spindle: the ratio is the same. */
+export function trainKey({ drivers, driven }: Pick<SettingGears, "drivers" | "driven">): string {
+  return `${inOrder(drivers)} : ${inOrder(driven)}`;
+}
+
 function inOrder(teeth: readonly number[]): string {
   return [...teeth].sort((a, b) => a - b).join("·");
 }

@@ -94,7 +94,8 @@ function methodOf({ method, second, gears }: SetMove): Method {
   const { needs } = motions[found];
   const has = second ? "second" : gears ? "gears" : null;
   if (needs !== has) {
-    const lacks = needs === null ? `has no ${has}` : `needs ${needs === "gears" ? "gears" : "a second move"}`;
+    const what = (needs ?? has) === "gears" ? "gears" : "second move";
+    const lacks = needs === null ? `has no ${what}` : `needs ${what === "gears" ? "gears" : "a second move"}`;
     refuse("conflict", "setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
   }
   return found;

@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
+import { fromExact } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import type { Act, Motion, Pin } from "./motion.ts";
 
@@ -29,9 +30,12 @@ const seenBy: Readonly<Record<Pin["at"], (standing: Standing) => bigint>> = {
 /**
  * Makes every move of a setting on a head: after each, every pin must find a hole that is drilled
  * in its circle of the plate named, each division must be reached once, and the work must come
- * round as often as wanted. A plate whose stop pin is in must not have moved.
+ * round as often as wanted. A plate whose stop pin is in must not have moved. The crank must drive
+ * the worm that the setting is for: on another the same move turns the work by another angle.
  */
 export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: Fraction, head: Head): boolean {
+  const isCranked = acts.some(({ crank }) => crank.n !== 0n);
+  if (isCranked && !fromExact(setting.wormRatio).equals(fromExact(head.wormRatio))) return false;
   const circles = pins.map((pin) => ({ ...pin, drilled: drilledFor(pin, setting, head) }));
   if (circles.some(({ drilled }) => drilled === null)) return false;
   const perTurn = acts
@@ -58,14 +62,28 @@ export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: F
   return standing.spindle === division * wanted.n * wanted.d && reached.every((times) => times === 1);
 }
 
-/** How many holes the head has drilled where a pin is to drop; null where it has no such circle, plate or dial. */
+/**
+ * How many holes the head has drilled where a pin is to drop; null where it has not as many as are
+ * counted, or no such plate, pin or dial.
+ */
 function drilledFor({ at, circle }: Pin, { plate, face }: UnprovedSetting, head: Head): number | null {
-  if (at === "dial") return head.dial === null ? null : head.dial.marksPerTurn * head.dial.vernierLines;
-  if (at === "spindle-pin") return head.directPlates.find(({ name }) => name === plate)?.holes ?? null;
   // Whole turns come back to the hole they started from, whichever it is.
   if (circle === null) return 1;
-  const drilled = head.plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles;
-  return drilled?.includes(circle) ? circle : null;
+  return drilledAt(at, plate, face, head).find((holes) => holes === circle) ?? null;
+}
+
+function drilledAt(at: Pin["at"], plate: string | null, face: string | null, head: Head): readonly number[] {
+  const onFace = () => head.plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
+  switch (at) {
+    case "index-pin":
+      return onFace();
+    case "rear-pin":
+      return head.rearPin ? onFace() : [];
+    case "spindle-pin":
+      return head.directPlates.filter(({ name }) => name === plate).map(({ holes }) => holes);
+    case "dial":
+      return head.dial === null ? [] : [head.dial.marksPerTurn * head.dial.vernierLines];
+  }
 }
 
 function stepOf({ crank, plate, spindle }: Act, perTurn: bigint): Standing {

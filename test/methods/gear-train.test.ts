@@ -1,79 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, type GearTrain, gearBox, shaftRoom } from "../../src/index.ts";
+import { shaftRoom } from "../../src/index.ts";
 import { arrange } from "../../src/methods/gear-train.ts";
-import { gcd } from "../../src/number/ratio.ts";
-import { everyTrain } from "../support/brute-force.ts";
-
-const boxes = fc.array(fc.integer({ min: 8, max: 40 }), { maxLength: 7 });
-
-const keyOf = ({ drivers, driven }: Pick<GearTrain, "drivers" | "driven">): string =>
-  [drivers, driven].map((teeth) => [...teeth].sort((a, b) => a - b).join("·")).join(" : ");
-
-/** All trains of the gears by their ratio in lowest terms, each once, by trying every gear in every place. */
-function byTrial(gears: readonly number[]): ReadonlyMap<string, ReadonlySet<string>> {
-  const plates = [{ name: "1", circles: [20] }];
-  const head = defineHead({ wormRatio: 40, plates, gears, gearing: { greatestPlateRatio: 100 } });
-  const trains = new Map<string, Set<string>>();
-  for (const train of everyTrain(head)) {
-    if (train.direction === "against") continue;
-    const common = gcd(train.plate.n, train.plate.d);
-    const ratio = `${train.plate.n / common}/${train.plate.d / common}`;
-    trains.set(ratio, (trains.get(ratio) ?? new Set()).add(keyOf(train)));
-  }
-  return trains;
-}
-
-describe("gearBox", () => {
-  it("finds exactly the trains of one and two pairs that trying every gear in every place finds, each once", () => {
-    fc.assert(
-      fc.property(boxes, (gears) => {
-        const box = gearBox(gears);
-        for (const [ratio, keys] of byTrial(gears)) {
-          const [numerator = 0, denominator = 0] = ratio.split("/").map(Number);
-          const all = ([1, 2] as const).flatMap((pairs) => box.trains(pairs, numerator, denominator)).map(keyOf);
-          expect(all.sort()).toEqual([...keys].sort());
-        }
-      }),
-    );
-  });
-
-  it("finds none for a ratio that no train makes", () => {
-    fc.assert(
-      fc.property(boxes, fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 60 }), (gears, n, d) => {
-        fc.pre(gcd(n, d) === 1 && !byTrial(gears).has(`${n}/${d}`));
-        expect([gearBox(gears).trains(1, n, d), gearBox(gears).trains(2, n, d)]).toEqual([[], []]);
-      }),
-    );
-  });
-
-  it("uses each gear once, and twice only where there are two", () => {
-    expect(gearBox([24]).trains(1, 1, 1)).toEqual([]);
-    expect(gearBox([24, 24]).trains(1, 1, 1)).toEqual([{ drivers: [24], driven: [24], mayFoul: null }]);
-    expect(gearBox([24, 48, 40]).trains(2, 4, 1)).toEqual([]);
-    expect(gearBox([24, 48, 24, 48]).trains(2, 4, 1).map(keyOf)).toEqual(["48·48 : 24·24"]);
-    expect(gearBox([]).trains(1, 1, 1)).toEqual([]);
-    expect(gearBox([]).trains(2, 1, 1)).toEqual([]);
-  });
-
-  it("puts larger gears of one pair first, and trains that fit before those that may foul", () => {
-    expect(
-      gearBox([24, 48, 28, 56])
-        .trains(1, 2, 1)
-        .map(({ drivers }) => drivers[0]),
-    ).toEqual([56, 48]);
-    fc.assert(
-      fc.property(boxes, (gears) => {
-        const box = gearBox(gears);
-        for (const ratio of byTrial(gears).keys()) {
-          const [numerator = 0, denominator = 0] = ratio.split("/").map(Number);
-          const fouling = box.trains(2, numerator, denominator).map(({ mayFoul }) => mayFoul !== null);
-          expect(fouling).toEqual([...fouling].sort((a, b) => Number(a) - Number(b)));
-        }
-      }),
-    );
-  });
-});
+import { trainKey } from "../support/setting-key.ts";
 
 /** Common practice for change gears, no source: a shaft with its nut takes the room of `shaftRoom` teeth. */
 describe("two pairs that may foul", () => {
@@ -95,12 +24,12 @@ describe("two pairs that may foul", () => {
     expect(arrange([100, 98], [8, 8])).toEqual({
       drivers: [100, 98],
       driven: [8, 8],
-      mayFoul: "the stud's 98 may reach the spindle: 100 + 8 is less than 98 + 15",
+      mayFoul: { code: "stud-driver-at-spindle", gear: 98, meshing: [100, 8], room: 15 },
     });
     expect(arrange([8, 8], [100, 98])).toEqual({
       drivers: [8, 8],
       driven: [98, 100],
-      mayFoul: "the stud's 98 may reach the worm shaft: 8 + 100 is less than 98 + 15",
+      mayFoul: { code: "stud-driven-at-worm-shaft", gear: 98, meshing: [8, 100], room: 15 },
     });
   });
 
@@ -109,7 +38,7 @@ describe("two pairs that may foul", () => {
     fc.assert(
       fc.property(gear, gear, gear, gear, (a, b, c, d) => {
         const train = arrange([a, b], [c, d]);
-        expect(keyOf(train)).toBe(keyOf({ drivers: [a, b], driven: [c, d] }));
+        expect(trainKey(train)).toBe(trainKey({ drivers: [a, b], driven: [c, d] }));
         const orders = [
           [
             [a, b],
@@ -133,5 +62,27 @@ describe("two pairs that may foul", () => {
       }),
       { numRuns: 500 },
     );
+  });
+
+  it("names the gear on the stud that reaches a shaft, and the two whose meshing leaves it too little room", () => {
+    const gear = fc.integer({ min: 8, max: 120 });
+    let named = 0;
+    fc.assert(
+      fc.property(gear, gear, gear, gear, (a, b, c, d) => {
+        const { drivers, driven, mayFoul } = arrange([a, b], [c, d]);
+        if (mayFoul === null) return;
+        named += 1;
+        const [spindle, studDriver] = drivers;
+        const [studDriven, wormShaft] = driven;
+        const places = {
+          "stud-driver-at-spindle": { gear: studDriver, meshing: [spindle, studDriven] },
+          "stud-driven-at-worm-shaft": { gear: studDriven, meshing: [studDriver, wormShaft] },
+        };
+        expect(mayFoul).toEqual({ code: mayFoul.code, ...places[mayFoul.code], room: shaftRoom });
+        expect(mayFoul.meshing[0] + mayFoul.meshing[1]).toBeLessThan(mayFoul.gear + mayFoul.room);
+      }),
+      { numRuns: 500 },
+    );
+    expect(named).toBeGreaterThan(20);
   });
 });

@@ -1,8 +1,8 @@
-import type { MoveBetween, Setting } from "../../src/index.ts";
+import type { UnprovedSetting } from "../../src/index.ts";
 
 /*
- * A head on the bench, moved as a list says: whole holes and gears only, in whole numbers of its own.
- * It shares nothing with src/ but the shapes of a setting and of a move.
+ * A head on the bench, moved as a setting or a list says: whole holes and gears only, in whole numbers
+ * of its own. It shares nothing with src/ but the shape of a setting.
  */
 
 /** A ratio of whole numbers, the second above 0. */
@@ -19,10 +19,25 @@ export interface Stand {
   readonly rear: Turns;
 }
 
-export const atStart: Stand = { pin: { n: 0n, d: 1n }, rear: { n: 0n, d: 1n } };
+/** A move of a list, forward or back. */
+export interface ListedMove {
+  readonly direction: "forward" | "back";
+  readonly turns: number;
+  readonly spaces: number;
+  readonly second?: {
+    readonly direction: "with" | "against";
+    readonly turns: number;
+    readonly spaces: number;
+    readonly circle: number;
+  };
+}
+
+const still: Turns = { n: 0n, d: 1n };
+
+export const atStart: Stand = { pin: still, rear: still };
 
 /** The head after one more move of a list. */
-export function moved(stand: Stand, { direction, turns, spaces, second }: MoveBetween, { circle }: Setting): Stand {
+export function moved(stand: Stand, { direction, turns, spaces, second }: ListedMove, { circle }: UnprovedSetting): Stand {
   const way = direction === "forward" ? 1n : -1n;
   const rearWay = second?.direction === "against" ? -way : way;
   return {
@@ -31,20 +46,10 @@ export function moved(stand: Stand, { direction, turns, spaces, second }: MoveBe
   };
 }
 
-/** How far the work has turned. */
-export function spindle({ pin, rear }: Stand, setting: Setting): Turns {
-  const crank = add(pin, rear);
-  if (setting.method === "direct") return crank;
-  const [n = "0", d = "1"] = setting.wormRatio.split("/");
-  const worm = { n: BigInt(n), d: BigInt(d) };
-  const plate = setting.gears
-    ? times(setting.gears.direction === "with" ? 1n : -1n, {
-        n: product(setting.gears.drivers),
-        d: product(setting.gears.driven),
-      })
-    : { n: 0n, d: 1n };
-  const net = add(worm, times(-1n, plate));
-  return lowest({ n: crank.n * net.d, d: crank.d * net.n });
+/** How far the work has turned, on a head of the setting's own worm ratio. */
+export function spindle(stand: Stand, setting: UnprovedSetting): Turns {
+  if (setting.method === "direct") return stand.pin;
+  return workTurned(add(stand.pin, stand.rear), plateTurns(setting), turnsOf(setting.wormRatio));
 }
 
 /** The part of a turn beyond the whole ones, never negative. */
@@ -72,12 +77,26 @@ export function add(a: Turns, b: Turns): Turns {
   return lowest({ n: a.n * b.d + b.n * a.d, d: a.d * b.d });
 }
 
-function times(by: bigint, { n, d }: Turns): Turns {
-  return { n: by * n, d };
+/** The crank's turns to those of the work: of R turns the pin makes R − g over a plate that makes g. */
+export function workTurned(crank: Turns, plate: Turns, worm: Turns): Turns {
+  const net = add(worm, times(-1n, plate));
+  return lowest({ n: crank.n * net.d, d: crank.d * net.n });
 }
 
-function holes(turns: number, spaces: number, circle: number): Turns {
+/** Turns that the gears give the plate for one of the work, + with the crank. */
+export function plateTurns(setting: UnprovedSetting): Turns {
+  if (setting.method !== "differential") return still;
+  const { direction, drivers, driven } = setting.gears;
+  return lowest({ n: (direction === "with" ? 1n : -1n) * product(drivers), d: product(driven) });
+}
+
+/** So many turns and spaces on a circle. */
+export function holes(turns: number, spaces: number, circle: number): Turns {
   return lowest({ n: BigInt(turns) * BigInt(circle) + BigInt(spaces), d: BigInt(circle) });
+}
+
+export function times(by: bigint, { n, d }: Turns): Turns {
+  return lowest({ n: by * n, d });
 }
 
 function product(teeth: readonly number[]): bigint {
@@ -85,7 +104,8 @@ function product(teeth: readonly number[]): bigint {
 }
 
 function lowest({ n, d }: Turns): Turns {
-  let [a, b] = [n < 0n ? -n : n, d];
+  let [a, b] = [n, d];
   while (b !== 0n) [a, b] = [b, a % b];
-  return { n: n / a, d: d / a };
+  const common = a < 0n === d < 0n ? a : -a;
+  return { n: n / common, d: d / common };
 }

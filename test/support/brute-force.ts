@@ -1,5 +1,5 @@
 import type { Head, Method } from "../../src/index.ts";
-import { settingKey } from "./setting-key.ts";
+import { type SetOnHead, settingKey } from "./setting-key.ts";
 
 /*
  * An oracle that finds settings with no solver: it tries what a patient person with the head on
@@ -43,7 +43,7 @@ export interface Found {
  */
 export function everyMove(head: Head, reach: Reach): ReadonlyMap<number, readonly Found[]> {
   const found = new Map<number, Map<string, Found>>();
-  const note = (spindle: Ratio, made: Omit<Parameters<typeof settingKey>[0], "teethPerMove">) => {
+  const note = (spindle: Ratio, made: Made) => {
     const common = greatestDivisor(spindle.n, spindle.d);
     const [teeth, divisions] = [spindle.n / common, spindle.d / common];
     if (divisions > reach.divisionsTo || teeth > reach.teethTo || (teeth >= divisions && divisions > 1)) return;
@@ -59,7 +59,9 @@ export function everyMove(head: Head, reach: Reach): ReadonlyMap<number, readonl
   return new Map([...found].map(([divisions, settings]) => [divisions, [...settings.values()]]));
 }
 
-type Note = (spindle: Ratio, made: Omit<Parameters<typeof settingKey>[0], "teethPerMove">) => void;
+/** What was set on the head for a move, however many teeth it advances. */
+type Made = Omit<SetOnHead, "teethPerMove">;
+type Note = (spindle: Ratio, made: Made) => void;
 
 function makeDirect(head: Head, note: Note): void {
   for (const { name, holes } of head.directPlates) {
@@ -99,9 +101,7 @@ function makeCrankMoves(head: Head, note: Note): void {
             const move = { ...where, turns, spaces };
             note(
               { n: holes * net.d, d: circle * net.n },
-              train === standing
-                ? { method: "simple", ...move }
-                : { method: "differential", ...move, gears: { ...train, idlers: 0, platePerSpindle: "", mayFoul: null } },
+              train === standing ? { method: "simple", ...move } : { method: "differential", ...move, gears: train },
             );
           }
         }

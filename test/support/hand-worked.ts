@@ -1,15 +1,31 @@
-import type { UnprovedSetting } from "../../src/index.ts";
+import { defineHead, type Head, type UnprovedSetting } from "../../src/index.ts";
+import { ready } from "./ready.ts";
 
-/** Parts of a setting that no proof depends on. */
-const words = { plate: "1", face: null, armsEnclose: null, plateStopPin: "in", teethPerMove: 1 } as const;
-const simple = { ...words, method: "simple", wormRatio: "40" } as const;
-const geared = { ...words, method: "differential", wormRatio: "40", plateStopPin: "out" } as const;
+/** 40:1 with one plate that has every circle of these settings, and a train for each. */
+export const oneOfAll: Head = defineHead({
+  wormRatio: 40,
+  plates: [{ name: "1", circles: [15, 17, 18, 21, 23, 29, 33, 39, 49] }],
+  directPlates: [{ name: "nose", holes: 24 }],
+  rearPin: true,
+  gears: [24, 24, 40, 48, 56, 64, 72],
+});
+
+const oddRatio = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [17] }] });
+
+const byOnes = { wormRatio: "40", teethPerMove: 1 } as const;
+const onPlate = { plate: "1", face: null } as const;
+const noPlate = { circle: null, plate: null, face: null, spaces: 0, armsEnclose: null } as const;
+const simple = { ...byOnes, ...onPlate, method: "simple", plateStopPin: "in" } as const;
+const geared = { ...byOnes, ...onPlate, method: "differential", plateStopPin: "out" } as const;
+const compound = { ...byOnes, ...onPlate, method: "compound", plateStopPin: "out" } as const;
 const train = { mayFoul: null } as const;
 
 /** A setting worked by hand, with what crank, pin and plate turn until the work is back. */
 export interface HandWorked {
   readonly name: string;
   readonly setting: UnprovedSetting;
+  /** One that has what it takes. */
+  readonly head: Head;
   readonly moves: number;
   readonly rounds: number;
   readonly crankTurns: string | null;
@@ -22,7 +38,8 @@ export const handWorked = {
   simple: {
     // 40/7 = 5 + 5/7 = 5 + 15/21.
     name: "simple: 7 = 5 turns + 15/21",
-    setting: { ...simple, spindlePerMove: "1/7", turns: 5, spaces: 15, circle: 21 },
+    setting: { ...simple, spindlePerMove: "1/7", turns: 5, spaces: 15, circle: 21, armsEnclose: 16 },
+    head: oneOfAll,
     moves: 7,
     rounds: 1,
     crankTurns: "40",
@@ -31,7 +48,8 @@ export const handWorked = {
   },
   wholeTurns: {
     name: "simple: 8 = 5 turns, no circle",
-    setting: { ...simple, spindlePerMove: "1/8", turns: 5, spaces: 0, circle: null, plate: null },
+    setting: { ...simple, ...noPlate, spindlePerMove: "1/8", turns: 5 },
+    head: oneOfAll,
     moves: 8,
     rounds: 1,
     crankTurns: "40",
@@ -41,7 +59,8 @@ export const handWorked = {
   block: {
     // 40 · 3/7 = 17 + 1/7: three of seven in each move, three times round.
     name: "simple, 3 teeth per move: 7 = 17 turns + 3/21",
-    setting: { ...simple, teethPerMove: 3, spindlePerMove: "3/7", turns: 17, spaces: 3, circle: 21 },
+    setting: { ...simple, teethPerMove: 3, spindlePerMove: "3/7", turns: 17, spaces: 3, circle: 21, armsEnclose: 4 },
+    head: oneOfAll,
     moves: 7,
     rounds: 3,
     crankTurns: "120",
@@ -51,7 +70,17 @@ export const handWorked = {
   fractional: {
     // 81/2 · 2/17 = 81/17 = 4 + 13/17.
     name: "simple on 81/2:1, 2 teeth per move: 17 = 4 turns + 13/17",
-    setting: { ...simple, wormRatio: "81/2", teethPerMove: 2, spindlePerMove: "2/17", turns: 4, spaces: 13, circle: 17 },
+    setting: {
+      ...simple,
+      wormRatio: "81/2",
+      teethPerMove: 2,
+      spindlePerMove: "2/17",
+      turns: 4,
+      spaces: 13,
+      circle: 17,
+      armsEnclose: 14,
+    },
+    head: oddRatio,
     moves: 17,
     rounds: 2,
     crankTurns: "81",
@@ -61,15 +90,18 @@ export const handWorked = {
   direct: {
     name: "direct: 6 = 4 holes of 24",
     setting: {
-      ...words,
+      ...byOnes,
       method: "direct",
-      wormRatio: "40",
-      plateStopPin: null,
       spindlePerMove: "1/6",
       turns: 0,
       spaces: 4,
       circle: 24,
+      plate: "nose",
+      face: null,
+      armsEnclose: null,
+      plateStopPin: null,
     },
+    head: oneOfAll,
     moves: 6,
     rounds: 1,
     crankTurns: null,
@@ -80,16 +112,19 @@ export const handWorked = {
     // 90/64 = 1 + 13/32, and 13/32 of the 240 · 6 places of the dial is 585.
     name: "dial: 64 on 90:1 = 1 turn + 585/1440",
     setting: {
-      ...words,
+      ...byOnes,
       method: "dial",
       wormRatio: "90",
-      plate: null,
-      plateStopPin: null,
       spindlePerMove: "1/64",
       turns: 1,
       spaces: 585,
       circle: 1440,
+      plate: null,
+      face: null,
+      armsEnclose: null,
+      plateStopPin: null,
     },
+    head: ready("ratio-90-dial"),
     moves: 64,
     rounds: 1,
     crankTurns: "90",
@@ -100,15 +135,15 @@ export const handWorked = {
     // 10/15 + 2/17 = 40/51: the plate goes on 51 · 2/17 = 6 turns, the pin over it 34.
     name: "compound with: 51 = 10/15 + 2/17",
     setting: {
-      ...words,
-      method: "compound",
-      wormRatio: "40",
+      ...compound,
       spindlePerMove: "1/51",
       turns: 0,
       spaces: 10,
       circle: 15,
+      armsEnclose: 11,
       second: { spaces: 2, circle: 17, direction: "with" },
     },
+    head: oneOfAll,
     moves: 51,
     rounds: 1,
     crankTurns: "40",
@@ -119,15 +154,15 @@ export const handWorked = {
     // 21/23 − 11/33 = 40/69: the pin goes 63 turns over a plate that goes back 23.
     name: "compound against: 69 = 21/23 − 11/33",
     setting: {
-      ...words,
-      method: "compound",
-      wormRatio: "40",
+      ...compound,
       spindlePerMove: "1/69",
       turns: 0,
       spaces: 21,
       circle: 23,
+      armsEnclose: 22,
       second: { spaces: 11, circle: 33, direction: "against" },
     },
+    head: oneOfAll,
     moves: 69,
     rounds: 1,
     crankTurns: "40",
@@ -143,8 +178,10 @@ export const handWorked = {
       turns: 0,
       spaces: 10,
       circle: 18,
+      armsEnclose: 11,
       gears: { ...train, drivers: [40], driven: [72], idlers: 1, direction: "with", platePerSpindle: "5/9" },
     },
+    head: oneOfAll,
     moves: 71,
     rounds: 1,
     crankTurns: "40",
@@ -160,8 +197,10 @@ export const handWorked = {
       turns: 0,
       spaces: 13,
       circle: 39,
+      armsEnclose: 14,
       gears: { ...train, drivers: [56], driven: [24], idlers: 2, direction: "against", platePerSpindle: "-7/3" },
     },
+    head: oneOfAll,
     moves: 127,
     rounds: 1,
     crankTurns: "40",
@@ -177,8 +216,10 @@ export const handWorked = {
       turns: 0,
       spaces: 35,
       circle: 49,
+      armsEnclose: 36,
       gears: { ...train, drivers: [72, 40], driven: [24, 56], idlers: 0, direction: "with", platePerSpindle: "15/7" },
     },
+    head: oneOfAll,
     moves: 53,
     rounds: 1,
     crankTurns: "40",
@@ -194,8 +235,10 @@ export const handWorked = {
       turns: 0,
       spaces: 4,
       circle: 29,
+      armsEnclose: 5,
       gears: { ...train, drivers: [72, 64], driven: [24, 48], idlers: 1, direction: "against", platePerSpindle: "-4" },
     },
+    head: oneOfAll,
     moves: 319,
     rounds: 1,
     crankTurns: "40",

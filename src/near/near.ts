@@ -1,5 +1,6 @@
 import type { Head } from "../head/head.ts";
 import { type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
+import type { PreparedHead } from "../search/prepare.ts";
 import type { Move } from "../setting/move.ts";
 import type { NearFromZero, NearKind, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Method } from "../setting/setting.ts";
@@ -45,9 +46,10 @@ const moveKinds = Object.keys(easier) as MoveKind[];
  *
  * Every error is measured on the mechanism.
  *
+ * @param head - The head, or one that was prepared.
  * @throws {@link InputError} when the target or an option is not allowed.
  */
-export function nearSettings(head: Head, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
+export function nearSettings(head: Head | PreparedHead, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
   return nearOn(searchOn(head, options))(target);
 }
 

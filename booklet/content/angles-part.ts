@@ -4,14 +4,16 @@ import {
   type Head,
   indexAngle,
   type NearMove,
+  type NearSetting,
   nearSettings,
   ownedCircles,
-  type Setting,
+  type PreparedHead,
 } from "../../src/index.ts";
+import { arcUpTo, counted, listed, shortAngle } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { nothing } from "./setting-cells.ts";
-import { counted, degreesPerTurn, exact, listed, plateOf, shortAngle } from "./words.ts";
+import { degreesPerTurn, exact, plateOf } from "./words.ts";
 
 const minutesPerTurn = 21_600n;
 /** Steps of the table in minutes; the finest that keeps to the rows of a page or two is taken. */
@@ -19,7 +21,7 @@ const steps = [1n, 5n, 10n, 15n, 30n, 60n, 300n];
 const mostRows = 60n;
 
 /** Angles to turns, spaces and circle, and what one space of each circle is worth. */
-export function anglesPart({ head }: Desk): Part | null {
+export function anglesPart({ head, on }: Desk): Part | null {
   if (head.plates.length === 0) return null;
   return {
     id: "angles",
@@ -31,7 +33,7 @@ export function anglesPart({ head }: Desk): Part | null {
       },
       { kind: "paragraph", style: "strong", text: wholeDegrees(head) },
       spacesTable(head),
-      anglesTable(head),
+      anglesTable(on),
     ],
   };
 }
@@ -91,7 +93,7 @@ function spacesTable(head: Head): Block {
   };
 }
 
-function anglesTable(head: Head): Block {
+function anglesTable(on: PreparedHead): Block {
   return {
     kind: "table",
     folds: true,
@@ -106,7 +108,7 @@ function anglesTable(head: Head): Block {
       { head: "enclose\nholes", group: "ARMS", align: "right" },
       { head: "leaves the work", align: "right" },
     ],
-    rows: anglesWithinATurn(head).flatMap((angle) => angleRow(head, angle)),
+    rows: anglesWithinATurn(on.head).flatMap((angle) => angleRow(on, angle)),
   };
 }
 
@@ -117,16 +119,16 @@ function anglesWithinATurn(head: Head): readonly Exact[] {
   return Array.from({ length: Number(minutes / step) }, (_, index) => exact(BigInt(index + 1) * step, minutesPerTurn));
 }
 
-function angleRow(head: Head, angle: Exact): readonly Row[] {
-  const [closes] = indexAngle(head, angle, { methods: ["simple"], limit: 1 }).settings;
-  const near = closes ? undefined : nearSettings(head, { angle }, { methods: ["simple"] }).find(isSimpleMove);
+function angleRow(on: PreparedHead, angle: Exact): readonly Row[] {
+  const [closes] = indexAngle(on, angle, { methods: ["simple"], limit: 1 }).settings;
+  const near = closes ? undefined : nearSettings(on, { angle }, { methods: ["simple"] }).find(isSimpleMove);
   const setting = closes ?? near;
   if (!setting) return [];
   return [
     {
       cells: [
         { text: shortAngle(angle) },
-        { text: plateOf(head, setting) },
+        { text: plateOf(on.head, setting) },
         { text: setting.circle === null ? "any" : String(setting.circle) },
         { text: String(setting.turns) },
         { text: String(setting.spaces) },
@@ -137,13 +139,12 @@ function angleRow(head: Head, angle: Exact): readonly Row[] {
   ];
 }
 
-function isSimpleMove(setting: { readonly kind: string }): setting is NearMove {
+function isSimpleMove(setting: NearSetting): setting is NearMove {
   return setting.kind === "simple";
 }
 
 /** How far one move misses: `too far by 12″`. */
-function offBy({ spindleTurned, spindlePerMove }: NearMove & Pick<Setting, "spindlePerMove">): string {
+function offBy({ spindleTurned, spindlePerMove }: NearMove): string {
   const error = fromExact(spindleTurned).sub(fromExact(spindlePerMove)).mul(1_296_000);
-  const seconds = Math.round(error.abs().valueOf() * 10) / 10;
-  return `${seconds}″ ${error.s > 0n ? "too far" : "short"}`;
+  return `${arcUpTo(error.valueOf())} ${error.s > 0n ? "too far" : "short"}`;
 }

@@ -199,7 +199,7 @@ export interface Part {
   readonly id: string;
   readonly title: string;
   /** Set large in the running head where rows of the part must not be read as rows of another. */
-  readonly mark?: string;
+  readonly mark?: string | null;
   /** A sentence to be read before any row; repeated on every wall sheet. */
   readonly warning?: string;
   readonly blocks: readonly Block[];

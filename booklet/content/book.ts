@@ -1,4 +1,5 @@
-import type { Head } from "../../src/index.ts";
+import { type Head, prepare } from "../../src/index.ts";
+import { counted, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import { anglesPart } from "./angles-part.ts";
 import type { Book, Running } from "./blocks.ts";
@@ -18,7 +19,7 @@ import { reachPart } from "./reach-part.ts";
 import { readingPart } from "./reading-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
-import { counted, degreesPerTurn, plateInWords, ratioInWords } from "./words.ts";
+import { degreesPerTurn, ratioInWords } from "./words.ts";
 
 /** What a book is to hold. */
 export interface Contents {
@@ -49,9 +50,11 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
 /** Writes the book of a head as plain data: what it says, not how it looks. */
 export function bookOf(head: Head, edition: Edition, contents: Contents, onProgress?: (done: number) => void): Book {
   const { from, to } = contents;
+  const on = prepare(head);
   const desk: Desk = {
     head,
-    counts: headCounts(head, from, to, onProgress),
+    on,
+    counts: headCounts(on, from, to, onProgress),
     included: new Set(contents.parts),
     degreeTables: contents.degreeTables,
   };
@@ -69,7 +72,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
 /** What stands on every page of a head's book or sheet. */
 export function runningOf(head: Head, { version, digest }: Edition): Running {
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
-  const plates = head.plates.map(plateInWords).join("   ");
+  const plates = head.plates.map(plateWithCircles).join("   ");
   return {
     ratio: `${ratioInWords(head.wormRatio)}   ${degreesPerTurn(head)} a turn`,
     plates: plates === "" ? "no plates" : `Plates ${plates}`,

@@ -1,21 +1,22 @@
 import type { Head } from "../../src/index.ts";
 import type { Part, Row } from "./blocks.ts";
 import { sumOfTurns } from "./geared-part.ts";
-import type { HeadCount } from "./head-counts.ts";
-import { type Desk, inSection } from "./parts.ts";
+import type { CountBy } from "./head-counts.ts";
+import { type Desk, doneBy } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, crankCells, crankColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by compound indexing: two moves on two circles of one face for each division. */
 export function compoundPart(desk: Desk): Part | null {
   const { head } = desk;
-  const counts = inSection(desk, "compound");
+  const counts = doneBy(desk, "compound");
   if (counts.length === 0) return null;
-  const block = anyBlock(counts.flatMap(({ setting }) => setting ?? []));
+  const block = anyBlock(counts.map(({ setting }) => setting));
   return {
     id: "compound",
     title: "Counts that need two circles",
-    mark: "TWO MOVES",
+    mark: sectionWords.compound.running,
     warning: "Every division here takes two moves. One move alone gives a wrong count.",
     blocks: [
       {
@@ -43,14 +44,13 @@ export function compoundPart(desk: Desk): Part | null {
   };
 }
 
-function compoundRow(head: Head, { divisions, setting }: HeadCount, block: boolean): Row {
-  if (!setting?.second) throw new Error(`turns-and-holes is at fault, please report it: ${divisions} is not compound`);
+function compoundRow(head: Head, { divisions, setting }: CountBy<"compound">, block: boolean): Row {
   const { second } = setting;
   return {
     anchor: anchorOf("compound", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "C", reversed: true },
+      { text: sectionWords.compound.mark, reversed: true },
       ...(block ? [{ text: String(setting.teethPerMove) }] : []),
       ...crankCells(head, setting),
       { text: second.direction },

@@ -1,19 +1,21 @@
-import type { Head } from "../../src/index.ts";
+import type { Scale } from "../../src/index.ts";
 import type { Part, Row } from "./blocks.ts";
-import type { HeadCount } from "./head-counts.ts";
-import { type Desk, inSection } from "./parts.ts";
+import type { CountBy } from "./head-counts.ts";
+import { type Desk, doneBy } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts where every position falls on a mark of the handwheel's dial or a line of its vernier. */
 export function dialPart(desk: Desk): Part | null {
-  const counts = inSection(desk, "dial");
-  if (counts.length === 0) return null;
-  const block = anyBlock(counts.flatMap(({ setting }) => setting ?? []));
+  const { dial } = desk.head;
+  const counts = doneBy(desk, "dial");
+  if (dial === null || counts.length === 0) return null;
+  const block = anyBlock(counts.map(({ setting }) => setting));
   return {
     id: "dial",
     title: "Counts by the dial",
-    mark: "DIAL",
+    mark: sectionWords.dial.running,
     blocks: [
       {
         kind: "paragraph",
@@ -34,20 +36,19 @@ export function dialPart(desk: Desk): Part | null {
           { head: "gears", align: "left", aside: "gears {}" },
           stepColumn,
         ],
-        rows: counts.map((count) => dialRow(desk.head, count, block)),
+        rows: counts.map((count) => dialRow(dial, count, block)),
       },
     ],
   };
 }
 
-function dialRow({ dial }: Head, { divisions, setting }: HeadCount, block: boolean): Row {
-  if (!setting || !dial) throw new Error(`turns-and-holes is at fault, please report it: ${divisions} has no dial`);
+function dialRow(dial: Scale, { divisions, setting }: CountBy<"dial">, block: boolean): Row {
   const { turns, spaces } = setting;
   return {
     anchor: anchorOf("dial", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "H", reversed: true },
+      { text: sectionWords.dial.mark, reversed: true },
       ...(block ? [{ text: String(setting.teethPerMove) }] : []),
       { text: String(turns) },
       { text: String(Math.floor(spaces / dial.vernierLines)) },

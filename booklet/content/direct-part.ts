@@ -1,17 +1,18 @@
 import type { Part, Row } from "./blocks.ts";
-import type { HeadCount } from "./head-counts.ts";
-import { type Desk, inSection } from "./parts.ts";
+import type { CountBy } from "./head-counts.ts";
+import { type Desk, doneBy } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by the plate on the spindle itself, worm out of mesh, with the holes to use. */
 export function directPart(desk: Desk): Part | null {
-  const counts = inSection(desk, "direct");
+  const counts = doneBy(desk, "direct");
   if (counts.length === 0) return null;
   return {
     id: "direct",
     title: "Counts by direct indexing",
-    mark: "DIRECT",
+    mark: sectionWords.direct.running,
     warning:
       "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
     blocks: [
@@ -34,19 +35,18 @@ export function directPart(desk: Desk): Part | null {
   };
 }
 
-function directRow({ divisions, setting }: HeadCount): Row {
-  const { spaces = 0, circle = 1, plate = "" } = setting ?? {};
+function directRow({ divisions, setting: { spaces, circle, plate } }: CountBy<"direct">): Row {
   return {
     anchor: anchorOf("direct", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "D" },
-      { text: plate ?? "" },
+      { text: sectionWords.direct.mark },
+      { text: plate },
       { text: String(circle) },
       { text: String(spaces) },
       { text: "none" },
       stepCell(divisions),
-      { text: Array.from({ length: divisions }, (_, move) => (move * spaces) % (circle ?? 1)).join(" ") },
+      { text: Array.from({ length: divisions }, (_, move) => (move * spaces) % circle).join(" ") },
     ],
   };
 }

@@ -1,7 +1,8 @@
-import { type Head, kindOf, type Plate, type Setting } from "../../src/index.ts";
+import type { Crank, Head, OnHoles, Plate } from "../../src/index.ts";
+import { circlesOf, counted, mixed } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
-import type { Desk } from "./parts.ts";
-import { circlesOf, counted, mixed, plateOf } from "./words.ts";
+import { type Desk, doneBy } from "./parts.ts";
+import { plateOf } from "./words.ts";
 
 /** The plates, each face with its circles numbered, and the gear trains. */
 export function drawingsPart(desk: Desk): Part | null {
@@ -40,7 +41,7 @@ function faces(desk: Desk, plate: Plate): Block[] {
         figure: {
           type: "plate",
           circles: face.circles,
-          chosen: example ? { circle: example.setting.circle ?? 1, spaces: example.setting.spaces } : null,
+          chosen: example ? { circle: example.setting.circle, spaces: example.setting.spaces } : null,
         },
         alt: `Plate ${name} with circles of ${circlesOf(face)} holes.${shown}`,
         caption: `Plate ${name}, from the crank side. Circles from the inside: ${circlesOf(face)}. The distances between circles are the drawing’s own; the arrow shows forward.${shown}`,
@@ -50,19 +51,19 @@ function faces(desk: Desk, plate: Plate): Block[] {
 }
 
 /** A count on this face with spaces enough to show and few enough to count. */
-function exampleOn({ counts }: Desk, plate: string, face: string | null): { divisions: number; setting: Setting } | null {
+function exampleOn({ counts }: Desk, plate: string, face: string | null): { divisions: number; setting: Crank & OnHoles } | null {
   for (const { divisions, simple } of counts) {
     const setting = simple.find((each) => each.plate === plate && each.face === face);
-    if (setting && setting.spaces >= 5 && setting.spaces <= 20 && setting.armsEnclose !== null) return { divisions, setting };
+    if (setting && setting.circle !== null && setting.spaces >= 5 && setting.spaces <= 20) return { divisions, setting };
   }
   return null;
 }
 
 /** One drawing for each make-up of train that this head's counts use. */
-function trains({ head, counts }: Desk): Block[] {
+function trains(desk: Desk): Block[] {
   const shown = new Map<string, Block[]>();
-  for (const { divisions, setting } of counts) {
-    if (!setting?.gears || kindOf(setting) === "may-foul") continue;
+  for (const { divisions, setting } of doneBy(desk, "differential")) {
+    if (setting.gears.mayFoul !== null) continue;
     const { drivers, driven, idlers, direction } = setting.gears;
     const makeUp = `${drivers.length}/${idlers}`;
     if (shown.has(makeUp)) continue;
@@ -78,7 +79,7 @@ function trains({ head, counts }: Desk): Block[] {
     ]);
   }
   const blocks = [...shown.keys()].sort().flatMap((key) => shown.get(key) ?? []);
-  return blocks.length === 0 ? [] : [...trainWords(head), ...blocks];
+  return blocks.length === 0 ? [] : [...trainWords(desk.head), ...blocks];
 }
 
 function trainWords({ gearing }: Head): Block[] {

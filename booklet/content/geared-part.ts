@@ -1,29 +1,23 @@
-import {
-  fromExact,
-  gearsForgotten,
-  type Head,
-  kindOf,
-  type Setting,
-  type SettingGears,
-  type UnprovedSetting,
-} from "../../src/index.ts";
+import { fromExact, gearsForgotten, type Head, type Setting, type SettingGears, type UnprovedSetting } from "../../src/index.ts";
+import { foulingWords, mixed } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
-import type { HeadCount } from "./head-counts.ts";
-import { type Desk, inSection } from "./parts.ts";
+import type { CountBy } from "./head-counts.ts";
+import { type Desk, doneBy } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
-import { anchorOf, exact, mixed } from "./words.ts";
+import { anchorOf, exact } from "./words.ts";
 
 /** Counts by differential indexing, in a part of their own so that none is read as simple. */
 export function gearedPart(desk: Desk): Part | null {
   const { head } = desk;
-  const counts = inSection(desk, "geared");
+  const counts = doneBy(desk, "differential");
   if (counts.length === 0) return null;
-  const one = counts.filter(({ setting }) => setting?.teethPerMove === 1);
-  const several = counts.filter(({ setting }) => setting?.teethPerMove !== 1);
+  const one = counts.filter(({ setting }) => setting.teethPerMove === 1);
+  const several = counts.filter(({ setting }) => setting.teethPerMove !== 1);
   return {
     id: "geared",
     title: "Counts that need gears",
-    mark: "GEARS",
+    mark: sectionWords.geared.running,
     warning:
       "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row.",
     blocks: [
@@ -37,7 +31,7 @@ export function gearedPart(desk: Desk): Part | null {
   };
 }
 
-function severalTeeth(head: Head, counts: readonly HeadCount[]): readonly Block[] {
+function severalTeeth(head: Head, counts: readonly CountBy<"differential">[]): readonly Block[] {
   return [
     { kind: "heading", text: "Several teeth a move" },
     {
@@ -49,7 +43,7 @@ function severalTeeth(head: Head, counts: readonly HeadCount[]): readonly Block[
   ];
 }
 
-function gearedTable(head: Head, counts: readonly HeadCount[], several: boolean): Block {
+function gearedTable(head: Head, counts: readonly CountBy<"differential">[], several: boolean): Block {
   return {
     kind: "table",
     headwords: true,
@@ -78,15 +72,14 @@ function gearedColumns(several: boolean): readonly Column[] {
   ];
 }
 
-function gearedRow(head: Head, { divisions, setting }: HeadCount, several: boolean): Row {
-  if (!setting?.gears) throw new Error(`turns-and-holes is at fault, please report it: ${divisions} is not geared`);
+function gearedRow(head: Head, { divisions, setting }: CountBy<"differential">, several: boolean): Row {
   const { gears } = setting;
   const crank = crankCells(head, setting);
   return {
     anchor: anchorOf("geared", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "G", reversed: true },
+      { text: sectionWords.geared.mark, reversed: true },
       ...(several ? [{ text: String(setting.teethPerMove) }] : []),
       ...crank.slice(0, 2),
       ...trainCells(gears),
@@ -97,7 +90,7 @@ function gearedRow(head: Head, { divisions, setting }: HeadCount, several: boole
       { text: sumOfTurns(setting) },
       { text: withoutGears(setting) },
     ],
-    ...(kindOf(setting) === "may-foul" ? { notes: [`may foul: ${gears.mayFoul}`] } : {}),
+    ...(gears.mayFoul === null ? {} : { notes: [`may foul: ${foulingWords(gears.mayFoul)}`] }),
   };
 }
 

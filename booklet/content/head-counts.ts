@@ -1,68 +1,81 @@
 import {
-  type Answer,
   exactSettings,
-  type Head,
   indexDivisions,
   indexTable,
-  type Kind,
   kindOf,
+  type Method,
+  type NotPossible,
+  type PreparedHead,
+  type Proved,
   prove,
   type Setting,
-  type TableRow,
+  type SettingBy,
 } from "../../src/index.ts";
+import { kindWords } from "../../src/words/index.ts";
+import type { BookSection } from "./sections.ts";
 
-/** Where a count stands in the book. */
-export type Section = "direct" | "simple" | "dial" | "geared" | "compound" | "impossible";
+/** A proved setting by one method. */
+export type ProvedBy<M extends Method> = SettingBy<M> & Proved;
+
+/** What the book knows of every count. */
+interface EveryCount {
+  readonly divisions: number;
+  /** The part where it is printed. */
+  readonly section: BookSection;
+  /** Every simple setting, where there is one: all owned circles that close. */
+  readonly simple: readonly ProvedBy<"simple">[];
+}
+
+/** A count that the head does: by its preferred setting. */
+export interface CountBy<M extends Method> extends EveryCount {
+  readonly setting: ProvedBy<M>;
+}
+
+/** A count that nothing closes, with why not and what comes nearest. */
+export interface CountNotPossible extends EveryCount {
+  readonly setting: null;
+  readonly answer: NotPossible;
+}
 
 /** All that the book knows of one count on a head. */
-export interface HeadCount {
-  readonly divisions: number;
-  /** The part where the preferred setting is printed. */
-  readonly section: Section;
-  /** The preferred setting, or null where nothing closes. */
-  readonly setting: Setting | null;
-  /** Every simple setting, where there is one: all owned circles that close. */
-  readonly simple: readonly Setting[];
-  /** Why not and what would help, where nothing closes; else null. */
-  readonly impossible: Answer | null;
-}
+export type HeadCount = CountBy<Method> | CountNotPossible;
 
 /**
  * The counts of a book, each with its settings; every one is turned through all its moves on the
  * model of the mechanism before it may be printed.
  */
-export function headCounts(head: Head, from: number, to: number, onProgress?: (done: number) => void): readonly HeadCount[] {
-  return indexTable(head, { from, to }).map((row, index) => {
+export function headCounts(
+  on: PreparedHead,
+  from: number,
+  to: number,
+  onProgress?: (done: number) => void,
+): readonly HeadCount[] {
+  return indexTable(on, { from, to }).map(({ divisions, setting }, index) => {
     onProgress?.(index);
-    return headCount(head, row);
+    const simple = [...exactSettings(on, { divisions }, { methods: ["simple"] })].filter(isSimple);
+    for (const each of simple) walked(each, on);
+    return setting === null ? notDone(on, divisions, simple) : done(on, divisions, simple, setting);
   });
 }
 
-function headCount(head: Head, { divisions, setting }: TableRow): HeadCount {
-  const simple = [...exactSettings(head, { divisions }, { methods: ["simple"] })];
-  for (const each of [...simple, ...(setting ? [setting] : [])]) walked(each);
-  return {
-    divisions,
-    section: setting === null ? "impossible" : sectionOf[kindOf(setting)],
-    setting,
-    simple,
-    impossible: setting === null ? indexDivisions(head, divisions) : null,
-  };
+function done(on: PreparedHead, divisions: number, simple: EveryCount["simple"], setting: Setting): CountBy<Method> {
+  walked(setting, on);
+  return { divisions, section: kindWords[kindOf(setting)].section, simple, setting };
 }
 
-const sectionOf: Readonly<Record<Kind, Section>> = {
-  direct: "direct",
-  simple: "simple",
-  "one-pair": "geared",
-  "two-pair": "geared",
-  block: "geared",
-  "may-foul": "geared",
-  compound: "compound",
-  dial: "dial",
-};
+function notDone(on: PreparedHead, divisions: number, simple: EveryCount["simple"]): HeadCount {
+  const answer = indexDivisions(on, divisions);
+  if (answer.exact) return done(on, divisions, simple, answer.settings[0]);
+  return { divisions, section: "impossible", simple, setting: null, answer };
+}
 
-function walked(setting: Setting): void {
-  if (!prove(setting, { walk: true }).closes) {
+function isSimple(setting: Setting): setting is ProvedBy<"simple"> {
+  return setting.method === "simple";
+}
+
+/** Makes every move of a setting on the model of the head; one that does not close is our own fault. */
+export function walked(setting: Setting, { head }: PreparedHead): void {
+  if (!prove(setting, { walkOn: head }).closes) {
     throw new Error(`turns-and-holes is at fault, please report it: ${JSON.stringify(setting)} does not close when walked`);
   }
 }

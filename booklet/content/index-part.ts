@@ -1,7 +1,7 @@
 import { ownedCircles } from "../../src/index.ts";
 import type { Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
-import { markOf } from "./simple-part.ts";
+import { sectionWords } from "./sections.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 /** Where each count is, and which counts each circle does. */
@@ -25,7 +25,7 @@ export function indexPart({ head, counts, included }: Desk): Part {
         items: counts
           .filter(({ section }) => included.has(section))
           .map(({ divisions, section }) => ({
-            parts: [String(divisions), markOf[section], `{page:${anchorOf(section, divisions)}}`],
+            parts: [String(divisions), sectionWords[section].mark, `{page:${anchorOf(section, divisions)}}`],
             link: anchorOf(section, divisions),
           })),
       },

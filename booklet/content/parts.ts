@@ -1,6 +1,6 @@
-import type { Head } from "../../src/index.ts";
+import type { Head, Method, PreparedHead } from "../../src/index.ts";
 import type { Part } from "./blocks.ts";
-import type { HeadCount, Section } from "./head-counts.ts";
+import type { CountBy, CountNotPossible, HeadCount } from "./head-counts.ts";
 
 /** The parts a book can have, in their order. */
 export const partIds = [
@@ -26,6 +26,8 @@ export type PartId = (typeof partIds)[number];
 /** What the parts are written from. */
 export interface Desk {
   readonly head: Head;
+  /** The same head laid out, to be asked. */
+  readonly on: PreparedHead;
   readonly counts: readonly HeadCount[];
   /** The parts that the book will have; a part points only to those. */
   readonly included: ReadonlySet<string>;
@@ -33,9 +35,14 @@ export interface Desk {
   readonly degreeTables: readonly number[] | null;
 }
 
-/** The counts whose preferred setting is printed in a section. */
-export function inSection({ counts }: Desk, section: Section): readonly HeadCount[] {
-  return counts.filter((count) => count.section === section);
+/** The counts whose preferred setting is by one method. */
+export function doneBy<M extends Method>({ counts }: Pick<Desk, "counts">, method: M): readonly CountBy<M>[] {
+  return counts.filter((count): count is CountBy<M> => count.setting?.method === method);
+}
+
+/** The counts that nothing closes. */
+export function notPossible({ counts }: Pick<Desk, "counts">): readonly CountNotPossible[] {
+  return counts.filter((count): count is CountNotPossible => count.setting === null);
 }
 
 /** Writes one part, or nothing where this head has nothing for it. */

@@ -1,45 +1,29 @@
-import type { Block, GridBlock, Look, Part } from "./blocks.ts";
-import type { HeadCount, Section } from "./head-counts.ts";
+import { counted, listed } from "../../src/words/index.ts";
+import type { Block, GridBlock, Part } from "./blocks.ts";
+import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { anchorOf, counted, listed } from "./words.ts";
-
-const lookOf: Readonly<Record<Section, Look>> = {
-  simple: "plain",
-  direct: "underlined",
-  dial: "underlined",
-  geared: "reversed",
-  compound: "framed",
-  impossible: "struck",
-};
-
-const sayOf: Readonly<Record<Section, string>> = {
-  simple: "by simple indexing: plate and crank alone",
-  direct: "by the direct plate",
-  dial: "by the marks of the dial",
-  geared: "with gears only",
-  compound: "with two moves on two circles only",
-  impossible: "cannot be done with what this head has",
-};
+import { type BookSection, bookSections, sectionWords } from "./sections.ts";
+import { anchorOf } from "./words.ts";
 
 /** What the head can do at a glance, and where it lets one down. */
 export function reachPart({ counts, included }: Desk): Part {
-  const sections = (Object.keys(lookOf) as Section[]).filter((section) => counts.some((count) => count.section === section));
+  const sections = bookSections.filter((section) => counts.some((count) => count.section === section));
   const grid: GridBlock = {
     kind: "grid",
     summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions}, marked by how it is done`,
-    key: sections.map((section) => ({ look: lookOf[section], text: keyLine(counts, section) })),
+    key: sections.map((section) => ({ look: sectionWords[section].look, text: keyLine(counts, section) })),
     cells: counts.map(({ divisions, section }) => ({
       text: String(divisions),
-      look: lookOf[section],
+      look: sectionWords[section].look,
       ...(included.has(section) ? { link: anchorOf(section, divisions) } : {}),
     })),
   };
   return { id: "reach", title: "What this head can do", blocks: [...traps(counts), grid] };
 }
 
-function keyLine(counts: readonly HeadCount[], section: Section): string {
+function keyLine(counts: readonly HeadCount[], section: BookSection): string {
   const found = counts.filter((count) => count.section === section).length;
-  return `${counted(found, "count")} of ${counts.length} ${sayOf[section]}`;
+  return `${counted(found, "count")} of ${counts.length} ${sectionWords[section].done}`;
 }
 
 /** How far even counts are looked at for one that is missing among those that are done. */

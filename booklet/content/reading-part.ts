@@ -1,14 +1,23 @@
-import { type DialPosition, dialReadings, fromExact, type Head, indexDivisions, type Setting } from "../../src/index.ts";
+import {
+  type Crank,
+  type DialPosition,
+  dialReadings,
+  fromExact,
+  type Head,
+  indexDivisions,
+  type OnHoles,
+  type PreparedHead,
+} from "../../src/index.ts";
+import { counted, mixed, readingShort } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
-import type { Section } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { markOf } from "./simple-part.ts";
-import { counted, degreesPerTurn, exact, mixed, plateOf, readingOf } from "./words.ts";
+import { bookSections, sectionWords } from "./sections.ts";
+import { degreesPerTurn, exact, plateOf } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
 export function readingPart(desk: Desk): Part {
   const { head } = desk;
-  const example = exampleFor(head);
+  const example = exampleFor(desk.on);
   return {
     id: "reading",
     title: "How to read it",
@@ -18,15 +27,16 @@ export function readingPart(desk: Desk): Part {
 
 interface Example {
   readonly divisions: number;
-  readonly setting: Setting;
+  readonly setting: Crank & OnHoles;
 }
 
 /** A count with whole turns and a few spaces on it; where there is none, one with spaces alone. */
-function exampleFor(head: Head): Example | null {
+function exampleFor(on: PreparedHead): Example | null {
   let second: Example | null = null;
   for (let divisions = 7; divisions <= 400; divisions += 1) {
-    const [setting] = indexDivisions(head, divisions, { methods: ["simple"], limit: 1 }).settings;
-    if (!setting || setting.spaces < 3 || setting.spaces > 12 || setting.teethPerMove > 1) continue;
+    const [setting] = indexDivisions(on, divisions, { methods: ["simple"], limit: 1 }).settings;
+    if (setting?.method !== "simple" || setting.circle === null || setting.teethPerMove > 1) continue;
+    if (setting.spaces < 3 || setting.spaces > 12) continue;
     if (setting.turns > 0 && setting.turns < 9) return { divisions, setting };
     second ??= { divisions, setting };
   }
@@ -47,7 +57,7 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
     {
       kind: "figure",
       share: 0.46,
-      figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle: circle ?? 1, spaces } },
+      figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle, spaces } },
       alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
       caption: "The arrow is forward. The pin’s own hole is 0: counting it as 1 is the commonest way to spoil a job.",
     },
@@ -69,7 +79,7 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
   ];
 }
 
-function faceWith({ plates }: Head, { plate, face }: Setting): readonly number[] {
+function faceWith({ plates }: Head, { plate, face }: OnHoles): readonly number[] {
   return plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
 }
 
@@ -84,8 +94,8 @@ function byReadings(head: Head): Block[] {
     const reading = position?.dial ?? position?.ring;
     if (!reading || !scale) return "";
     return head.dial === null
-      ? `ring ${readingOf(reading, scale)}`
-      : `${counted(reading.turns, "turn")}, dial ${readingOf(reading, scale)}`;
+      ? `ring ${readingShort(reading, scale)}`
+      : `${counted(reading.turns, "turn")}, dial ${readingShort(reading, scale)}`;
   };
   const example = `From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero, as the degree tables print it. Never add one rounded step to the last: the errors would add up.`;
   return [
@@ -135,20 +145,11 @@ function turnCount({ wormRatio }: Head, hand: string): string {
   return `Turn the ${hand} ${n} turns: the spindle must ${there}.`;
 }
 
-const marks: Readonly<Record<Section, string>> = {
-  simple: "simple (also called plain): crank over a plate held by its stop pin",
-  direct: "direct: the plate on the spindle itself, worm out of mesh",
-  dial: "handwheel: by the marks of the dial",
-  geared: "gears: differential indexing; stop pin out, change gears on",
-  compound: "compound: two moves on two circles for each division",
-  impossible: "cannot be done exactly with what this head has",
-};
-
 /** The marks that stand in this book. */
 function marksUsed({ counts }: Desk): Block[] {
-  const used = (Object.keys(marks) as Section[]).filter((section) => counts.some((count) => count.section === section));
+  const used = bookSections.filter((section) => counts.some((count) => count.section === section));
   return [
     { kind: "heading", text: "The marks" },
-    { kind: "list", items: used.map((section) => ({ term: markOf[section], text: marks[section] })) },
+    { kind: "list", items: used.map((section) => ({ term: sectionWords[section].mark, text: sectionWords[section].meaning })) },
   ];
 }

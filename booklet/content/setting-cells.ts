@@ -1,6 +1,7 @@
-import { type Exact, formatAngle, fromExact, type Head, type Setting } from "../../src/index.ts";
+import { type Crank, type Exact, formatAngle, fromExact, type Head, type OfMove } from "../../src/index.ts";
+import { shortAngle } from "../../src/words/index.ts";
 import type { Cell, Column } from "./blocks.ts";
-import { exact, plateOf, shortAngle } from "./words.ts";
+import { exact, plateOf } from "./words.ts";
 
 /** What is printed in a column where nothing is set. */
 export const nothing = "–";
@@ -21,7 +22,7 @@ export const crankColumns: readonly Column[] = [
 ];
 
 /** The cells for {@link crankColumns}. */
-export function crankCells(head: Head, setting: Setting): readonly Cell[] {
+export function crankCells(head: Head, setting: Crank): readonly Cell[] {
   const { turns, spaces, circle, armsEnclose } = setting;
   return [
     { text: plateOf(head, setting) },
@@ -53,7 +54,7 @@ export const startHoleColumns: readonly Column[] = [
  * A move of p/q turns, in lowest terms, brings the pin back to its hole after q moves, p whole
  * turns, with the spindle at p/R of a turn.
  */
-export function startHoleCells({ turns, spaces, circle, wormRatio }: Setting): readonly Cell[] {
+export function startHoleCells({ turns, spaces, circle, wormRatio }: Crank & OfMove): readonly Cell[] {
   const move = fromExact(`${turns * (circle ?? 1) + spaces}/${circle ?? 1}`);
   const worm = fromExact(wormRatio);
   const spindle = partOfTurn(exact(move.n * worm.d, worm.n));
@@ -68,7 +69,7 @@ function partOfTurn(turns: Exact): Exact {
 }
 
 /** Whether a table needs to say how many teeth each move advances. */
-export function anyBlock(settings: readonly Setting[]): boolean {
+export function anyBlock(settings: readonly OfMove[]): boolean {
   return settings.some(({ teethPerMove }) => teethPerMove > 1);
 }
 

@@ -1,7 +1,8 @@
-import { type Head, ownedCircles, type Setting } from "../../src/index.ts";
+import { type Head, ownedCircles } from "../../src/index.ts";
 import type { Part, Row, TableBlock } from "./blocks.ts";
-import type { HeadCount, Section } from "./head-counts.ts";
+import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import {
   anyBlock,
   countColumns,
@@ -14,16 +15,6 @@ import {
   teethColumn,
 } from "./setting-cells.ts";
 import { anchorOf, plateOf } from "./words.ts";
-
-/** The mark of each section in the tables. */
-export const markOf: Readonly<Record<Section, string>> = {
-  direct: "D",
-  simple: "S",
-  geared: "G",
-  compound: "C",
-  dial: "H",
-  impossible: "×",
-};
 
 const overPlate =
   "Crank over a still plate: stop pin in, no gears. Move the turns, then the spaces; the arms enclose one hole more than the spaces, the pin’s own among them.";
@@ -71,13 +62,13 @@ function simpleTable(head: Head, counts: readonly HeadCount[], included: Readonl
   };
 }
 
-function simpleRow(head: Head, { divisions, simple }: HeadCount, best: Setting, block: boolean): Row {
+function simpleRow(head: Head, { divisions, simple }: HeadCount, best: ProvedBy<"simple">, block: boolean): Row {
   const others = otherCircles(head, simple.slice(1));
   return {
     anchor: anchorOf("simple", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "S" },
+      { text: sectionWords.simple.mark },
       ...(block ? [{ text: String(best.teethPerMove) }] : []),
       ...crankCells(head, best),
       { text: "none" },
@@ -89,7 +80,7 @@ function simpleRow(head: Head, { divisions, simple }: HeadCount, best: Setting, 
 }
 
 /** Every other owned circle that closes: `or 6 of 18 on plate 1; 7 of 21, 9 of 27 on plate 2`. */
-function otherCircles(head: Head, settings: readonly Setting[]): string {
+function otherCircles(head: Head, settings: readonly ProvedBy<"simple">[]): string {
   const byPlate = new Map<string, string[]>();
   for (const setting of settings) {
     const plate = plateOf(head, setting);
@@ -116,24 +107,16 @@ function runs(counts: readonly HeadCount[]): readonly (readonly HeadCount[])[] {
   return found;
 }
 
-const pointers: Readonly<Record<Section, string>> = {
-  direct: "by the direct plate",
-  dial: "by the dial",
-  simple: "",
-  geared: "needs gears",
-  compound: "needs two circles",
-  impossible: "cannot be done with what this head has",
-};
-
 function pointerRow(run: readonly HeadCount[], included: ReadonlySet<string>): Row {
   const first = run[0]?.divisions ?? 0;
   const last = run.at(-1)?.divisions ?? first;
   const section = run[0]?.section ?? "impossible";
+  const { mark, pointer } = sectionWords[section];
   const anchor = anchorOf(section, first);
   return {
-    cells: [{ text: first === last ? String(first) : `${first}–${last}` }, { text: markOf[section], reversed: true }],
+    cells: [{ text: first === last ? String(first) : `${first}–${last}` }, { text: mark, reversed: true }],
     rest: included.has(section)
-      ? { text: `${pointers[section]}: page {page:${anchor}}`, link: anchor }
-      : { text: `${pointers[section]}; not in this print` },
+      ? { text: `${pointer}: page {page:${anchor}}`, link: anchor }
+      : { text: `${pointer}; not in this print` },
   };
 }

@@ -1,9 +1,10 @@
 import type { Head, Scale } from "../../src/index.ts";
+import { counted, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
-import type { Section } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { counted, degreesPerTurn, mixed, plateInWords, ratioInWords } from "./words.ts";
+import type { BookSection } from "./sections.ts";
+import { degreesPerTurn, ratioInWords } from "./words.ts";
 
 /** The title page: the head as its owner described it, the contents, and how the book was made. */
 export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]): Part {
@@ -36,7 +37,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
 
 /** The ratio, large, and how many counts are done by what. */
 function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
-  const many = (sections: readonly Section[]) => counts.filter(({ section }) => sections.includes(section)).length;
+  const many = (sections: readonly BookSection[]) => counts.filter(({ section }) => sections.includes(section)).length;
   const ways = [
     { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
     { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
@@ -51,7 +52,7 @@ function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
 
 function equipment(head: Head): { term: string; text: string }[] {
   return [
-    ...head.plates.map((plate) => ({ term: "Plate", text: plateInWords(plate) })),
+    ...head.plates.map((plate) => ({ term: "Plate", text: plateWithCircles(plate) })),
     ...head.directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
     ...(head.plates.length === 0 ? [{ term: "Plates", text: "none" }] : []),
     { term: "Change gears", text: head.gears.length === 0 ? "none" : head.gears.join(" ") },

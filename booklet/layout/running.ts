@@ -44,7 +44,7 @@ function headOf(running: Running, { part, title, headwords }: SheetHead, frame: 
   const ratio = setText(measure, running.ratio, large, frame.left, base);
   const marks: Mark[] = [ratio];
   let right = frame.right;
-  if (part.mark !== undefined) {
+  if (part.mark) {
     const mark = setText(measure, part.mark, { ...large, grey: 1 }, right - 5, base, "right");
     marks.push(
       { kind: "band", x: mark.x - 5, y: base - large.size * 0.95, width: mark.width + 10, height: large.size * 1.3, grey: 0 },

@@ -46,6 +46,7 @@ const moveKinds = Object.keys(easier) as MoveKind[];
  *
  * Every error is measured on the mechanism.
  *
+ * @param head - The head, or one that was prepared.
  * @throws {@link InputError} when the target or an option is not allowed.
  */
 export function nearSettings(head: Head | PreparedHead, target: Target, options: SearchOptions = {}): readonly NearSetting[] {

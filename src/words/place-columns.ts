@@ -1,6 +1,6 @@
 import type { Head } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
-import type { MoveBetween, Place } from "../machine/place.ts";
+import type { AnyPlace, MoveBetween, Place } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Reading } from "../machine/readings.ts";
 import { formatAngle } from "../number/angle.ts";
@@ -9,7 +9,19 @@ import { goesBy } from "./place-words.ts";
 import { readingShort } from "./reading-words.ts";
 
 /** One column of the places of a job, for a table on any page. */
-export interface PlaceColumn {
+export interface PlaceColumn extends ColumnHead {
+  /** What stands in it for a place. */
+  cell(place: Place): string;
+}
+
+/** One column of what dial or ring shows at a place, however it is reached. */
+export interface ScaleColumn extends ColumnHead {
+  /** What stands in it for a place. */
+  cell(place: Pick<AnyPlace, "dial" | "ring">): string;
+}
+
+/** What stands over a column. */
+export interface ColumnHead {
   readonly key:
     | "go-turns"
     | "go-spaces"
@@ -28,8 +40,6 @@ export interface PlaceColumn {
   readonly group?: string;
   /** What the hand sets, to be printed strongly. */
   readonly sets: boolean;
-  /** What stands in it for a place. */
-  cell(place: Place): string;
 }
 
 /**
@@ -42,10 +52,18 @@ export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head
   return [
     ...(by === "marks" ? [] : holeColumns(job, by === "index-holes")),
     ...(isNear ? [errorColumn] : []),
-    ...(head.dial ? dialColumns(head.dial, by === "marks" && job.way.by !== "ring") : []),
-    ...(head.ring ? [ringColumn(head.ring, job.way.by === "ring")] : []),
+    ...scaleColumns(head, job.way.by === "ring" ? "ring" : by === "marks" ? "dial" : null),
     angleColumn,
   ];
+}
+
+/**
+ * The columns of the scales that a head has.
+ *
+ * @param sets - The scale that the hand sets; the other is a check.
+ */
+export function scaleColumns({ dial, ring }: Pick<Head, "dial" | "ring">, sets: "dial" | "ring" | null): readonly ScaleColumn[] {
+  return [...(dial ? dialColumns(dial, sets === "dial") : []), ...(ring ? [ringColumn(ring, sets === "ring")] : [])];
 }
 
 const errorColumn: PlaceColumn = {
@@ -107,14 +125,13 @@ function rearWords(place: Stands): string {
   return place.by === "moves" ? String(place.rearHole ?? "") : "";
 }
 
-function dialColumns({ figures, vernierLines }: Scale, sets: boolean): readonly PlaceColumn[] {
-  const cell = (words: (reading: Reading) => string) => (place: Place) => (place.dial ? words(place.dial) : "");
-  const column = (key: PlaceColumn["key"], head: string, words: (reading: Reading) => string): PlaceColumn => ({
+function dialColumns({ figures, vernierLines }: Scale, sets: boolean): readonly ScaleColumn[] {
+  const column = (key: ScaleColumn["key"], head: string, words: (reading: Reading) => string): ScaleColumn => ({
     key,
     head,
     group: "DIAL",
     sets,
-    cell: cell(words),
+    cell: ({ dial }) => (dial ? words(dial) : ""),
   });
   const turns = column("dial-turns", "turns", (reading) => String(reading.turns));
   // On a dial the seconds stand in every line, so that none is read for minutes.
@@ -125,6 +142,6 @@ function dialColumns({ figures, vernierLines }: Scale, sets: boolean): readonly 
   return vernierLines === 1 ? [turns, mark] : [turns, mark, column("dial-line", "vernier", ({ line }) => String(line))];
 }
 
-function ringColumn(ring: Scale, sets: boolean): PlaceColumn {
+function ringColumn(ring: Scale, sets: boolean): ScaleColumn {
   return { key: "ring", head: "ring", sets, cell: (place) => (place.ring ? readingShort(place.ring, ring) : "") };
 }

@@ -1,0 +1,81 @@
+import { kindWords, type Section } from "../../src/words/index.ts";
+import type { Look } from "./blocks.ts";
+
+/** Where a count stands in the book: among those done in the same way, or among those that nothing closes. */
+export type BookSection = Section | "impossible";
+
+/** What a book says of a section wherever it speaks of it. */
+export interface SectionWords {
+  /** The letter before its rows. */
+  readonly mark: string;
+  /** What the mark means. */
+  readonly meaning: string;
+  /** How its counts look among all counts. */
+  readonly look: Look;
+  /** How its counts are done, after how many they are. */
+  readonly done: string;
+  /** Stands in the main table in the place of its counts. */
+  readonly pointer: string;
+  /** Set large at the head of each of its pages, so that no row is read as one of another; null where none would be. */
+  readonly running: string | null;
+}
+
+/** What is said of each section, in the order of the book. */
+export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
+  simple: {
+    mark: markOf("simple"),
+    meaning: "simple (also called plain): crank over a plate held by its stop pin",
+    look: "plain",
+    done: "by simple indexing: plate and crank alone",
+    pointer: "",
+    running: null,
+  },
+  direct: {
+    mark: markOf("direct"),
+    meaning: "direct: the plate on the spindle itself, worm out of mesh",
+    look: "underlined",
+    done: "by the direct plate",
+    pointer: "by the direct plate",
+    running: "DIRECT",
+  },
+  dial: {
+    mark: markOf("dial"),
+    meaning: "handwheel: by the marks of the dial",
+    look: "underlined",
+    done: "by the marks of the dial",
+    pointer: "by the dial",
+    running: "DIAL",
+  },
+  geared: {
+    mark: markOf("geared"),
+    meaning: "gears: differential indexing; stop pin out, change gears on",
+    look: "reversed",
+    done: "with gears only",
+    pointer: "needs gears",
+    running: "GEARS",
+  },
+  compound: {
+    mark: markOf("compound"),
+    meaning: "compound: two moves on two circles for each division",
+    look: "framed",
+    done: "with two moves on two circles only",
+    pointer: "needs two circles",
+    running: "TWO MOVES",
+  },
+  impossible: {
+    mark: "×",
+    meaning: "cannot be done exactly with what this head has",
+    look: "struck",
+    done: "cannot be done exactly with what this head has",
+    pointer: "cannot be done exactly with what this head has",
+    running: "NOT POSSIBLE",
+  },
+};
+
+/** All sections, in the order of the book. */
+export const bookSections = Object.keys(sectionWords) as readonly BookSection[];
+
+/** The letter of a section, which is that of its kinds. */
+function markOf(section: Section): string {
+  return Object.values(kindWords).find((words) => words.section === section)?.mark ?? "";
+}

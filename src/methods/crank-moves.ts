@@ -3,7 +3,12 @@ import { gcd, withoutFactorsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { GearBox } from "./gear-box.ts";
 import type { GearTrain } from "./gear-train.ts";
-import type { Terms } from "./layout.ts";
+
+/** A ratio of whole numbers in lowest terms. */
+export interface Terms {
+  readonly n: number;
+  readonly d: number;
+}
 
 /** What of a head its crank moves depend on. */
 export interface CrankOn {

@@ -3,14 +3,8 @@ import { refuse } from "../number/errors.ts";
 import { fromExact, gcd, type Ratio, type Revolutions, ratioOf, revolutionsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { OfMove } from "../setting/setting.ts";
-import { type GearedMoves, gearedMovesOn } from "./crank-moves.ts";
+import { type GearedMoves, gearedMovesOn, type Terms } from "./crank-moves.ts";
 import { type GearBox, gearBox } from "./gear-box.ts";
-
-/** A ratio of whole numbers in lowest terms. */
-export interface Terms {
-  readonly n: number;
-  readonly d: number;
-}
 
 /** A head as the solvers need it, in safe integers and laid out once for many counts. */
 export interface HeadLayout {

@@ -2,17 +2,17 @@ import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
 import { cutterItems } from "../src/words/gear/cutter-items.ts";
 import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
 import { noteWords } from "../src/words/gear/note-words.ts";
+import { checkItems } from "../src/words/gear/rebuilt-check-words.ts";
 import { cuttingCautions, heatCautions } from "../src/words/gear/repair-cautions.ts";
 import {
   blankItems,
   centringItems,
-  checksOf,
   errorAtPitch,
   numbering,
   sawItems,
-  spansListed,
   teethInRuns,
   thinItems,
+  withTheMate,
 } from "../src/words/gear/repair-items.ts";
 import type { Item } from "../src/words/item.ts";
 import type { LengthWords } from "../src/words/lengths.ts";
@@ -36,7 +36,7 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
     ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
     ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
-    ...part("CHECK EACH REBUILT TOOTH", checkItems(job, length)),
+    ...part("CHECK EACH REBUILT TOOTH", checkingItems(job, length)),
     ...noteLines(repair.warnings.map((note) => noteWords(note, length))),
   ];
 }
@@ -105,29 +105,12 @@ function nearSetting(way: NearRecut, head: Head): string[] {
   ];
 }
 
-function checkItems({ gear, repair }: RepairOnHead, length: LengthWords): readonly Item[] {
-  const spans = spansListed(repair);
+function checkingItems({ gear, repair }: RepairOnHead, length: LengthWords): readonly Item[] {
   return [
-    ...checksOf(gear, repair.check, length).map(({ what, most, least }, index) => ({
-      term: index === 0 ? "Measure" : "",
-      text: `${what}: ${least === null ? `${most} at most` : `${least} to ${most}`}`,
-    })),
-    ...(spans.length === 0
-      ? []
-      : [
-          {
-            term: "Spans",
-            text: `over teeth ${spans.slice(0, mostSpans).join(", ")}${spans.length > mostSpans ? " and so on" : ""}`,
-          },
-        ]),
+    ...checkItems(gear, repair, length),
     ...thinItems(repair, length).map((item) =>
       repair.check === null ? { ...item, text: `${item.text}; give it with --backlash` } : item,
     ),
-    {
-      term: "With the mate",
-      text: "turn both slowly by hand all round, the drive locked off; blue the flanks and dress what marks hard",
-    },
+    withTheMate,
   ];
 }
-
-const mostSpans = 12;

@@ -30,6 +30,7 @@ export { overPins, type PinRange, pinRange } from "./gear/over-pins.ts";
 export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
+export type { CheckCondition, CheckLimits, PinsToCheck, RebuiltCheck, SpanToCheck } from "./gear/repair/rebuilt-checks.ts";
 export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair/repair-on-head.ts";
 export {
   type RepairBy,
@@ -44,7 +45,6 @@ export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknes
 export {
   type RepairNote,
   type RepairOptions,
-  type SpanToCheck,
   type ToothRepair,
   toothRepair,
 } from "./gear/repair/tooth-repair.ts";

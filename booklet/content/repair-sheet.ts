@@ -2,17 +2,9 @@ import { type Head, type RepairOnHead, type SpurGear, toothThicknessAt } from ".
 import { cutterItems } from "../../src/words/gear/cutter-items.ts";
 import { gearInShort } from "../../src/words/gear/gear-items.ts";
 import { noteWords } from "../../src/words/gear/note-words.ts";
+import { checksInWords, conditionItems } from "../../src/words/gear/rebuilt-check-words.ts";
 import { cuttingCautions, heatCautions } from "../../src/words/gear/repair-cautions.ts";
-import {
-  blankItems,
-  centringItems,
-  checksOf,
-  errorAtPitch,
-  sawItems,
-  spansListed,
-  teethInRuns,
-  thinItems,
-} from "../../src/words/gear/repair-items.ts";
+import { blankItems, centringItems, errorAtPitch, sawItems, teethInRuns, thinItems } from "../../src/words/gear/repair-items.ts";
 import type { Item } from "../../src/words/item.ts";
 import { type LengthWords, lengthsIn } from "../../src/words/lengths.ts";
 import type { Edition } from "../edition.ts";
@@ -179,6 +171,7 @@ function makingBlocks(job: RepairOnHead, length: LengthWords, sawGiven: boolean)
     { kind: "heading", text: "Check each rebuilt tooth before calling it done" },
     ...blankBlocks(job, length),
     list([
+      ...conditionItems(repair),
       ...thinItems(repair, length),
       ...repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) })),
     ]),
@@ -186,23 +179,12 @@ function makingBlocks(job: RepairOnHead, length: LengthWords, sawGiven: boolean)
 }
 
 function blankBlocks({ gear, repair }: RepairOnHead, length: LengthWords): Block[] {
-  const teeth = repair.plan.damaged.map(String);
-  const spans = spansListed(repair);
-  return checksOf(gear, repair.check, length).flatMap(({ kind, what, most, least }): Block[] => {
-    const labels =
-      kind === "span" ? spans : kind === "pins" ? repair.plan.spaces.map(({ toothSpace }) => `space ${toothSpace}`) : teeth;
-    const limits = least === null ? `${most} at most` : `${least} to ${most}`;
-    return labels.length === 0
-      ? []
-      : [
-          {
-            kind: "blanks",
-            text: `${what}:`,
-            limits,
-            labels: kind === "across" ? labels.map((tooth) => `tooth ${tooth}`) : labels,
-          },
-        ];
-  });
+  return checksInWords(gear, repair, length).map(({ what, limits, places }) => ({
+    kind: "blanks",
+    text: `${what}:`,
+    limits,
+    labels: places,
+  }));
 }
 
 function list(items: readonly Item[]): Block {

@@ -1,5 +1,6 @@
 import { numberFault, refuse } from "../number/errors.ts";
 import { lengthSentence, said } from "../number/length-sentence.ts";
+import { firstWhere } from "./halving.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
 import { asGiven } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
@@ -51,14 +52,8 @@ export function pinRange(gear: CutTooth): PinRange | null {
     pinCircle(gear, pin) + pin > gear.tipDiameter && pinCircle(gear, pin) - pin > gear.rootDiameter;
   if (!standsAndClears(greatest)) return null;
   if (standsAndClears(touching)) return { least: touching, greatest };
-  // A larger pin lies higher: halve the range until the least that stands and clears is found.
-  let [low, high] = [touching, greatest];
-  for (let step = 0; step < 60; step += 1) {
-    const middle = (low + high) / 2;
-    if (standsAndClears(middle)) high = middle;
-    else low = middle;
-  }
-  return { least: high, greatest };
+  // A larger pin lies higher.
+  return { least: firstWhere(standsAndClears, touching, greatest), greatest };
 }
 
 /**
@@ -91,14 +86,14 @@ export function overPins(gear: CutTooth, pinDiameter: number): number {
     );
   }
   const circle = pinCircle(gear, pinDiameter);
-  return overPinCircles(gear.teeth, circle, circle, pinDiameter);
+  return overPinCircles(circle, circle, pinDiameter, gear.teeth % 2 === 0 ? 0 : Math.PI / gear.teeth);
 }
 
 /**
- * Over two pins whose centres lie on the circles of two diameters, in spaces as nearly opposite as
- * there are: 180° apart, or 180°/z less. On like circles it is d_k, or d_k cos(90°/z).
+ * Over two pins whose centres lie on the circles of two diameters, so many radians from opposite
+ * each other. On like circles it is d_k + D where they are opposite, d_k cos(90°/z) + D where they
+ * are 180°/z from it.
  */
-export function overPinCircles(teeth: number, first: number, second: number, pinDiameter: number): number {
-  const fromOpposite = teeth % 2 === 0 ? 0 : Math.PI / teeth;
+export function overPinCircles(first: number, second: number, pinDiameter: number, fromOpposite: number): number {
   return Math.sqrt(first ** 2 + second ** 2 + 2 * first * second * Math.cos(fromOpposite)) / 2 + pinDiameter;
 }

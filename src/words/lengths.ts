@@ -11,6 +11,10 @@ export interface LengthWords {
   (mm: number, places?: number): string;
   /** The nearest without the unit, for a column of figures. */
   bare(mm: number, places?: number): string;
+  /** The length that stands there where this one is shown, in mm. */
+  asShown(mm: number, places?: number): number;
+  /** What may lie between two bounds, each rounded inwards with as many decimals as leave room: `41.347 mm to 41.417 mm`. */
+  between(least: number, most: number): string;
   /** A bound from above, rounded upwards: nothing is longer than it says. */
   upTo(mm: number, places?: number): string;
   /** A bound from below, rounded downwards: nothing is shorter than it says. */
@@ -19,20 +23,39 @@ export interface LengthWords {
 
 const usualPlaces = 3;
 
+/** Where a window is narrower than its last decimal, it is given more, up to these. */
+const mostPlaces = 6;
+
 type Rounding = (size: number, places: number) => number;
-const nearest: Rounding = (size) => size;
+const nearest: Rounding = (size, places) => Number(size.toFixed(places));
 
 /** Lengths in the unit asked for. */
 export function lengthsIn(unit: Unit): LengthWords {
+  const mmPerUnit = unit === "mm" ? 1 : mmPerInch;
+  const decimalsOf = (places: number) => (unit === "mm" ? places : Math.max(usualPlaces + 1, places + 1));
+  const sizeOf = (rounded: Rounding, mm: number, places: number) => rounded(mm / mmPerUnit, decimalsOf(places));
   const figure =
     (rounded: Rounding) =>
-    (mm: number, places = usualPlaces): string => {
-      const [size, decimals] = unit === "mm" ? [mm, places] : [mm / mmPerInch, Math.max(usualPlaces + 1, places + 1)];
-      return fixed(rounded(size, decimals), decimals);
-    };
+    (mm: number, places = usualPlaces): string =>
+      fixed(sizeOf(rounded, mm, places), decimalsOf(places));
   const words =
     (rounded: Rounding) =>
     (mm: number, places?: number): string =>
       `${figure(rounded)(mm, places)} ${unit}`;
-  return Object.assign(words(nearest), { unit, bare: figure(nearest), upTo: words(roundedUp), downTo: words(roundedDown) });
+  const [up, down] = [words(roundedUp), words(roundedDown)];
+  return Object.assign(words(nearest), {
+    unit,
+    bare: figure(nearest),
+    asShown: (mm: number, places = usualPlaces) => sizeOf(nearest, mm, places) * mmPerUnit,
+    between(least: number, most: number): string {
+      for (let places = usualPlaces; places <= mostPlaces; places += 1) {
+        if (sizeOf(roundedUp, least, places) <= sizeOf(roundedDown, most, places)) {
+          return `${up(least, places)} to ${down(most, places)}`;
+        }
+      }
+      return `${words(nearest)((least + most) / 2)} as near as can be`;
+    },
+    upTo: up,
+    downTo: down,
+  });
 }

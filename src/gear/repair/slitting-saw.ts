@@ -1,6 +1,7 @@
 import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { lengthSentence, said } from "../../number/length-sentence.ts";
+import { firstWhere } from "../halving.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "../measured.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type CutTooth, halfSpaceAngle } from "../tooth-thickness.ts";
@@ -108,17 +109,8 @@ function halfWidthOnCircle(tooth: CutTooth, diameter: number): number {
   return (diameter / 2) * Math.sin(halfSpaceAngle(tooth, diameter));
 }
 
-/**
- * Half the space square to its middle line, at a height over the gear's axis, or
- * at the tips where they are lower: the circle is found by halving.
- */
+/** Half the space square to its middle line, at a height over the gear's axis, or at the tips where they are lower. */
 function halfWidthAtHeight(tooth: CutTooth, height: number): number {
-  const heightOf = (diameter: number) => (diameter / 2) * Math.cos(halfSpaceAngle(tooth, diameter));
-  let [low, high] = [2 * height, tooth.tipDiameter];
-  for (let step = 0; step < 100; step += 1) {
-    const middle = (low + high) / 2;
-    if (heightOf(middle) < height) low = middle;
-    else high = middle;
-  }
-  return halfWidthOnCircle(tooth, high);
+  const isAbove = (diameter: number) => (diameter / 2) * Math.cos(halfSpaceAngle(tooth, diameter)) >= height;
+  return halfWidthOnCircle(tooth, firstWhere(isAbove, 2 * height, tooth.tipDiameter));
 }

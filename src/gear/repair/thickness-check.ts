@@ -2,10 +2,9 @@ import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { lengthSentence, said } from "../../number/length-sentence.ts";
 import { readIfGiven, readMeasured } from "../measured.ts";
-import { overPinCircles, pinCircle, pinRange } from "../over-pins.ts";
-import { spanLength } from "../span.ts";
 import type { SpurGear } from "../spur-gear.ts";
-import { type CutTooth, chordOf } from "../tooth-thickness.ts";
+import { chordOf } from "../tooth-thickness.ts";
+import { overPinsBetween, spanBetween, toothWithLoss } from "./mixed-teeth.ts";
 
 /** What a rebuilt tooth may lose, in mm along the reference circle. */
 export interface BacklashOptions {
@@ -15,15 +14,21 @@ export interface BacklashOptions {
   readonly mateThinning?: number;
 }
 
-/** One thickness of tooth, as it is measured in several ways; in mm. */
+/** A rebuilt tooth of one thickness between two sound ones, as it is measured in several ways; in mm. */
 export interface ToothMeasures {
   /** Along the reference circle. */
   readonly toothThickness: number;
   readonly chordalThickness: number;
   readonly chordalAddendum: number;
-  /** Over the teeth that {@link SpurGear} names; null where no span rests on the flanks. */
+  /**
+   * From this tooth to a sound one, over as many teeth as {@link SpurGear} names: each flank has lost
+   * half of what its own tooth has. Null where no span rests on the flanks.
+   */
   readonly span: { readonly teeth: number; readonly length: number } | null;
-  /** Over the usual pins, one in a sound space of full width and one in the recut space; null where that pin cannot be used. */
+  /**
+   * Over the usual pins, one in the space between this tooth and a sound one, one in the sound space
+   * opposite, which is reached the shorter way over this tooth. Null where that pin cannot be used.
+   */
   readonly overPins: { readonly pinDiameter: number; readonly length: number } | null;
 }
 
@@ -72,26 +77,20 @@ export function thicknessCheck(gear: SpurGear, options: BacklashOptions): Thickn
       lengthSentence`${said.given(backlash)} leaves nothing of a tooth ${said.measure(full)} thick; give a backlash far below that`,
     );
   }
-  return { full: measuresOf(gear, full), least: measuresOf(gear, full - mayLose), mayLose };
+  return { full: measuresOf(gear, 0), least: measuresOf(gear, mayLose), mayLose };
 }
 
-function measuresOf(gear: SpurGear, toothThickness: number): ToothMeasures {
-  const tooth = { ...gear, toothThickness };
+/** A rebuilt tooth with a loss, between two sound ones. */
+function measuresOf(gear: SpurGear, loss: number): ToothMeasures {
+  const tooth = toothWithLoss(gear, loss);
   const chord = chordOf(tooth, gear.referenceDiameter);
+  const span = gear.span && spanBetween(gear, gear.span.teeth, [loss, gear.thinning]);
+  const pins = overPinsBetween(gear, gear.usualPinDiameter, { near: loss, far: gear.thinning });
   return {
-    toothThickness,
+    toothThickness: tooth.toothThickness,
     chordalThickness: chord.thickness,
     chordalAddendum: chord.addendum,
-    span: gear.span === null ? null : { teeth: gear.span.teeth, length: spanLength(tooth, gear.span.teeth) },
-    overPins: overUsualPins(gear, tooth),
+    span: gear.span && span !== null ? { teeth: gear.span.teeth, length: span } : null,
+    overPins: pins === null ? null : { pinDiameter: gear.usualPinDiameter, length: pins },
   };
-}
-
-/** One pin in a sound space, the other in a space as wide as the tooth's thinning makes it. */
-function overUsualPins({ usualPinDiameter: pin, ...sound }: SpurGear, tooth: CutTooth): ToothMeasures["overPins"] {
-  const full = { ...sound, toothThickness: sound.toothThickness + sound.thinning };
-  const canUse = [full, tooth].map(pinRange).every((range) => range !== null && pin >= range.least && pin <= range.greatest);
-  return canUse
-    ? { pinDiameter: pin, length: overPinCircles(sound.teeth, pinCircle(full, pin), pinCircle(tooth, pin), pin) }
-    : null;
 }

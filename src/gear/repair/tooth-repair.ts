@@ -1,10 +1,10 @@
 import { faultList } from "../../number/fault-list.ts";
-import { floorMod } from "../../number/ratio.ts";
 import { type FormCutters, fewestFormCutTeeth, formCutters } from "../form-cutter.ts";
 import type { GearNote } from "../gear-notes.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type RecutPlan, recutPlan } from "./damaged-teeth.ts";
 import { type FlankDisplacement, flankDisplacement, type SettingError } from "./flank-displacement.ts";
+import { type RebuiltCheck, rebuiltChecks, type SpanToCheck, spansToCheck } from "./rebuilt-checks.ts";
 import { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./slitting-saw.ts";
 import { type ThicknessCheck, thicknessCheck } from "./thickness-check.ts";
 
@@ -24,14 +24,6 @@ export interface RepairOptions {
   readonly settingError?: SettingError;
 }
 
-/** A span to measure on the finished gear: from a sound flank to a rebuilt one. */
-export interface SpanToCheck {
-  readonly fromTooth: number;
-  readonly toTooth: number;
-  /** The damaged tooth whose flank one jaw rests on. */
-  readonly rebuiltTooth: number;
-}
-
 /** All that a repair needs to know, from the broken wheel to the finished one. Lengths in mm. */
 export interface ToothRepair {
   /** The moves: from one sound space to each space to be recut. */
@@ -46,7 +38,9 @@ export interface ToothRepair {
   readonly displacement: FlankDisplacement;
   /** Null where no backlash was given. */
   readonly check: ThicknessCheck | null;
-  /** Spans that set a rebuilt flank against a sound one; empty where none does. */
+  /** What to measure on the finished gear, and what each measure may be; the surest first. */
+  readonly checks: readonly RebuiltCheck[];
+  /** Spans that set a rebuilt flank against a sound one; empty where none does. They stand in `checks` too. */
   readonly spansToCheck: readonly SpanToCheck[];
   /** Of the gear, the saw and the repair; empty where there is nothing to say. */
   readonly warnings: readonly RepairNote[];
@@ -60,6 +54,8 @@ export type RepairNote =
   | { readonly code: "no-form-cutter"; readonly teeth: number; readonly fewestTeeth: number }
   /** Form cutters are made for teeth without profile shift, and this gear has one. */
   | { readonly code: "form-cutters-unshifted" }
+  /** The sound teeth have lost more than a rebuilt one may, so that the pair has too much backlash already. */
+  | { readonly code: "sound-teeth-thin"; readonly thinning: number; readonly mayLose: number }
   /** The errors of setting can take more off one side of a tooth than it may lose. */
   | { readonly code: "errors-over-loss"; readonly together: number; readonly mayLose: number }
   /** The errors of setting are more than the saw leaves on a flank. */
@@ -104,6 +100,7 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
     cutters,
     displacement,
     check,
+    checks: rebuiltChecks(gear, plan, check?.mayLose ?? null),
     spansToCheck: spansToCheck(gear, plan),
     warnings: [...gear.warnings, ...saw.warnings, ...repairNotes(gear, cutters, displacement, check, saw)],
   };
@@ -119,6 +116,9 @@ function repairNotes(
   const notes: RepairNote[] = [];
   if (cutters === null) notes.push({ code: "no-form-cutter", teeth: gear.teeth, fewestTeeth: fewestFormCutTeeth });
   else if (gear.profileShift !== 0) notes.push({ code: "form-cutters-unshifted" });
+  if (check !== null && gear.thinning - check.mayLose > roundingError) {
+    notes.push({ code: "sound-teeth-thin", thinning: gear.thinning, mayLose: check.mayLose });
+  }
   if (check !== null && together > check.mayLose) {
     notes.push({ code: "errors-over-loss", together, mayLose: check.mayLose });
   }
@@ -126,22 +126,4 @@ function repairNotes(
     notes.push({ code: "errors-over-saw", together, leftOnFlank: leftOnFlank.atBottom });
   }
   return notes;
-}
-
-/**
- * For each rebuilt tooth the spans, over the gear's usual count, with one jaw on its flank and the
- * other on a sound tooth: a span from rebuilt to rebuilt proves nothing of where they stand.
- */
-function spansToCheck({ span, teeth }: SpurGear, { damaged }: RecutPlan): SpanToCheck[] {
-  if (span === null) return [];
-  const built = new Set(damaged);
-  const toothAt = (number: number) => floorMod(number - 1, teeth) + 1;
-  return damaged.flatMap((rebuiltTooth) => {
-    const before = toothAt(rebuiltTooth - span.teeth + 1);
-    const after = toothAt(rebuiltTooth + span.teeth - 1);
-    return [
-      ...(built.has(before) ? [] : [{ fromTooth: before, toTooth: rebuiltTooth, rebuiltTooth }]),
-      ...(built.has(after) ? [] : [{ fromTooth: rebuiltTooth, toTooth: after, rebuiltTooth }]),
-    ];
-  });
 }

@@ -56,7 +56,7 @@ function chord({ chordalThickness, chordalAddendum }: SpurGear, length: LengthWo
 }
 
 function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
-  const pin = gear.usualPinDiameter;
+  const pin = length.asShown(gear.usualPinDiameter);
   const range = pinRange(gear);
   if (range === null || pin < range.least || pin > range.greatest) return [];
   const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";

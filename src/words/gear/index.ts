@@ -5,6 +5,7 @@ export * from "./gear-items.ts";
 export * from "./identify-words.ts";
 export * from "./measure-words.ts";
 export * from "./note-words.ts";
+export * from "./rebuilt-check-words.ts";
 export * from "./repair-cautions.ts";
 export * from "./repair-items.ts";
 export * from "./with-texts.ts";

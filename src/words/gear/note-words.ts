@@ -18,6 +18,8 @@ export function noteWords(note: RepairNote, length: LengthWords): string {
       return `No form cutter of the usual sets is made for ${note.teeth} teeth; they begin at ${note.fewestTeeth}. File to a template of a sound space, or grind a fly cutter to it.`;
     case "form-cutters-unshifted":
       return "Form cutters are made for teeth without profile shift: this gear's spaces have another form. Grind a fly cutter to a sound space, or file to a template of one.";
+    case "sound-teeth-thin":
+      return `The sound teeth have lost ${length(note.thinning)}, more than the ${length.downTo(note.mayLose)} that a rebuilt one may lose: with them alone the pair has more backlash than was allowed.`;
     case "errors-over-loss":
       return `The errors of setting can take ${length.upTo(note.together)} off one side of a tooth, more than the ${length.downTo(note.mayLose)} it may lose: set closer, or leave the last of the metal for the file.`;
     case "errors-over-saw":

@@ -1,6 +1,5 @@
 import { flankDisplacement } from "../../gear/repair/flank-displacement.ts";
 import type { RepairOnHead } from "../../gear/repair/repair-on-head.ts";
-import type { ThicknessCheck } from "../../gear/repair/thickness-check.ts";
 import type { ToothRepair } from "../../gear/repair/tooth-repair.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
 import type { Item } from "../item.ts";
@@ -69,60 +68,6 @@ export function errorAtPitch(arcSeconds: number, gear: SpurGear, length: LengthW
   return `${arcUpTo(arcSeconds)}, ${length.upTo(byAngle, 4)} at the pitch circle`;
 }
 
-/** A measure to check a rebuilt tooth by; null where no limit is known. */
-export interface Check {
-  readonly kind: "across" | "span" | "pins";
-  readonly what: string;
-  readonly most: string;
-  readonly least: string | null;
-}
-
-/** What to measure on each rebuilt tooth, with the most and the least it may be. */
-export function checksOf(gear: SpurGear, check: ThicknessCheck | null, length: LengthWords): readonly Check[] {
-  const limits = (full: number, least: number | undefined) => ({
-    most: length(full),
-    least: least === undefined ? null : length(least),
-  });
-  const full = check?.full;
-  const least = check?.least;
-  const span = full?.span ?? gear.span;
-  const pins = full?.overPins ?? null;
-  return [
-    ...(gear.chordalAddendum < 0
-      ? []
-      : [
-          {
-            kind: "across" as const,
-            what: `Across the tooth, caliper blade set to ${length(full?.chordalAddendum ?? gear.chordalAddendum)}`,
-            ...limits(full?.chordalThickness ?? gear.chordalThickness, least?.chordalThickness),
-          },
-        ]),
-    ...(span === null
-      ? []
-      : [
-          {
-            kind: "span" as const,
-            what: `Span over ${span.teeth} teeth, from a rebuilt tooth to a sound one`,
-            ...limits(span.length, least?.span?.length),
-          },
-        ]),
-    ...(pins === null
-      ? []
-      : [
-          {
-            kind: "pins" as const,
-            what: `Over pins of ${length(pins.pinDiameter)}, one in a recut space, one in a sound one opposite`,
-            ...limits(pins.length, least?.overPins?.length),
-          },
-        ]),
-  ];
-}
-
-/** The spans of a repair by their teeth: `22–31`, the rebuilt one first named where it is the first. */
-export function spansListed({ spansToCheck }: ToothRepair): readonly string[] {
-  return spansToCheck.map(({ fromTooth, toTooth }) => `${fromTooth}–${toTooth}`);
-}
-
 /** How thin is too thin, in a sentence. */
 export function thinItems({ check }: ToothRepair, length: LengthWords): readonly Item[] {
   if (check === null) return [{ term: "Too thin", text: "not known without the backlash that the pair may have" }];
@@ -133,6 +78,12 @@ export function thinItems({ check }: ToothRepair, length: LengthWords): readonly
     },
   ];
 }
+
+/** The last check, before the pair goes to work. */
+export const withTheMate: Item = Object.freeze({
+  term: "With the mate",
+  text: "turn both slowly by hand all round, the drive locked off; blue the flanks and dress what marks hard",
+});
 
 /** A count of teeth in words: `tooth 31`, `teeth 31, 32 and 33`. */
 export function teethInRuns(teeth: readonly number[]): string {

@@ -8,6 +8,8 @@ import {
   indexTable,
   kindOf,
   prove,
+  type Revolutions,
+  revolutions,
   type TableOptions,
 } from "../src/index.ts";
 import { counts, heads, small } from "./support/arbitraries.ts";
@@ -91,7 +93,7 @@ describe("an answer", () => {
     expect(indexDivisions(threePlates, 1).settings).toEqual([
       expect.objectContaining({ method: "simple", turns: 40, spaces: 0, circle: null, plate: null, armsEnclose: null }),
     ]);
-    expect(indexAngle(threePlates, "2").settings[0]).toMatchObject({ turns: 80, spaces: 0, spindlePerMove: "2" });
+    expect(indexAngle(threePlates, revolutions("2")).settings[0]).toMatchObject({ turns: 80, spaces: 0, spindlePerMove: "2" });
   });
 
   it("counts whole turns by a dial where there is no plate", () => {
@@ -147,15 +149,19 @@ describe("what is refused", () => {
     expect(count(given)).toEqual([`divisions: ${shown} ${noCount}`]);
   });
 
+  const exactText = (degrees: string) => `give text such as "29/3600", or parseAngle("${degrees}°") for degrees`;
+
   it.each([
     ["0", 'angle: "0" is no angle to move by; give one above 0'],
     ["-1/4", 'angle: "-1/4" is no angle to move by; give one above 0'],
     ["1/0", 'angle: "1/0" divides by zero; give a fraction such as 81/2'],
     ["1001", 'angle: "1001" is over 1,000 revolutions; give a smaller angle'],
-    [0.25, 'angle: 0.25 is not an exact number; give a whole number or a fraction in quotes, such as "81/2"'],
-    ["2°54'", `angle: "2°54'" is not an exact number; give a whole number or a fraction in quotes, such as "81/2"`],
+    [0.25, `angle: 0.25 is not an angle in revolutions; ${exactText("0.25")}`],
+    [3, `angle: 3 is not an angle in revolutions; ${exactText("3")}`],
+    ["2.9", `angle: "2.9" is not an angle in revolutions; ${exactText("2.9")}`],
+    ["2°54'", `angle: "2°54'" is not an angle in revolutions; ${exactText("2.9")}`],
   ])("an angle of %s", (given, line) => {
-    expect(refusalLines(() => indexAngle(threePlates, given as string))).toEqual([line]);
+    expect(refusalLines(() => indexAngle(threePlates, given as Revolutions))).toEqual([line]);
   });
 
   it("an angle whose terms are too large for the head, where a count never is", () => {
@@ -165,11 +171,11 @@ describe("what is refused", () => {
       gears: [24, 40],
       gearing: { greatestPlateRatio: "99999/1000" },
     });
-    expect(refusalLines(() => indexAngle(huge, "129599999/129600000"))).toEqual([
+    expect(refusalLines(() => indexAngle(huge, revolutions("129599999/129600000")))).toEqual([
       "angle: it has too large terms for this head; give a coarser or a smaller angle",
     ]);
     expect(indexDivisions(huge, 9_999_999, { methods: ["simple"] }).exact).toBe(false);
-    expect(indexAngle(threePlates, "129599999/129600000", { methods: ["simple"] }).exact).toBe(false);
+    expect(indexAngle(threePlates, revolutions("129599999/129600000"), { methods: ["simple"] }).exact).toBe(false);
   });
 
   const option = (options: object) => refusalLines(() => indexDivisions(threePlates, 12, options as AnswerOptions));

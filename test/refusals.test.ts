@@ -6,8 +6,8 @@ import {
   type FaultCode,
   type HeadSpec,
   indexDivisions,
-  nearestHoles,
   parseAngle,
+  planJob,
   prove,
   spurGear,
   toothRepair,
@@ -45,7 +45,7 @@ const refused: Readonly<Record<FaultCode, readonly (() => unknown)[]>> = {
   ],
   twice: [() => define({ wormRatio: 40, plates: [...plates, ...plates] })],
   conflict: [() => spurGear({ teeth: 40, module: 2, diametralPitch: 12 })],
-  "not-owned": [() => nearestHoles(head, 12, 14), () => indexDivisions(head, 12, { mounted: "9" })],
+  "not-owned": [() => planJob(head, { divisions: 12 }, { by: "dial" }), () => indexDivisions(head, 12, { mounted: "9" })],
   "too-many": [() => define({ wormRatio: 40, plates: Array(51).fill(plates[0]) }), () => coordinates(100_001, { radius: 1 })],
   "cannot-be-made": [
     () => spurGear({ teeth: 8, module: 2, profileShift: 1.5 }),

@@ -1,12 +1,12 @@
 import { readRevolutions } from "./angle.ts";
 import { quoted, refuse } from "./errors.ts";
 import { parseRational } from "./parse-rational.ts";
-import { type Exact, fromExact, type Ratio, type Revolutions, rational, toRatio, toRevolutions } from "./ratio.ts";
+import { type Exact, fromExact, type Ratio, type Revolutions, rational, readExact, toRatio, toRevolutions } from "./ratio.ts";
 
 /**
  * Makes an exact ratio, in lowest terms: of text or a whole number, or of its two terms.
  *
- * @throws {@link InputError} when it is none, when the denominator is 0, or when a term is over 129,600,000.
+ * @throws {@link InputError} when it is none, or when the denominator is 0.
  *
  * @example
  * ```ts
@@ -15,15 +15,15 @@ import { type Exact, fromExact, type Ratio, type Revolutions, rational, toRatio,
  * ratio(14, -6); // "-7/3"
  * ```
  */
-export function ratio(value: string | number, denominator?: number): Ratio {
-  return toRatio(denominator === undefined ? parseRational(value, "ratio") : ofTerms(value, denominator, "ratio"));
+export function ratio(value: string | number | bigint, denominator?: number | bigint): Ratio {
+  return toRatio(denominator === undefined ? readNumber(value) : ofTerms(value, denominator, "ratio"));
 }
 
 /**
  * Makes an exact angle in revolutions, in lowest terms: of text, or of its two terms. It takes no
  * decimals, which are more likely to be meant in degrees: those are for {@link parseAngle}.
  *
- * @throws {@link InputError} when it is none, when the denominator is 0, or when a term is over 129,600,000.
+ * @throws {@link InputError} when it is none, or when the denominator is 0.
  *
  * @example
  * ```ts
@@ -31,21 +31,26 @@ export function ratio(value: string | number, denominator?: number): Ratio {
  * revolutions(1, 7); // "1/7"
  * ```
  */
-export function revolutions(value: string | number, denominator?: number): Revolutions {
+export function revolutions(value: string | number | bigint, denominator?: number | bigint): Revolutions {
   if (denominator !== undefined) return toRevolutions(ofTerms(value, denominator, "revolutions"));
-  return toRevolutions(
-    readRevolutions(typeof value === "number" && Number.isSafeInteger(value) ? String(value) : value, "revolutions"),
-  );
+  return toRevolutions(isWhole(value) ? rational(value) : (readExact(value) ?? readRevolutions(value, "revolutions")));
+}
+
+function readNumber(value: unknown) {
+  return isWhole(value) ? rational(value) : (readExact(value) ?? parseRational(value, "ratio"));
+}
+
+function isWhole(value: unknown): value is number | bigint {
+  return typeof value === "bigint" || Number.isSafeInteger(value);
 }
 
 function ofTerms(numerator: unknown, denominator: unknown, place: string) {
-  for (const term of [numerator, denominator]) {
-    if (!Number.isSafeInteger(term))
-      refuse("unreadable", place, `${quoted(term)} is not a whole number; give two terms such as 1, 7`);
+  if (!isWhole(numerator) || !isWhole(denominator)) {
+    const term = isWhole(numerator) ? denominator : numerator;
+    return refuse("unreadable", place, `${quoted(term)} is not a whole number; give two terms such as 1, 7`);
   }
-  if (denominator === 0) refuse("out-of-range", place, "divides by 0; give a denominator that is not 0");
-  const { s, n, d } = rational(numerator as number, denominator as number);
-  return parseRational(`${s * n}/${d}`, place);
+  if (BigInt(denominator) === 0n) refuse("out-of-range", place, "divides by 0; give a denominator that is not 0");
+  return rational(numerator, denominator);
 }
 
 /**

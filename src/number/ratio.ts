@@ -64,7 +64,7 @@ const exactPattern = /^(-?\d{1,300})(?:\/0*([1-9]\d{0,299}))?$/;
  *
  * @throws {@link InputError} when it is none.
  */
-export function fromExact(text: Exact): Fraction {
+export function fromExact(text: string): Fraction {
   return (
     readExact(text) ??
     refuse("unreadable", "exact", `${quoted(text)} is not exact text; give "p/q" or "p" as the library writes it`)

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { countsFromAngle, parseAngle } from "../../src/index.ts";
+import { countsFromAngle, parseAngle, revolutions } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 const degrees = (text: string) => parseAngle(`${text}°`);
-const divisionsOf = (angle: string, uncertainty: string) => countsFromAngle(angle, uncertainty).map(({ divisions }) => divisions);
+const divisionsOf = (angle: string, uncertainty: string) =>
+  countsFromAngle(revolutions(angle), revolutions(uncertainty)).map(({ divisions }) => divisions);
 
 /** Readings in millionths of a turn: an angle, and how far off it may be. */
 const readings = fc
@@ -29,15 +30,20 @@ it("2.9° to ± 0.05° is told apart over 5 teeth", () => {
 });
 
 it("a true angle is its count alone", () => {
-  expect(countsFromAngle("1/127", "0")).toEqual([{ divisions: 127, teethToTellFromNext: null }]);
+  expect(countsFromAngle(revolutions("1/127"), revolutions("0"))).toEqual([{ divisions: 127, teethToTellFromNext: null }]);
 });
 
 it("an angle that no count has is none", () => {
-  expect(countsFromAngle("2/5", "0")).toEqual([]);
+  expect(countsFromAngle(revolutions("2/5"), revolutions("0"))).toEqual([]);
 });
 
 it("where even the whole wheel would not tell, it says so", () => {
-  expect(countsFromAngle("3/10", "2/10").map(({ divisions, teethToTellFromNext }) => [divisions, teethToTellFromNext])).toEqual([
+  expect(
+    countsFromAngle(revolutions("3/10"), revolutions("2/10")).map(({ divisions, teethToTellFromNext }) => [
+      divisions,
+      teethToTellFromNext,
+    ]),
+  ).toEqual([
     [2, null],
     [3, null],
     [4, null],
@@ -67,7 +73,7 @@ describe("laws", () => {
   it("over the teeth named, the two counts read apart; over one tooth less they may not", () => {
     fc.assert(
       fc.property(readings, ({ read, either }) => {
-        const counts = countsFromAngle(millionths(read), millionths(either));
+        const counts = countsFromAngle(revolutions(millionths(read)), revolutions(millionths(either)));
         for (const [index, { divisions, teethToTellFromNext }] of counts.entries()) {
           const next = counts[index + 1]?.divisions;
           if (next === undefined) {
@@ -92,7 +98,7 @@ describe("laws", () => {
       fc.property(fc.integer({ min: 10, max: 60 }), fc.integer({ min: 1, max: 20 }), offs, offs, (count, either, off, again) => {
         // Read to ± either/10,000 of a turn, and the eye is off by halves of that.
         const reading = `${20_000 + off * either * count}/${20_000 * count}`;
-        const counts = countsFromAngle(reading, `${either}/10000`);
+        const counts = countsFromAngle(revolutions(reading), revolutions(`${either}/10000`));
         expect(counts.map(({ divisions }) => divisions)).toContain(count);
         const teeth = counts.slice(0, -1).map(({ teethToTellFromNext }) => teethToTellFromNext ?? Number.POSITIVE_INFINITY);
         const most = Math.max(1, ...teeth);
@@ -110,7 +116,7 @@ describe("refusals", () => {
     ["an uncertainty as large as the angle", "1/100", "1/100"],
     ["an uncertainty larger than the angle", "1/100", "1/50"],
   ])("%s", (_, angle, uncertainty) => {
-    expect(refusalLines(() => countsFromAngle(angle, uncertainty))).toEqual([
+    expect(refusalLines(() => countsFromAngle(revolutions(angle), revolutions(uncertainty)))).toEqual([
       "uncertainty: it is as large as the angle itself, so any count would fit; read the angle over more teeth",
     ]);
   });
@@ -125,6 +131,6 @@ describe("refusals", () => {
       "uncertainty: it lets over 10,000 counts fit; read the angle over more teeth",
     ],
   ])("%s", (_, angle, uncertainty, told) => {
-    expect(refusalLines(() => countsFromAngle(angle, uncertainty))).toEqual([told]);
+    expect(refusalLines(() => countsFromAngle(revolutions(angle), revolutions(uncertainty)))).toEqual([told]);
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CircleLayout, chord, coordinates } from "../../src/index.ts";
+import { type CircleLayout, chord, coordinates, revolutions } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 const radii = fc.integer({ min: 1, max: 2_000_000 }).map((thousandths) => thousandths / 1000);
@@ -26,7 +26,7 @@ describe("bolt circles that can be worked in the head (our own arithmetic)", () 
   });
 
   it("4 on a radius of 10 from the left and bottom tangents, clockwise from the top", () => {
-    expect(coordinates(4, { radius: 10, startAngle: "1/4", sense: "clockwise", origin: "tangents" })).toEqual([
+    expect(coordinates(4, { radius: 10, startAngle: revolutions("1/4"), sense: "clockwise", origin: "tangents" })).toEqual([
       { tooth: 1, x: 10, y: 20 },
       { tooth: 2, x: 20, y: 10 },
       { tooth: 3, x: 10, y: 0 },
@@ -55,7 +55,7 @@ describe("laws of coordinates", () => {
   it("lie where plain trigonometry puts them", () => {
     fc.assert(
       fc.property(counts, radii, starts, layouts, (divisions, radius, start, { sense, origin }) => {
-        const list = coordinates(divisions, { radius, startAngle: start.text, sense, origin });
+        const list = coordinates(divisions, { radius, startAngle: revolutions(start.text), sense, origin });
         expect(list.map(({ tooth }) => tooth)).toEqual(Array.from({ length: divisions }, (_, index) => index + 1));
         for (const { tooth, x, y } of list) {
           const turns = start.turns + ((sense === "clockwise" ? -1 : 1) * (tooth - 1)) / divisions;
@@ -76,7 +76,7 @@ describe("laws of coordinates", () => {
         layouts,
         fc.nat(),
         (divisions, radius, start, layout, pick) => {
-          const list = coordinates(divisions, { radius, startAngle: start.text, ...layout });
+          const list = coordinates(divisions, { radius, startAngle: revolutions(start.text), ...layout });
           const shift = layout.origin === "tangents" ? radius : 0;
           const apart = 1 + (pick % (divisions - 1));
           for (const [index, at] of list.entries()) {
@@ -93,7 +93,7 @@ describe("laws of coordinates", () => {
   it("from the tangents nothing is below 0 or over the diameter", () => {
     fc.assert(
       fc.property(counts, radii, starts, (divisions, radius, start) => {
-        for (const { x, y } of coordinates(divisions, { radius, startAngle: start.text, origin: "tangents" })) {
+        for (const { x, y } of coordinates(divisions, { radius, startAngle: revolutions(start.text), origin: "tangents" })) {
           expect(Math.min(x, y)).toBeGreaterThanOrEqual(0);
           expect(Math.max(x, y)).toBeLessThanOrEqual(2 * radius);
         }
@@ -132,14 +132,10 @@ describe("refusals of coordinates", () => {
       () => coordinates(0, layout({})),
       "divisions: 0 is not a count of divisions; give a whole number from 1 to 10,000,000",
     ],
-    [
-      "too many",
-      () => coordinates(100_001, layout({})),
-      "divisions: 100,001 positions are too many to list; give at most 100,000",
-    ],
+    ["too many", () => coordinates(100_001, layout({})), "divisions: 100,001 places are too many to list; give at most 100,000"],
     [
       "a start below 0",
-      () => coordinates(12, layout({ startAngle: "-1/8" })),
+      () => coordinates(12, layout({ startAngle: revolutions("-1/8") })),
       'startAngle: "-1/8" is not an angle from 0 to 1,000 revolutions',
     ],
     ["a chord to itself", () => chord(12, 10, 0), "apart: 0 is not a number of divisions between two of 12; give 1 to 11"],

@@ -7,7 +7,10 @@ import {
   type Head,
   leastCountArcSeconds,
   type Reading,
+  type Revolutions,
+  ratio,
   readyHeads,
+  revolutions,
   type Scale,
   type ScaleSpec,
   type Side,
@@ -116,7 +119,7 @@ describe("the marks that the hand finds", () => {
   });
 
   it("the figure of a dial in degrees is within its turn: 33° on 90:1 is 8 turns and 1°", () => {
-    const [first] = dialsOf(dialReadings(dial90, 1, { startAngle: "33/360" }));
+    const [first] = dialsOf(dialReadings(dial90, 1, { startAngle: revolutions("33/360") }));
     expect(first).toMatchObject({ turns: 8, mark: 60, line: 0, figure: "1/360", errorArcSeconds: 0 });
   });
 
@@ -135,21 +138,21 @@ describe("the marks that the hand finds", () => {
 
   it("a ring at 124° at tooth 1 of 90 reads 124, 120, 116 on the minus side and 124, 128, 132 on the plus side", () => {
     const rings = (side: Side) =>
-      dialReadings(head40, 90, { startAngle: "124/360", side }).positions.map(({ ring }) => ring?.mark);
+      dialReadings(head40, 90, { startAngle: revolutions("124/360"), side }).positions.map(({ ring }) => ring?.mark);
     expect(rings("minus").slice(0, 3)).toEqual([124, 120, 116]);
     expect(rings("plus").slice(0, 3)).toEqual([124, 128, 132]);
     expect(rings("minus").slice(30, 34)).toEqual([4, 0, 356, 352]);
   });
 
   it("tooth 2 of 7 from 124° back is at 72° 34′: at 73° the work has turned too little", () => {
-    const { positions } = dialReadings(head40, 7, { startAngle: "124/360", side: "minus" });
+    const { positions } = dialReadings(head40, 7, { startAngle: revolutions("124/360"), side: "minus" });
     expect(positions[1]?.ring).toMatchObject({ mark: 73, side: "minus" });
     expect(positions[1]?.ring?.errorArcSeconds).toBeCloseTo(51 * 3600 - 1_296_000 / 7, 6);
     expect(positions[1]?.angle).toBe("127/630");
   });
 
   it("on the minus side a dial's turns are the zeros since tooth 1: from 1° on a turn of 4°, 33° back are 9 and to 0", () => {
-    const { positions } = dialReadings(dial90, 120, { startAngle: "1/360", side: "minus" });
+    const { positions } = dialReadings(dial90, 120, { startAngle: revolutions("1/360"), side: "minus" });
     expect([0, 1, 11].map((index) => positions[index]?.dial)).toMatchObject([
       { turns: 0, figure: "1/360" },
       { turns: 1, figure: "1/180" },
@@ -164,7 +167,7 @@ describe("the marks that the hand finds", () => {
 
   it("the ring shows no turns: after one round it is at its zero again", () => {
     const head = defineHead({ wormRatio: 90, ring: { marksPerTurn: 360, vernierLines: 12 }, dial: { marksPerTurn: 240 } });
-    const { positions } = dialReadings(head, 8, { startAngle: "15/16" });
+    const { positions } = dialReadings(head, 8, { startAngle: revolutions("15/16") });
     expect(positions.map(({ ring }) => [ring?.turns, ring?.mark, ring?.line])).toEqual([
       [0, 337, 6],
       [0, 22, 6],
@@ -178,7 +181,7 @@ describe("the marks that the hand finds", () => {
   });
 
   it("a least count is 10″ on the dial and 5′ on the ring", () => {
-    expect(leastCountArcSeconds(dial90.dial as Scale, "90")).toBe(10);
+    expect(leastCountArcSeconds(dial90.dial as Scale, ratio("90"))).toBe(10);
     expect(leastCountArcSeconds({ marksPerTurn: 360, vernierLines: 12, figures: "angle" })).toBe(300);
   });
 });
@@ -209,7 +212,7 @@ describe("laws of readings", () => {
             ring: handScale(scales.ring.steps, scales.ring.perSpindle, start, side),
           };
           const head = defineHead({ wormRatio, dial, ring });
-          for (const at of dialReadings(head, count, { startAngle: turnsText(start), side }).positions) {
+          for (const at of dialReadings(head, count, { startAngle: revolutions(turnsText(start)), side }).positions) {
             for (const name of ["dial", "ring"] as const) {
               const { perSpindle, lines, steps } = scales[name];
               const { zeros: passed, step, tooFar } = hands[name].turnTo({ n: BigInt(at.tooth - 1), d: BigInt(count) });
@@ -260,12 +263,12 @@ describe("refusals of readings", () => {
     [
       "more than can be listed",
       () => dialReadings(dial90, 100_001),
-      "divisions: 100,001 positions are too many to list; give at most 100,000",
+      "divisions: 100,001 places are too many to list; give at most 100,000",
     ],
     [
       "a start that is no angle",
-      () => dialReadings(dial90, 12, { startAngle: "x" }),
-      'startAngle: "x" is not an exact number; give a whole number or a fraction in quotes, such as "81/2"',
+      () => dialReadings(dial90, 12, { startAngle: "2.9" as Revolutions }),
+      'startAngle: "2.9" is not an angle in revolutions; give text such as "29/3600", or parseAngle("2.9°") for degrees',
     ],
   ])("%s", (_, act, told) => {
     expect(refusalLines(act)).toEqual([told]);

@@ -6,6 +6,8 @@ import {
   indexAngle,
   type NearestTooth,
   parseAngle,
+  type Revolutions,
+  revolutions,
   type Scale,
   type Setting,
   toothAt,
@@ -22,18 +24,18 @@ describe("where the ring stands", () => {
   });
 
   it("half-way between two teeth it is the later one, and is not sure", () => {
-    expect(toothAt(best(8), "1/16")).toEqual({ tooth: 2, past: "-1/16", sure: false, alike: null });
+    expect(toothAt(best(8), revolutions("1/16"))).toEqual({ tooth: 2, past: "-1/16", sure: false, alike: null });
   });
 
   it("just short of the full turn it is tooth 1", () => {
-    expect(toothAt(best(8), "99/100")).toEqual({ tooth: 1, past: "-1/100", sure: true, alike: null });
+    expect(toothAt(best(8), revolutions("99/100"))).toEqual({ tooth: 1, past: "-1/100", sure: true, alike: null });
   });
 
   it("an angle that does not divide the turn: the last position before the turn, or the start", () => {
-    const setting = indexAngle(head40, "2/5").settings[0] as Setting;
-    expect(toothAt(setting, "79/100")).toEqual({ tooth: 3, past: "-1/100", sure: true, alike: null });
-    expect(toothAt(setting, "97/100")).toEqual({ tooth: 1, past: "-3/100", sure: true, alike: null });
-    expect(toothAt(setting, "81/100")).toEqual({ tooth: 3, past: "1/100", sure: true, alike: null });
+    const setting = indexAngle(head40, revolutions("2/5")).settings[0] as Setting;
+    expect(toothAt(setting, revolutions("79/100"))).toEqual({ tooth: 3, past: "-1/100", sure: true, alike: null });
+    expect(toothAt(setting, revolutions("97/100"))).toEqual({ tooth: 1, past: "-3/100", sure: true, alike: null });
+    expect(toothAt(setting, revolutions("81/100"))).toEqual({ tooth: 3, past: "1/100", sure: true, alike: null });
   });
 });
 
@@ -46,7 +48,7 @@ describe("a ring that is turned to the minus side", () => {
     ["128", 90],
   ])("90 from 124° down: at %s° it is tooth %i", (reading, tooth) => {
     const zero = { startAngle: parseAngle("124"), side: "minus" } as const;
-    const angle = reading === "0" ? "0" : parseAngle(reading);
+    const angle = reading === "0" ? revolutions(0) : parseAngle(reading);
     expect(toothAt(best(90), angle, zero)).toMatchObject({ tooth, past: "0", sure: true });
   });
 
@@ -70,7 +72,7 @@ describe("a reading stands for all that is within half a mark of it", () => {
   });
 
   it("and at its zero teeth 1000 to 2", () => {
-    expect(toothAt(best(1000), "0", { ring: degrees }).alike).toEqual({ first: 1000, last: 2, count: 3 });
+    expect(toothAt(best(1000), revolutions("0"), { ring: degrees }).alike).toEqual({ first: 1000, last: 2, count: 3 });
   });
 
   it("with a vernier to 5 minutes it is tooth 501 alone", () => {
@@ -89,13 +91,18 @@ describe("a reading stands for all that is within half a mark of it", () => {
 describe("laws", () => {
   it("the place of every tooth, turned there by hand to either side, says which tooth it is", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 200 }), zeros, fc.nat(), (count, { startAngle = "0", side = "plus" }, pick) => {
-        const tooth = 1 + (pick % count);
-        const turned = { n: BigInt(side === "minus" ? 1 - tooth : tooth - 1), d: BigInt(count) };
-        const ring = turnsText(withinTurn(add(turnsOf(startAngle), turned)));
-        const step = { spindlePerMove: `1/${count}`, teethPerMove: 1 };
-        expect(toothAt(step, ring, { startAngle, side })).toEqual({ tooth, past: "0", sure: true, alike: null });
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 200 }),
+        zeros,
+        fc.nat(),
+        (count, { startAngle = revolutions(0), side = "plus" }, pick) => {
+          const tooth = 1 + (pick % count);
+          const turned = { n: BigInt(side === "minus" ? 1 - tooth : tooth - 1), d: BigInt(count) };
+          const ring = turnsText(withinTurn(add(turnsOf(startAngle), turned)));
+          const step = { spindlePerMove: revolutions(1, count), teethPerMove: 1 };
+          expect(toothAt(step, revolutions(ring), { startAngle, side })).toEqual({ tooth, past: "0", sure: true, alike: null });
+        },
+      ),
     );
   });
 
@@ -109,9 +116,9 @@ describe("laws", () => {
         (count, zero, scale, pick) => {
           const head = defineHead({ wormRatio: 1, plates: [{ name: "1", circles: [2] }], ring: scale });
           const { positions } = dialReadings(head, count, zero);
-          const figures = positions.map(({ ring }) => ring?.figure ?? "");
-          const figure = figures[pick % count] ?? "";
-          const step = { spindlePerMove: `1/${count}`, teethPerMove: 1 };
+          const figures = positions.map(({ ring }) => ring?.figure ?? revolutions(0));
+          const figure = figures[pick % count] ?? revolutions(0);
+          const step = { spindlePerMove: revolutions(1, count), teethPerMove: 1 };
           const at = toothAt(step, figure, { ...zero, ring: head.ring });
           const alike = listed(at.alike, count);
           const same = positions.filter((_, index) => figures[index] === figure).map(({ tooth }) => tooth);
@@ -138,7 +145,7 @@ describe("laws", () => {
         const count = setting.proof.moves;
         const tooth = 1 + (pick % count);
         const reading = withinTurn({ n: BigInt((tooth - 1) * 100 + hundredths), d: BigInt(count * 100) });
-        expect(toothAt(setting, turnsText(reading))).toEqual({
+        expect(toothAt(setting, revolutions(turnsText(reading)))).toEqual({
           tooth,
           past: turnsText(turnsOf(`${hundredths}/${count * 100}`)),
           sure: Math.abs(hundredths) <= 25,
@@ -150,8 +157,10 @@ describe("laws", () => {
 });
 
 it("refuses a reading that is none", () => {
-  expect(refusalLines(() => toothAt(best(86), "-1/4"))).toEqual(['angle: "-1/4" is not an angle from 0 to 1,000 revolutions']);
-  expect(refusalLines(() => toothAt(best(86), "0", { startAngle: "1/0" }))).toEqual([
+  expect(refusalLines(() => toothAt(best(86), revolutions("-1/4")))).toEqual([
+    'angle: "-1/4" is not an angle from 0 to 1,000 revolutions',
+  ]);
+  expect(refusalLines(() => toothAt(best(86), revolutions("0"), { startAngle: "1/0" as Revolutions }))).toEqual([
     'startAngle: "1/0" divides by zero; give a fraction such as 81/2',
   ]);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, parseAngle, readyHeads, unequalSpacing } from "../../src/index.ts";
+import { defineHead, fromExact, parseAngle, readyHeads, revolutions, unequalSpacing } from "../../src/index.ts";
 
 const [head] = readyHeads;
 if (!head) throw new Error("there is a ready head");
@@ -84,8 +84,10 @@ describe("unequal spacing", () => {
 
   it("refuses no steps, a step of nothing and a plate that is not there", () => {
     expect(() => unequalSpacing(head, [])).toThrow("steps: there are none; give the angle from each place to the next");
-    expect(() => unequalSpacing(head, ["1/6", "0"])).toThrow('angle: "0" is no angle to move by; give one above 0');
-    expect(() => unequalSpacing(head, ["1/6"], { mounted: "9" })).toThrow(
+    expect(() => unequalSpacing(head, [revolutions("1/6"), revolutions("0")])).toThrow(
+      'angle: "0" is no angle to move by; give one above 0',
+    );
+    expect(() => unequalSpacing(head, [revolutions("1/6")], { mounted: "9" })).toThrow(
       'mounted: this head has no plate "9"; its plates are 1, 2, 3',
     );
     expect(() => unequalSpacing(head, Array(10_001).fill("1/6"))).toThrow("10,001 are too many; give at most 10,000");

@@ -5,6 +5,7 @@ import {
   gearsForgotten,
   type Head,
   indexDivisions,
+  ratio,
   readyHeads,
   type SetMove,
   type Setting,
@@ -13,7 +14,7 @@ import {
 import { counts, heads, small, teethPerMove } from "../support/arbitraries.ts";
 import { refusalLines } from "../support/refusal.ts";
 
-const onHead40 = (move: Partial<SetMove>): SetMove => ({ wormRatio: "40", turns: 0, spaces: 0, circle: null, ...move });
+const onHead40 = (move: Partial<SetMove>): SetMove => ({ wormRatio: ratio("40"), turns: 0, spaces: 0, circle: null, ...move });
 
 describe("moves that gave another count in the shop (common practice, no source; the arithmetic is 40 ÷ the move)", () => {
   it.each([
@@ -98,7 +99,7 @@ describe("laws", () => {
     });
     fc.assert(
       fc.property(move, fc.integer({ min: 1, max: 6 }), (move, teeth) => {
-        const gives = whatMoveGives({ wormRatio: "40", ...move }, teeth);
+        const gives = whatMoveGives({ wormRatio: ratio("40"), ...move }, teeth);
         const perMove = (move.turns * move.circle + move.spaces) / (40 * move.circle);
         // In places of the count itself: a half of one is the furthest that the nearest can be.
         expect(Math.abs(teeth / perMove - gives.divisions)).toBeLessThanOrEqual(0.5 + 1e-9);
@@ -144,7 +145,7 @@ describe("refusals", () => {
     ],
     [
       "a worm ratio of 0",
-      { wormRatio: "0", turns: 1 },
+      { wormRatio: ratio(0), turns: 1 },
       1,
       'setting.wormRatio: "0" is not an exact number above 0, such as "40" or "81/2"',
     ],

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   defineHead,
-  type Exact,
   fromExact,
   type Head,
   type HeadSpec,
@@ -13,7 +12,9 @@ import {
   type NearSetting,
   nearSettings,
   prove,
+  ratio,
   readyHeads,
+  revolutions,
   spindleTurnsPerMove,
 } from "../../src/index.ts";
 import { counts, headSpecs, small } from "../support/arbitraries.ts";
@@ -50,7 +51,7 @@ describe("near settings of one move made over and over", () => {
       fc.property(headSpecs(small).map(defineHead), fc.integer({ min: 1, max: 4 }), (head, teethPerMove) => {
         for (let divisions = 1; divisions <= 40; divisions += 1) {
           const found = nearSettings(head, { divisions }, { teethPerMove }).filter(isMove);
-          const key = (kind: string, teeth: number, closing: Exact) => `${kind}, ${teeth} a move, ${closing}`;
+          const key = (kind: string, teeth: number, closing: string) => `${kind}, ${teeth} a move, ${closing}`;
           expect(
             found.map((near) => key(near.kind, near.teethPerMove, fromExact(near.error.closing).abs().toFraction())).sort(),
           ).toEqual(
@@ -100,7 +101,7 @@ describe("near settings of one move made over and over", () => {
 });
 
 /** The errors of all teeth, found one by one, against those that a setting states. */
-function expectErrors(near: NearSetting, errors: ReadonlyMap<number, ReturnType<typeof fromExact>>, closing: Exact): void {
+function expectErrors(near: NearSetting, errors: ReadonlyMap<number, ReturnType<typeof fromExact>>, closing: string): void {
   const at = (tooth: number) => errors.get(tooth) ?? fromExact("0");
   const largest = (list: readonly ReturnType<typeof fromExact>[]) =>
     list.map((each) => each.abs()).reduce((a, b) => (a.gt(b) ? a : b));
@@ -249,7 +250,7 @@ describe("the list of near settings", () => {
 
 describe("near settings of an angle", () => {
   it("miss by the error of the one move", () => {
-    const { exact, near } = indexAngle(ungeared, "29/3601");
+    const { exact, near } = indexAngle(ungeared, revolutions("29/3601"));
     expect(exact).toBe(false);
     for (const each of near.filter(isMove)) {
       const error = fromExact(spindleTurnsPerMove(each)).sub(fromExact("29/3601"));
@@ -262,10 +263,10 @@ describe("near settings of an angle", () => {
 
 describe("what is not tried", () => {
   it("is gearing for an angle of over one turn of the work", () => {
-    const kinds = indexAngle(geared, "100003/997").near.map(({ kind }) => kind);
+    const kinds = indexAngle(geared, revolutions("100003/997")).near.map(({ kind }) => kind);
     expect(kinds).toContain("compound");
     expect(kinds).not.toContain("two-pair");
-    expect(indexAngle(geared, "303/9973", { near: true }).near.map(({ kind }) => kind)).toContain("two-pair");
+    expect(indexAngle(geared, revolutions("303/9973"), { near: true }).near.map(({ kind }) => kind)).toContain("two-pair");
   });
 
   it("is a move where the direct plate serves", () => {
@@ -307,7 +308,7 @@ describe("how near a head comes", () => {
 
   it("comes as near to 106 as the handbook's 1 + 7/39 + 29/41 for five teeth, which is 40.5″ out (our arithmetic)", () => {
     const handbook = {
-      wormRatio: "40",
+      wormRatio: ratio(40),
       turns: 1,
       spaces: 7,
       circle: 39,

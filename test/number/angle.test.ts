@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { arcSeconds, formatAngle, parseAngle } from "../../src/number/angle.ts";
-import { fromExact, rational, toExact } from "../../src/number/ratio.ts";
+import { revolutions } from "../../src/number/exact.ts";
+import { fromExact, rational, toRevolutions } from "../../src/number/ratio.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 describe("parseAngle", () => {
@@ -103,13 +104,13 @@ describe("formatAngle", () => {
     ["-1/12960000", 0, "≈ 0° 00′ 00″"],
     ["3599999/1296000000", 0, "≈ 1° 00′ 00″"],
   ])("writes %s rev to %i places as %s", (angle, places, text) => {
-    expect(formatAngle(angle, places)).toBe(text);
+    expect(formatAngle(revolutions(angle), places)).toBe(text);
   });
 
   it("parseAngle reads back what formatAngle writes of whole hundredths of a second", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 129_600_000 }), (hundredths) => {
-        const angle = toExact(rational(hundredths, 129_600_000));
+        const angle = toRevolutions(rational(hundredths, 129_600_000));
         expect(parseAngle(formatAngle(angle, 2))).toBe(angle);
       }),
     );
@@ -123,7 +124,7 @@ describe("formatAngle", () => {
         fc.integer({ min: 0, max: 2 }),
         (n, d, places) => {
           const angle = rational(Math.min(n, d), d);
-          const text = formatAngle(toExact(angle), places).replace("≈ ", "");
+          const text = formatAngle(toRevolutions(angle), places).replace("≈ ", "");
           fc.pre(/[1-9]/.test(text));
           const error = fromExact(parseAngle(text))
             .sub(angle)
@@ -138,10 +139,10 @@ describe("formatAngle", () => {
 });
 
 it("arcSeconds gives seconds of a part of a turn", () => {
-  expect([arcSeconds("1/1296000"), arcSeconds("-1/360"), arcSeconds("0"), arcSeconds("1/7")]).toEqual([
-    1,
-    -3600,
-    0,
-    1_296_000 / 7,
-  ]);
+  expect([
+    arcSeconds(revolutions("1/1296000")),
+    arcSeconds(revolutions("-1/360")),
+    arcSeconds(revolutions("0")),
+    arcSeconds(revolutions("1/7")),
+  ]).toEqual([1, -3600, 0, 1_296_000 / 7]);
 });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, indexAngle, indexDivisions, parseAngle, prove, spindleTurnsPerMove } from "../../src/index.ts";
-import { toExact } from "../../src/number/ratio.ts";
+import { defineHead, indexAngle, indexDivisions, parseAngle, prove, ratio, spindleTurnsPerMove } from "../../src/index.ts";
+import { parseRational } from "../../src/number/parse-rational.ts";
+import { toRevolutions } from "../../src/number/ratio.ts";
 import { threePlates } from "../support/ready.ts";
 import { directHole, eightFifty, angles as others } from "./angles.ts";
 import { quarterDegree, angles as treatise } from "./practical-treatise.ts";
 
-const revolutions = (degrees: string): string => toExact(fromExact(degrees).div(360));
+const revolutions = (degrees: string) => toRevolutions(parseRational(degrees, "degrees").div(360));
 const angles = [...treatise, ...others];
 
 describe("angles of publications, 40:1", () => {
@@ -16,7 +17,7 @@ describe("angles of publications, 40:1", () => {
     const { settings } = indexAngle(head, revolutions(degrees));
     expect(settings).toContainEqual(expect.objectContaining({ method: "simple", turns, spaces, circle }));
     // The other way: the move printed, made on the mechanism, gives the angle printed.
-    const turned = spindleTurnsPerMove({ wormRatio: "40", turns, spaces, circle });
+    const turned = spindleTurnsPerMove({ wormRatio: ratio(40), turns, spaces, circle });
     expect(turned).toBe(revolutions(degrees));
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { exactSettings, fromExact, type Head, indexAngle, indexDivisions, spindleTurnsPerMove } from "../../src/index.ts";
-import { rational, toExact } from "../../src/number/ratio.ts";
+import { exactSettings, fromExact, type Head, indexAngle, indexDivisions, ratio, spindleTurnsPerMove } from "../../src/index.ts";
+import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { settings, stepsFor69 } from "./compound.ts";
 import { type PartOfTurn, partsOfTurn, source } from "./handbook-parts-of-turn.ts";
@@ -16,14 +16,14 @@ describe("counts by two circles of one face, 40:1", () => {
     expect(found).toContainEqual(
       expect.objectContaining({ method: "compound", turns: 0, spaces, circle, second: { ...second, direction } }),
     );
-    const turned = spindleTurnsPerMove({ wormRatio: "40", turns: 0, spaces, circle, second: { ...second, direction } });
+    const turned = spindleTurnsPerMove({ wormRatio: ratio("40"), turns: 0, spaces, circle, second: { ...second, direction } });
     expect(turned).toBe(`1/${divisions}`);
   });
 
   it("69: 44/23 − 44/33 is 21/23 − 11/33 is 40/69", () => {
     const [first = "", second = ""] = stepsFor69.unreduced;
-    expect(toExact(fromExact(first).sub(fromExact(second)))).toBe(stepsFor69.turns);
-    expect(toExact(rational(21, 23).sub(rational(11, 33)))).toBe(stepsFor69.turns);
+    expect(toRevolutions(fromExact(first).sub(fromExact(second)))).toBe(stepsFor69.turns);
+    expect(toRevolutions(rational(21, 23).sub(rational(11, 33)))).toBe(stepsFor69.turns);
   });
 });
 
@@ -47,7 +47,7 @@ describe(`${source.title}, ${source.place}`, () => {
     const error = turnsOf(row).sub(fromDecimal(row.part)).abs();
     expect(error.compare(rational(1, 20_000))).toBeLessThanOrEqual(0);
     const [spaces, circle] = row.first;
-    const { settings: found } = indexAngle(headOf(row), toExact(turnsOf(row).div(40)), { methods: ["simple"] });
+    const { settings: found } = indexAngle(headOf(row), toRevolutions(turnsOf(row).div(40)), { methods: ["simple"] });
     expect(found).toContainEqual(expect.objectContaining({ method: "simple", turns: 0, spaces, circle }));
   });
 
@@ -58,7 +58,7 @@ describe(`${source.title}, ${source.place}`, () => {
     const [spaces, circle] = row.first;
     const [sign, otherSpaces, otherCircle] = row.second ?? ["+", 0, 0];
     const second = { spaces: otherSpaces, circle: otherCircle, direction: sign === "+" ? "with" : "against" };
-    const target = { angle: toExact(turnsOf(row).div(40)) };
+    const target = { angle: toRevolutions(turnsOf(row).div(40)) };
     const found = [...exactSettings(headOf(row), target, { methods: ["simple", "compound"] })];
     expect(found.map(({ method }) => method)).not.toContain("simple");
     expect(found).toContainEqual(expect.objectContaining({ method: "compound", turns: 0, spaces, circle, second }));

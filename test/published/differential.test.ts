@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { fromExact, indexDivisions, prove, type Setting, spindleTurnsPerMove } from "../../src/index.ts";
-import { rational, toExact } from "../../src/number/ratio.ts";
+import { fromExact, indexDivisions, prove, ratio, type Setting, spindleTurnsPerMove } from "../../src/index.ts";
+import { rational, toRatio } from "../../src/number/ratio.ts";
 import { threePlates } from "../support/ready.ts";
 import { onePair, source, twoPairs } from "./differential-from-memory.ts";
 import { geared, gearedByRatio } from "./practical-treatise.ts";
@@ -37,20 +37,26 @@ describe("Practical Treatise, p. 57, differential indexing", () => {
       ]);
       // The train as printed, gear by gear, on the mechanism.
       const { turns, spaces, circle, direction } = row;
-      const turned = spindleTurnsPerMove({ wormRatio: "40", turns, spaces, circle, gears: { drivers, driven, direction } });
+      const turned = spindleTurnsPerMove({
+        wormRatio: ratio("40"),
+        turns,
+        spaces,
+        circle,
+        gears: { drivers, driven, direction },
+      });
       expect(turned).toBe(`1/${row.divisions}`);
     },
   );
 
   it("1440: one space of 33 is no assumed whole count", () => {
     const [, quarter] = geared;
-    expect(toExact(rational(40 * quarter.circle, quarter.spaces))).toBe("1320");
+    expect(toRatio(rational(40 * quarter.circle, quarter.spaces))).toBe("1320");
     expect(fromExact(quarter.platePerSpindle).equals(rational(40 * (1320 - 1440), 1320))).toBe(true);
   });
 
   it("271 by 280: 3/21, the plate 9/7 with the crank, one pair, one idler", () => {
     const { divisions, assumed, spaces, circle, platePerSpindle, idlers, direction } = gearedByRatio;
-    expect(toExact(rational(40 * (assumed - divisions), assumed))).toBe(platePerSpindle);
+    expect(toRatio(rational(40 * (assumed - divisions), assumed))).toBe(platePerSpindle);
     const found = settingsFor(divisions).filter(
       (setting) => setting.spaces === spaces && setting.circle === circle && setting.gears?.drivers.length === 1,
     );
@@ -62,7 +68,7 @@ describe("Practical Treatise, p. 57, differential indexing", () => {
 
 describe(`differential settings, ${source.place}`, () => {
   const g = ({ divisions, assumed }: { divisions: number; assumed: number }) =>
-    toExact(rational(40 * (assumed - divisions), assumed));
+    toRatio(rational(40 * (assumed - divisions), assumed));
 
   it.each(onePair)("$divisions by $assumed: $spaces/$circle, spindle $spindle, worm $worm, $idlers idlers", (row) => {
     const move = { turns: 0, spaces: row.spaces, circle: row.circle };

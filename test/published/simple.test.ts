@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { defineHead, formatAngle, fromExact, indexDivisions, parseAngle } from "../../src/index.ts";
+import { defineHead, formatAngle, fromExact, indexDivisions, parseAngle, revolutions } from "../../src/index.ts";
 import { rational } from "../../src/number/ratio.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { fourteen, moves, plate } from "./army-od1644.ts";
@@ -54,7 +54,7 @@ describe("US Navy, wide range divider", () => {
 
   it("one turn of the small crank is 5′ 24″ of the work", () => {
     expect(parseAngle(arcPerTurn)).toBe(`1/${smallCrankRatio}`);
-    expect(formatAngle(`1/${smallCrankRatio}`)).toBe("0° 05′ 24″");
+    expect(formatAngle(revolutions(`1/${smallCrankRatio}`))).toBe("0° 05′ 24″");
   });
 
   it("400,000 divisions are one space of its 100", () => {

@@ -11,11 +11,12 @@ import {
   kindOf,
   orderOfPreference,
   prove,
+  revolutions,
   type SearchOptions,
   type Setting,
   type Target,
 } from "../../src/index.ts";
-import { toExact } from "../../src/number/ratio.ts";
+import { toRevolutions } from "../../src/number/ratio.ts";
 import { counts, headSpecs, heads, small, teethPerMove } from "../support/arbitraries.ts";
 import { threePlates } from "../support/ready.ts";
 import { settingKey } from "../support/setting-key.ts";
@@ -254,13 +255,13 @@ describe("the order of settings", () => {
 describe("angles", () => {
   const angles = fc
     .tuple(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 720 }))
-    .map(([n, d]) => toExact(fromExact(`${n}/${d}`)));
+    .map(([n, d]) => toRevolutions(fromExact(`${n}/${d}`)));
 
   it("a part 1/N of a turn has the settings of N divisions at one tooth per move", () => {
     fc.assert(
       fc.property(heads(), counts, (head, divisions) => {
         const options = { all: true, limit: 50, teethPerMove: 1 };
-        const asAngle = indexAngle(head, divisions === 1 ? "1" : `1/${divisions}`, options);
+        const asAngle = indexAngle(head, revolutions(divisions === 1 ? "1" : `1/${divisions}`), options);
         expect(asAngle.settings).toEqual(indexDivisions(head, divisions, options).settings);
       }),
     );

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { countsFromMarks, type MarksMeet } from "../../../src/gear/identify/tooth-count.ts";
 import { countsFromAngle } from "../../../src/machine/angle-by-eye.ts";
 import { parseAngle } from "../../../src/number/angle.ts";
+import { revolutions } from "../../../src/number/exact.ts";
 
 /** Turns the two wheels tooth by tooth until both marks are back. */
 function turnedTogether(teeth: number, mateTeeth: number): { turns: number; mateTurns: number } {
@@ -75,13 +76,16 @@ describe("an angle over several teeth", () => {
           const fits = Array.from({ length: 4000 }, (_, index) => index + 1).filter(
             (count) => (read - either) * count <= 3600 * teeth && 3600 * teeth <= (read + either) * count,
           );
-          expect(countsFromAngle(`${read}/3600`, `${either}/3600`, teeth).map(({ divisions }) => divisions)).toEqual(fits);
+          expect(
+            countsFromAngle(revolutions(`${read}/3600`), revolutions(`${either}/3600`), teeth).map(({ divisions }) => divisions),
+          ).toEqual(fits);
         },
       ),
     );
   });
 
   it("refuses a number of teeth that is none", () => {
-    for (const teeth of [0, 1.5, -3]) expect(() => countsFromAngle("1/10", "0", teeth)).toThrow(/teeth: .* is not a count/);
+    for (const teeth of [0, 1.5, -3])
+      expect(() => countsFromAngle(revolutions("1/10"), revolutions("0"), teeth)).toThrow(/teeth: .* is not a count/);
   });
 });

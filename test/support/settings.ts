@@ -7,6 +7,7 @@ import {
   indexDivisions,
   parseAngle,
   readyHeads,
+  revolutions,
   type Setting,
   type ZeroOptions,
 } from "../../src/index.ts";
@@ -60,7 +61,7 @@ export const settings: fc.Arbitrary<Setting> = fc
 export const zeros: fc.Arbitrary<ZeroOptions> = fc.record(
   {
     side: fc.constantFrom("plus", "minus"),
-    startAngle: fc.tuple(fc.integer({ min: 0, max: 719 }), fc.integer({ min: 1, max: 720 })).map(([n, d]) => `${n}/${d}`),
+    startAngle: fc.tuple(fc.integer({ min: 0, max: 719 }), fc.integer({ min: 1, max: 720 })).map(([n, d]) => revolutions(n, d)),
   },
   { requiredKeys: [] },
 );

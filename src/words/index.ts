@@ -20,19 +20,18 @@ export {
 } from "./gear/identify-words.ts";
 export { measureWords } from "./gear/measure-words.ts";
 export { noteWords } from "./gear/note-words.ts";
+export { type CheckInWords, checkItems, checksInWords, conditionItems } from "./gear/rebuilt-check-words.ts";
 export { cuttingCautions, heatCautions } from "./gear/repair-cautions.ts";
 export {
   blankItems,
-  type Check,
   centringItems,
-  checksOf,
   errorAtPitch,
   numbering,
   runsOf,
   sawItems,
-  spansListed,
   teethInRuns,
   thinItems,
+  withTheMate,
 } from "./gear/repair-items.ts";
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
@@ -54,7 +53,7 @@ export {
   signedArc,
   withPlus,
 } from "./numbers.ts";
-export { type PlaceColumn, placeColumns } from "./place-columns.ts";
+export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords } from "./reading-words.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { allMethods, type SetMove, spindleTurnsPerMove } from "../../src/index.ts";
+import { allMethods, ratio, type SetMove, spindleTurnsPerMove } from "../../src/index.ts";
 import { motionOf } from "../../src/mechanism/motion.ts";
-import { toExact } from "../../src/number/ratio.ts";
+import { toRatio } from "../../src/number/ratio.ts";
 import { type HandWorked, handWorked } from "../support/hand-worked.ts";
 import { refusalLines } from "../support/refusal.ts";
 import { wrong } from "../support/wrong.ts";
@@ -12,7 +12,7 @@ const named = cases.map((each) => [each.name, each] as const);
 
 /** The acts of one move as text: crank, plate and spindle, each in turns. */
 const actsOf = (move: SetMove) =>
-  motionOf(move).acts.map(({ crank, plate, spindle }) => [crank, plate, spindle].map(toExact).join(", "));
+  motionOf(move).acts.map(({ crank, plate, spindle }) => [crank, plate, spindle].map(toRatio).join(", "));
 
 describe("the acts of one move, as the hand makes them", () => {
   it("direct: the spindle alone", () => {
@@ -45,7 +45,7 @@ describe("the acts of one move, as the hand makes them", () => {
 });
 
 describe("a move that names no method", () => {
-  const move = { wormRatio: "40", turns: 0, spaces: 5, circle: 15 };
+  const move = { wormRatio: ratio(40), turns: 0, spaces: 5, circle: 15 };
 
   it("is simple, compound where there is a second part, geared where there are gears", () => {
     expect(spindleTurnsPerMove(move)).toBe("1/120");
@@ -113,7 +113,9 @@ describe("moves that no head can make are refused", () => {
   it("a train that turns the plate as fast as the crank, or faster, jams", () => {
     const { gears } = twoPairsWith.setting;
     const jam = (drivers: number[], driven: number[], wormRatio: string) =>
-      refusalLines(() => motionOf({ ...twoPairsWith.setting, wormRatio, gears: { ...gears, drivers, driven } }));
+      refusalLines(() =>
+        motionOf({ ...twoPairsWith.setting, wormRatio: ratio(wormRatio), gears: { ...gears, drivers, driven } }),
+      );
     const line = "setting.gears: turn the plate as fast as the crank or faster, so that nothing can move; give a slower train";
     expect(jam([40], [8], "5")).toEqual([line]);
     expect(jam([48], [8], "5")).toEqual([line]);

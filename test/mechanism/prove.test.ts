@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { prove, spindleTurnsPerMove, type UnprovedSetting } from "../../src/index.ts";
+import { prove, revolutions, spindleTurnsPerMove, type UnprovedSetting } from "../../src/index.ts";
 import { type HandWorked, handWorked } from "../support/hand-worked.ts";
 import { wrong } from "../support/wrong.ts";
 import { wrongMoves } from "../support/wrong-moves.ts";
@@ -29,13 +29,16 @@ describe("a wrong setting does not close by the identity", () => {
   it("of a move that reaches every division but goes round more often than it says", () => {
     // 11 turns + 9 of 21 is 2 of 7 where 1 of 7 is meant.
     expect(prove({ ...simple.setting, turns: 11, spaces: 9 }).closes).toBe(false);
-    expect(prove({ ...simple.setting, turns: 11, spaces: 9, spindlePerMove: "2/7" })).toMatchObject({ closes: true, rounds: 2 });
+    expect(prove({ ...simple.setting, turns: 11, spaces: 9, spindlePerMove: revolutions("2/7") })).toMatchObject({
+      closes: true,
+      rounds: 2,
+    });
   });
 });
 
 describe("what a proof does not ask for", () => {
   it("is the worm ratio of direct indexing, as the worm is out of mesh", () => {
-    expect(prove({ ...direct.setting, wormRatio: "0" }).closes).toBe(true);
+    expect(prove({ ...direct.setting, wormRatio: wrong("0") }).closes).toBe(true);
   });
 });
 
@@ -48,7 +51,9 @@ describe("the exact numbers of a setting that are none are refused by name", () 
     ["a spindle move that goes back", "-1/7"],
     ["one that is no number", "NaN"],
   ])("%s", (_, spindlePerMove) => {
-    expect(refusedBy({ ...simple.setting, spindlePerMove })).toThrow(`setting.spindlePerMove: "${spindlePerMove}" ${told}`);
+    expect(refusedBy({ ...simple.setting, spindlePerMove: wrong(spindlePerMove) })).toThrow(
+      `setting.spindlePerMove: "${spindlePerMove}" ${told}`,
+    );
   });
 
   it("a spindle move that is a number in itself", () => {

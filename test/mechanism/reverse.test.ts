@@ -1,20 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  exactSettings,
-  gearsForgotten,
-  type Head,
-  indexDivisions,
-  ratio,
-  readyHeads,
-  type SetMove,
-  type Setting,
-  whatMoveGives,
-} from "../../src/index.ts";
+import { exactSettings, gearsForgotten, type Ratio, ratio, type SetMove, whatMoveGives } from "../../src/index.ts";
 import { counts, heads, small, teethPerMove } from "../support/arbitraries.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { best } from "../support/settings.ts";
+import { wrong } from "../support/wrong.ts";
 
-const onHead40 = (move: Partial<SetMove>): SetMove => ({ wormRatio: ratio("40"), turns: 0, spaces: 0, circle: null, ...move });
+const onHead40 = (move: Partial<SetMove>): SetMove => ({ wormRatio: ratio(40), turns: 0, spaces: 0, circle: null, ...move });
 
 describe("moves that gave another count in the shop (common practice, no source; the arithmetic is 40 ÷ the move)", () => {
   it.each([
@@ -51,8 +43,6 @@ describe("a compound row that a handbook prints for 106: 1 + 7/39 + 29/41 (commo
 });
 
 describe("the gears forgotten", () => {
-  const best = (divisions: number) => indexDivisions(readyHeads[0] as Head, divisions).settings[0] as Setting;
-
   it("127 by 5 of 15 is cut as 120", () => {
     expect(best(127)).toMatchObject({ spaces: 5, circle: 15, gears: { drivers: [56], driven: [24] } });
     expect(gearsForgotten(best(127))).toMatchObject({ divisions: 120, exact: true });
@@ -99,7 +89,7 @@ describe("laws", () => {
     });
     fc.assert(
       fc.property(move, fc.integer({ min: 1, max: 6 }), (move, teeth) => {
-        const gives = whatMoveGives({ wormRatio: ratio("40"), ...move }, teeth);
+        const gives = whatMoveGives({ wormRatio: ratio(40), ...move }, teeth);
         const perMove = (move.turns * move.circle + move.spaces) / (40 * move.circle);
         // In places of the count itself: a half of one is the furthest that the nearest can be.
         expect(Math.abs(teeth / perMove - gives.divisions)).toBeLessThanOrEqual(0.5 + 1e-9);
@@ -145,7 +135,7 @@ describe("refusals", () => {
     ],
     [
       "a worm ratio of 0",
-      { wormRatio: ratio(0), turns: 1 },
+      { wormRatio: wrong<Ratio>("0"), turns: 1 },
       1,
       'setting.wormRatio: "0" is not an exact number above 0, such as "40" or "81/2"',
     ],

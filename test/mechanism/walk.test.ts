@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { allMethods, type Head, InputError, type Method, prove, type UnprovedSetting } from "../../src/index.ts";
+import {
+  allMethods,
+  type Head,
+  InputError,
+  type Method,
+  prove,
+  ratio,
+  revolutions,
+  type UnprovedSetting,
+} from "../../src/index.ts";
 import { type Act, type Motion, motionOf } from "../../src/mechanism/motion.ts";
 import { walk } from "../../src/mechanism/walk.ts";
 import { rational } from "../../src/number/ratio.ts";
@@ -110,8 +119,8 @@ describe("the moves go elsewhere", () => {
   it("with the gears turned the other way they close on another count: 113 for 127", () => {
     const gears = { ...onePairAgainst.setting.gears, direction: "with" as const };
     expect(closes({ ...onePairAgainst.setting, gears }, oneOfAll)).toBe(false);
-    expect(closes({ ...onePairAgainst.setting, gears, spindlePerMove: "1/113" }, oneOfAll)).toBe(true);
-    expect(closes({ ...onePairAgainst.setting, spindlePerMove: "1/113" }, oneOfAll)).toBe(false);
+    expect(closes({ ...onePairAgainst.setting, gears, spindlePerMove: revolutions("1/113") }, oneOfAll)).toBe(true);
+    expect(closes({ ...onePairAgainst.setting, spindlePerMove: revolutions("1/113") }, oneOfAll)).toBe(false);
   });
 
   it.each(named(cases.filter(({ setting }) => setting.plateStopPin === "out")))(
@@ -125,13 +134,13 @@ describe("the moves go elsewhere", () => {
     "on a head with a worm of 60, 80 or 81/2: %s",
     (_, { setting, head }) => {
       for (const wormRatio of ["60", "80", "81/2", "40"].filter((ratio) => ratio !== setting.wormRatio)) {
-        expect(closes(setting, { ...head, wormRatio })).toBe(false);
+        expect(closes(setting, { ...head, wormRatio: ratio(wormRatio) })).toBe(false);
       }
     },
   );
 
   it("is no matter to direct indexing: the worm is out of mesh", () => {
-    expect(closes(direct.setting, { ...oneOfAll, wormRatio: "60" })).toBe(true);
+    expect(closes(direct.setting, { ...oneOfAll, wormRatio: ratio(60) })).toBe(true);
   });
 
   it("of a move that skips divisions: 2 of 8 comes back after 4, with the odd ones left out", () => {
@@ -141,7 +150,7 @@ describe("the moves go elsewhere", () => {
   it("of a move that reaches every division but goes round more often than it says", () => {
     const twice = { ...simple.setting, turns: 11, spaces: 9 };
     expect(closes(twice, oneOfAll)).toBe(false);
-    expect(closes({ ...twice, spindlePerMove: "2/7" }, oneOfAll)).toBe(true);
+    expect(closes({ ...twice, spindlePerMove: revolutions("2/7") }, oneOfAll)).toBe(true);
   });
 });
 
@@ -162,15 +171,15 @@ describe("a motion that turns the work rightly, while a pin stands between two h
   };
 
   it("direct and by dial: the work is right where there is no hole, and no mark", () => {
-    const spindle = { ...direct, setting: { ...direct.setting, spindlePerMove: "1/8" } };
+    const spindle = { ...direct, setting: { ...direct.setting, spindlePerMove: revolutions("1/8") } };
     expect(walks(spindle, [act([0, 1], [0, 1], [1, 8])])).toBe(true);
-    expect(walks({ ...spindle, setting: { ...direct.setting, spindlePerMove: "1/7" } }, [act([0, 1], [0, 1], [1, 7])])).toBe(
-      false,
-    );
+    expect(
+      walks({ ...spindle, setting: { ...direct.setting, spindlePerMove: revolutions("1/7") } }, [act([0, 1], [0, 1], [1, 7])]),
+    ).toBe(false);
     expect(walks(dial, [act([90, 64], [0, 1], [1, 64])])).toBe(true);
-    expect(walks({ ...dial, setting: { ...dial.setting, spindlePerMove: "1/97" } }, [act([90, 97], [0, 1], [1, 97])])).toBe(
-      false,
-    );
+    expect(
+      walks({ ...dial, setting: { ...dial.setting, spindlePerMove: revolutions("1/97") } }, [act([90, 97], [0, 1], [1, 97])]),
+    ).toBe(false);
   });
 
   it("geared: the plate stands still, or turns the other way", () => {

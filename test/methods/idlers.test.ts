@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkOwned, defineHead, exactSettings, type HeadSpec, nearSettings, readyHeads } from "../../src/index.ts";
+import { checkOwned, defineHead, exactSettings, type HeadSpec, nearSettings } from "../../src/index.ts";
+import { threePlates } from "../support/ready.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 /** 127 by 56 to 24 turns the plate against the crank: two idlers on a head of the usual kind. */
@@ -42,7 +43,7 @@ describe("idlers are gears besides those of the train", () => {
         fc.array(fc.integer({ min: 20, max: 60 }), { maxLength: 2 }),
         fc.integer({ min: 50, max: 400 }),
         (owned, kept, divisions) => {
-          const head = defineHead({ ...readyHeads[0], id: "mine", gears: owned, idlers: kept });
+          const head = defineHead({ ...threePlates, id: "mine", gears: owned, idlers: kept });
           const exact = [...exactSettings(head, { divisions }, { teethPerMove: 3 })];
           const near = nearSettings(head, { divisions }, { teethPerMove: 3 });
           for (const setting of [...exact, ...near]) {
@@ -60,7 +61,7 @@ describe("idlers are gears besides those of the train", () => {
     for (let divisions = 50; divisions <= 400; divisions += 7) {
       const counts = [[], [30], [30, 36], null].map(
         (idlers) =>
-          [...exactSettings(defineHead({ ...readyHeads[0], id: "mine", gears: [24, 40, 56, 64], idlers }), { divisions })].length,
+          [...exactSettings(defineHead({ ...threePlates, id: "mine", gears: [24, 40, 56, 64], idlers }), { divisions })].length,
       );
       expect(counts).toEqual([...counts].sort((a, b) => a - b));
     }

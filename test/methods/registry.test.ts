@@ -10,6 +10,7 @@ import {
   kindOf,
   type Method,
   orderOfPreference,
+  ratio,
   type UnprovedSetting,
 } from "../../src/index.ts";
 import type { Law } from "../../src/methods/law.ts";
@@ -201,7 +202,7 @@ describe("checkOwned", () => {
 
   it("finds a plate ratio that is not that of the train", () => {
     const { gears } = onePairAgainst.setting;
-    expect(owned({ ...onePairAgainst.setting, gears: { ...gears, platePerSpindle: "7/3" } })).toEqual([
+    expect(owned({ ...onePairAgainst.setting, gears: { ...gears, platePerSpindle: ratio("7/3") } })).toEqual([
       "setting: turns its plate -7/3 times for one spindle turn, not 7/3",
     ]);
   });

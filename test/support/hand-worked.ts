@@ -1,4 +1,4 @@
-import { defineHead, type Head, type UnprovedSetting } from "../../src/index.ts";
+import { defineHead, type Head, ratio, revolutions, type UnprovedSetting } from "../../src/index.ts";
 import { ready } from "./ready.ts";
 
 /** 40:1 with one plate that has every circle of these settings, and a train for each. */
@@ -12,7 +12,7 @@ export const oneOfAll: Head = defineHead({
 
 const oddRatio = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [17] }] });
 
-const byOnes = { wormRatio: "40", teethPerMove: 1 } as const;
+const byOnes = { wormRatio: ratio("40"), teethPerMove: 1 } as const;
 const onPlate = { plate: "1", face: null } as const;
 const noPlate = { circle: null, plate: null, face: null, spaces: 0, armsEnclose: null } as const;
 const simple = { ...byOnes, ...onPlate, method: "simple", plateStopPin: "in" } as const;
@@ -38,7 +38,7 @@ export const handWorked = {
   simple: {
     // 40/7 = 5 + 5/7 = 5 + 15/21.
     name: "simple: 7 = 5 turns + 15/21",
-    setting: { ...simple, spindlePerMove: "1/7", turns: 5, spaces: 15, circle: 21, armsEnclose: 16 },
+    setting: { ...simple, spindlePerMove: revolutions("1/7"), turns: 5, spaces: 15, circle: 21, armsEnclose: 16 },
     head: oneOfAll,
     moves: 7,
     rounds: 1,
@@ -48,7 +48,7 @@ export const handWorked = {
   },
   wholeTurns: {
     name: "simple: 8 = 5 turns, no circle",
-    setting: { ...simple, ...noPlate, spindlePerMove: "1/8", turns: 5 },
+    setting: { ...simple, ...noPlate, spindlePerMove: revolutions("1/8"), turns: 5 },
     head: oneOfAll,
     moves: 8,
     rounds: 1,
@@ -59,7 +59,7 @@ export const handWorked = {
   block: {
     // 40 · 3/7 = 17 + 1/7: three of seven in each move, three times round.
     name: "simple, 3 teeth per move: 7 = 17 turns + 3/21",
-    setting: { ...simple, teethPerMove: 3, spindlePerMove: "3/7", turns: 17, spaces: 3, circle: 21, armsEnclose: 4 },
+    setting: { ...simple, teethPerMove: 3, spindlePerMove: revolutions("3/7"), turns: 17, spaces: 3, circle: 21, armsEnclose: 4 },
     head: oneOfAll,
     moves: 7,
     rounds: 3,
@@ -72,9 +72,9 @@ export const handWorked = {
     name: "simple on 81/2:1, 2 teeth per move: 17 = 4 turns + 13/17",
     setting: {
       ...simple,
-      wormRatio: "81/2",
+      wormRatio: ratio("81/2"),
       teethPerMove: 2,
-      spindlePerMove: "2/17",
+      spindlePerMove: revolutions("2/17"),
       turns: 4,
       spaces: 13,
       circle: 17,
@@ -92,7 +92,7 @@ export const handWorked = {
     setting: {
       ...byOnes,
       method: "direct",
-      spindlePerMove: "1/6",
+      spindlePerMove: revolutions("1/6"),
       turns: 0,
       spaces: 4,
       circle: 24,
@@ -114,8 +114,8 @@ export const handWorked = {
     setting: {
       ...byOnes,
       method: "dial",
-      wormRatio: "90",
-      spindlePerMove: "1/64",
+      wormRatio: ratio("90"),
+      spindlePerMove: revolutions("1/64"),
       turns: 1,
       spaces: 585,
       circle: 1440,
@@ -136,7 +136,7 @@ export const handWorked = {
     name: "compound with: 51 = 10/15 + 2/17",
     setting: {
       ...compound,
-      spindlePerMove: "1/51",
+      spindlePerMove: revolutions("1/51"),
       turns: 0,
       spaces: 10,
       circle: 15,
@@ -155,7 +155,7 @@ export const handWorked = {
     name: "compound against: 69 = 21/23 − 11/33",
     setting: {
       ...compound,
-      spindlePerMove: "1/69",
+      spindlePerMove: revolutions("1/69"),
       turns: 0,
       spaces: 21,
       circle: 23,
@@ -174,12 +174,12 @@ export const handWorked = {
     name: "one pair with: 71 by 10/18, 40 : 72",
     setting: {
       ...geared,
-      spindlePerMove: "1/71",
+      spindlePerMove: revolutions("1/71"),
       turns: 0,
       spaces: 10,
       circle: 18,
       armsEnclose: 11,
-      gears: { ...train, drivers: [40], driven: [72], idlers: 1, direction: "with", platePerSpindle: "5/9" },
+      gears: { ...train, drivers: [40], driven: [72], idlers: 1, direction: "with", platePerSpindle: ratio("5/9") },
     },
     head: oneOfAll,
     moves: 71,
@@ -193,12 +193,12 @@ export const handWorked = {
     name: "one pair against: 127 by 13/39, 56 : 24",
     setting: {
       ...geared,
-      spindlePerMove: "1/127",
+      spindlePerMove: revolutions("1/127"),
       turns: 0,
       spaces: 13,
       circle: 39,
       armsEnclose: 14,
-      gears: { ...train, drivers: [56], driven: [24], idlers: 2, direction: "against", platePerSpindle: "-7/3" },
+      gears: { ...train, drivers: [56], driven: [24], idlers: 2, direction: "against", platePerSpindle: ratio("-7/3") },
     },
     head: oneOfAll,
     moves: 127,
@@ -212,12 +212,12 @@ export const handWorked = {
     name: "two pairs with: 53 by 35/49, 72·40 : 24·56",
     setting: {
       ...geared,
-      spindlePerMove: "1/53",
+      spindlePerMove: revolutions("1/53"),
       turns: 0,
       spaces: 35,
       circle: 49,
       armsEnclose: 36,
-      gears: { ...train, drivers: [72, 40], driven: [24, 56], idlers: 0, direction: "with", platePerSpindle: "15/7" },
+      gears: { ...train, drivers: [72, 40], driven: [24, 56], idlers: 0, direction: "with", platePerSpindle: ratio("15/7") },
     },
     head: oneOfAll,
     moves: 53,
@@ -231,12 +231,12 @@ export const handWorked = {
     name: "two pairs against: 319 by 4/29, 72·64 : 24·48",
     setting: {
       ...geared,
-      spindlePerMove: "1/319",
+      spindlePerMove: revolutions("1/319"),
       turns: 0,
       spaces: 4,
       circle: 29,
       armsEnclose: 5,
-      gears: { ...train, drivers: [72, 64], driven: [24, 48], idlers: 1, direction: "against", platePerSpindle: "-4" },
+      gears: { ...train, drivers: [72, 64], driven: [24, 48], idlers: 1, direction: "against", platePerSpindle: ratio("-4") },
     },
     head: oneOfAll,
     moves: 319,

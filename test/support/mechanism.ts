@@ -67,7 +67,10 @@ export function canBeSetUp(setting: UnprovedSetting, head: Head): boolean {
       return head.rearPin && circlesAt(setting, head).includes(setting.second.circle);
     case "differential": {
       const { drivers, driven, idlers, direction, platePerSpindle } = setting.gears;
-      if (head.gearing === null || !areInBox([...drivers, ...driven], head.gears)) return false;
+      const left = leftInBox([...drivers, ...driven], head.gears);
+      if (head.gearing === null || left === null) return false;
+      // Any gear that fits between will do for an idler; where the owner has not said, there are enough.
+      if (head.idlers !== null && head.idlers.length + left.length < idlers) return false;
       const { onePair, twoPairs } = head.gearing.idlersWithCrank;
       let turnsWith = true;
       for (let idler = drivers.length === 1 ? onePair : twoPairs; idler !== idlers; idler += idler < idlers ? 1 : -1) {
@@ -78,13 +81,15 @@ export function canBeSetUp(setting: UnprovedSetting, head: Head): boolean {
   }
 }
 
-/** Takes the gears out of the box one by one. */
-function areInBox(wanted: readonly number[], owned: readonly number[]): boolean {
+/** What is in the box when gears are taken out of it one by one; null where one is not there. */
+function leftInBox(wanted: readonly number[], owned: readonly number[]): readonly number[] | null {
   const box = [...owned];
-  return wanted.every((teeth) => {
+  for (const teeth of wanted) {
     const at = box.indexOf(teeth);
-    return at >= 0 && box.splice(at, 1).length === 1;
-  });
+    if (at < 0) return null;
+    box.splice(at, 1);
+  }
+  return box;
 }
 
 function isHeld({ plateStopPin }: UnprovedSetting): boolean {

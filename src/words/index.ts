@@ -54,7 +54,7 @@ export {
   signedArc,
   withPlus,
 } from "./numbers.ts";
-export { type PlaceColumn, placeColumns } from "./place-columns.ts";
+export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords } from "./reading-words.ts";

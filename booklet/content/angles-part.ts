@@ -1,5 +1,4 @@
 import {
-  type Exact,
   fromExact,
   type Head,
   indexAngle,
@@ -8,12 +7,14 @@ import {
   nearSettings,
   ownedCircles,
   type PreparedHead,
+  type Revolutions,
 } from "../../src/index.ts";
+import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { arcUpTo, counted, listed, shortAngle } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { nothing } from "./setting-cells.ts";
-import { degreesPerTurn, exact, plateOf } from "./words.ts";
+import { degreesPerTurn, plateOf } from "./words.ts";
 
 const minutesPerTurn = 21_600n;
 /** Steps of the table in minutes; the finest that keeps to the rows of a page or two is taken. */
@@ -85,7 +86,7 @@ function spacesTable(head: Head): Block {
         cells: [
           { text: plateOf(head, circle) },
           { text: String(circle.holes) },
-          { text: shortAngle(exact(perTurn.d, perTurn.n)) },
+          { text: shortAngle(toRevolutions(perTurn.inverse())) },
           ...shown.map(({ minutes }): Cell => ({ text: String(spacesFor(head, circle.holes, minutes) ?? nothing) })),
         ],
       };
@@ -112,14 +113,14 @@ function anglesTable(on: PreparedHead): Block {
   };
 }
 
-function anglesWithinATurn(head: Head): readonly Exact[] {
+function anglesWithinATurn(head: Head): readonly Revolutions[] {
   const worm = fromExact(head.wormRatio);
   const minutes = (minutesPerTurn * worm.d) / worm.n;
   const step = steps.find((each) => minutes / each <= mostRows) ?? 300n;
-  return Array.from({ length: Number(minutes / step) }, (_, index) => exact(BigInt(index + 1) * step, minutesPerTurn));
+  return Array.from({ length: Number(minutes / step) }, (_, index) => toRevolutions(rational(BigInt(index + 1) * step, minutesPerTurn)));
 }
 
-function angleRow(on: PreparedHead, angle: Exact): readonly Row[] {
+function angleRow(on: PreparedHead, angle: Revolutions): readonly Row[] {
   const [closes] = indexAngle(on, angle, { methods: ["simple"], limit: 1 }).settings;
   const near = closes ? undefined : nearSettings(on, { angle }, { methods: ["simple"] }).find(isSimpleMove);
   const setting = closes ?? near;

@@ -1,11 +1,12 @@
-import { fromExact, gearsForgotten, type Head, type Setting, type SettingGears, type UnprovedSetting } from "../../src/index.ts";
+import { fromExact, gearsForgotten, type Head, type Proved, type Revolutions, type SettingBy, type SettingGears } from "../../src/index.ts";
+import { toRatio } from "../../src/number/ratio.ts";
 import { foulingWords, mixed } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
-import { anchorOf, exact } from "./words.ts";
+import { anchorOf } from "./words.ts";
 
 /** Counts by differential indexing, in a part of their own so that none is read as simple. */
 export function gearedPart(desk: Desk): Part | null {
@@ -101,15 +102,14 @@ function trainCells({ drivers, driven, idlers }: SettingGears): readonly Cell[] 
 }
 
 /** `42  1/3 − 2  1/3 = 40`: over all moves, the pin's turns over the plate and the plate's own. */
-export function sumOfTurns({ proof }: Setting): string {
-  const [pin, plate, crank] = [proof.pinTurns ?? "0", proof.plateTurns ?? "0", proof.crankTurns ?? "0"];
-  const sign = plate.startsWith("-") ? "−" : "+";
-  return `${mixed(pin)} ${sign} ${mixed(plate)} = ${mixed(crank)}`;
+export function sumOfTurns({ proof: { pinTurns, plateTurns, crankTurns } }: Pick<Proved, "proof">): string {
+  const said = (turns: Revolutions | null) => (turns === null ? "0" : mixed(turns));
+  const sign = plateTurns?.startsWith("-") ? "−" : "+";
+  return `${said(pinTurns)} ${sign} ${said(plateTurns)} = ${said(crankTurns)}`;
 }
 
 /** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
-export function withoutGears(setting: UnprovedSetting): string {
-  const spindle = gearsForgotten(setting)?.spindlePerMove ?? "1";
-  const { n, d } = fromExact(spindle);
-  return mixed(exact(d * BigInt(setting.teethPerMove), n));
+export function withoutGears(setting: SettingBy<"differential">): string {
+  const alone = gearsForgotten(setting);
+  return alone === null ? nothing : mixed(toRatio(fromExact(alone.spindlePerMove).inverse().mul(setting.teethPerMove)));
 }

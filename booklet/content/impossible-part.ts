@@ -1,25 +1,26 @@
-import { type Head, type NearSetting, nearSettings } from "../../src/index.ts";
+import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
+import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
 import type { Cell, Column, Part, Row } from "./blocks.ts";
 import { tablesOf } from "./degrees-part.ts";
-import type { HeadCount } from "./head-counts.ts";
-import { type Desk, inSection } from "./parts.ts";
+import type { CountNotPossible } from "./head-counts.ts";
+import { type Desk, notPossible } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
-import { anchorOf, listed, seconds } from "./words.ts";
+import { anchorOf } from "./words.ts";
 
-/** Counts that cannot be done with what the head has: printed, with what would help. */
+/** Counts that cannot be done with what the head has: printed, with what comes nearest and what would help. */
 export function impossiblePart(desk: Desk): Part | null {
-  const { head } = desk;
-  const counts = inSection(desk, "impossible");
+  const counts = notPossible(desk);
   if (counts.length === 0) return null;
   const tables = new Set(tablesOf(desk));
+  const ways = waysThere(counts);
   return {
     id: "impossible",
     title: "Counts this head cannot do",
-    mark: "NOT POSSIBLE",
-    warning:
-      "None of these counts can be done exactly with what this head has. One near move made over and over spoils the part.",
+    mark: sectionWords.impossible.running,
+    warning: warningOf(ways),
     blocks: [
-      { kind: "paragraph", text: routes(head) },
+      { kind: "paragraph", text: routes(desk.head, ways) },
       {
         kind: "table",
         headwords: true,
@@ -28,65 +29,83 @@ export function impossiblePart(desk: Desk): Part | null {
           ...countColumns,
           stepColumn,
           { head: "nearest counts\nthat can be done", align: "left" },
-          ...scales(head).map(({ name }): Column => ({ head: name, group: "FROM ONE ZERO, WORST BY", align: "right" })),
+          ...ways.map(({ head }): Column => ({ head, group: "WORST POSITION OFF, BY", align: "right" })),
           ...(tables.size === 0 ? [] : [{ head: "degree\ntable", align: "right" } as const]),
           { head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true },
         ],
-        rows: counts.map((count) => impossibleRow(head, count, tables)),
+        rows: counts.map((count) => impossibleRow(count, ways, tables)),
       },
     ],
   };
 }
 
+/** A way to come near that some count of the book has. */
+interface NearColumn {
+  readonly head: string;
+  readonly isMove: boolean;
+  /** The best setting of this way among those of a count. */
+  find(near: readonly NearSetting[]): NearSetting | undefined;
+}
+
+const byMove: NearColumn = { head: "a near\nmove", isMove: true, find: (near) => near.find(({ moves }) => moves === "equal") };
+
+function fromZero(kind: NearFromZero["kind"], head: string): NearColumn {
+  return { head, isMove: false, find: (near) => near.find((each) => each.kind === kind) };
+}
+
+/** The ways to come near: one move made over and over, or every position from one zero by what the head has to set it by. */
+const allWays: readonly NearColumn[] = [
+  byMove,
+  fromZero("nearest-hole", "nearest\nhole"),
+  fromZero("dial", "dial"),
+  fromZero("ring", "ring"),
+];
+
+function waysThere(counts: readonly CountNotPossible[]): readonly NearColumn[] {
+  return allWays.filter(({ find }) => counts.some(({ answer }) => find(answer.near) !== undefined));
+}
+
+function warningOf(ways: readonly NearColumn[]): string {
+  const none = "None of these counts can be done exactly with what this head has.";
+  if (ways.length === 0) return none;
+  const move = ways.some(({ isMove }) => isMove) ? "by one near move, counted from the start only, or " : "";
+  return `${none} The errors are those of the worst position: ${move}each set by itself from one zero.`;
+}
+
 /** What remains, in order of effort. */
-function routes(head: Head): string {
-  const ways = [
+function routes(head: Head, ways: readonly NearColumn[]): string {
+  const remain = [
     ...(head.gearing === null || head.gears.length >= 2 ? [] : ["change gears: the plate of this head can be geared"]),
-    "a circle that is a multiple of the one named, drilled on a plate of your own",
-    ...(head.ring === null && head.dial === null
-      ? []
-      : [
-          "every position set from one zero, by the nearest hole or the nearest reading, if the worst error printed is one that the work can bear",
-        ]),
+    ...(head.plates.length === 0 ? [] : ["a circle that is a multiple of the one named, drilled on a plate of your own"]),
+    ...(ways.length === 0 ? [] : ["the way with the least error printed, if that is one the work can bear"]),
   ];
-  return `Routes that remain: ${ways.join("; ")}.`;
+  const move = ways.some(({ isMove }) => isMove)
+    ? " The near move stands under its count where it is the best; its error grows with every move, and the job sheet of the count prints that of each position."
+    : "";
+  return `${remain.length === 0 ? "" : `Routes that remain: ${remain.join("; ")}.`}${move}`;
 }
 
-interface ZeroScale {
-  readonly name: string;
-  readonly kind: "nearest-hole" | "dial" | "ring";
-}
-
-/** What each position can be set by from one zero on this head. */
-function scales({ plates, dial, ring }: Head): readonly ZeroScale[] {
-  return [
-    ...(plates.length === 0 ? [] : [{ name: "nearest hole", kind: "nearest-hole" } as const]),
-    ...(dial === null ? [] : [{ name: "dial", kind: "dial" } as const]),
-    ...(ring === null ? [] : [{ name: "ring", kind: "ring" } as const]),
-  ];
-}
-
-function impossibleRow(head: Head, { divisions, impossible }: HeadCount, tables: ReadonlySet<number>): Row {
-  const circles = impossible?.circlesThatWouldDo ?? [];
-  const nearest = impossible?.nearestCounts ?? [];
-  const near = nearSettings(head, { divisions }, { methods: ["simple", "dial"], teethPerMove: 1 });
+function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly NearColumn[], tables: ReadonlySet<number>): Row {
+  const { near, nearestCounts, circlesThatWouldDo } = answer;
+  const [best] = near;
   return {
     anchor: anchorOf("impossible", divisions),
     cells: [
       { text: String(divisions) },
-      { text: "×", reversed: true },
+      { text: sectionWords.impossible.mark, reversed: true },
       stepCell(divisions),
-      { text: nearest.length === 0 ? nothing : listed(nearest) },
-      ...scales(head).map(({ kind }) => ({ text: worstOf(near.find((each) => each.kind === kind)) })),
+      { text: nearestCounts.length === 0 ? nothing : listed(nearestCounts) },
+      ...ways.map(({ find }) => ({ text: worstOf(find(near)) })),
       ...(tables.size === 0 ? [] : [tableCell(divisions, tables)]),
-      { text: circles.length === 0 ? nothing : circles.join(", ") },
+      { text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") },
     ],
+    ...(best?.moves === "equal" ? { notes: [`near move ${nearHow(best)}`] } : {}),
   };
 }
 
 /** The worst error of a near setting; nothing where a position would be nearer to its neighbour's place. */
 function worstOf(near: NearSetting | undefined): string {
-  return near === undefined ? nothing : seconds(near.worstArcSeconds);
+  return near === undefined ? nothing : arcUpTo(near.worstArcSeconds);
 }
 
 function tableCell(divisions: number, tables: ReadonlySet<number>): Cell {

@@ -8,11 +8,12 @@ import {
   type OnHoles,
   type PreparedHead,
 } from "../../src/index.ts";
+import { toRatio } from "../../src/number/ratio.ts";
 import { counted, mixed, readingShort } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { bookSections, sectionWords } from "./sections.ts";
-import { degreesPerTurn, exact, plateOf } from "./words.ts";
+import { degreesPerTurn, plateOf } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
 export function readingPart(desk: Desk): Part {
@@ -44,8 +45,7 @@ function exampleFor(on: PreparedHead): Example | null {
 }
 
 function worked(head: Head, { divisions, setting }: Example): Block[] {
-  const worm = fromExact(head.wormRatio);
-  const move = mixed(exact(worm.n, worm.d * BigInt(divisions)));
+  const move = turnsOfOne(head, divisions);
   const { turns, spaces, circle } = setting;
   const plate = plateOf(head, setting);
   return [
@@ -79,6 +79,11 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
   ];
 }
 
+/** Turns of the crank for one division: the rule. */
+function turnsOfOne({ wormRatio }: Head, divisions: number): string {
+  return mixed(toRatio(fromExact(wormRatio).div(divisions)));
+}
+
 function faceWith({ plates }: Head, { plate, face }: OnHoles): readonly number[] {
   return plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
 }
@@ -86,8 +91,7 @@ function faceWith({ plates }: Head, { plate, face }: OnHoles): readonly number[]
 /** Readings in place of holes: an example on this head's own scales. */
 function byReadings(head: Head): Block[] {
   const divisions = 7;
-  const worm = fromExact(head.wormRatio);
-  const move = mixed(exact(worm.n, worm.d * BigInt(divisions)));
+  const move = turnsOfOne(head, divisions);
   const scale = head.dial ?? head.ring;
   const [, second, third] = scale === null ? [] : dialReadings(head, divisions).positions;
   const at = (position: DialPosition | undefined) => {

@@ -1,7 +1,9 @@
-import { type Crank, type Exact, formatAngle, fromExact, type Head, type OfMove } from "../../src/index.ts";
+import type Fraction from "fraction.js";
+import { type Crank, formatAngle, fromExact, type Head, type OfMove, type Revolutions, revolutions } from "../../src/index.ts";
+import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { shortAngle } from "../../src/words/index.ts";
 import type { Cell, Column } from "./blocks.ts";
-import { exact, plateOf } from "./words.ts";
+import { plateOf } from "./words.ts";
 
 /** What is printed in a column where nothing is set. */
 export const nothing = "–";
@@ -38,7 +40,7 @@ export const stepColumn: Column = { head: "one division", align: "right", aside:
 
 /** The cell for {@link stepColumn}. */
 export function stepCell(divisions: number): Cell {
-  return { text: formatAngle(exact(1n, BigInt(divisions))) };
+  return { text: formatAngle(revolutions(1, divisions)) };
 }
 
 /** Columns that say when the pin is back in the hole it started from, for a plate that stands still. */
@@ -55,17 +57,15 @@ export const startHoleColumns: readonly Column[] = [
  * turns, with the spindle at p/R of a turn.
  */
 export function startHoleCells({ turns, spaces, circle, wormRatio }: Crank & OfMove): readonly Cell[] {
-  const move = fromExact(`${turns * (circle ?? 1) + spaces}/${circle ?? 1}`);
-  const worm = fromExact(wormRatio);
-  const spindle = partOfTurn(exact(move.n * worm.d, worm.n));
+  const move = rational(turns * (circle ?? 1) + spaces, circle ?? 1);
+  const spindle = withinTurn(rational(move.n).div(fromExact(wormRatio)));
   return [{ text: String(move.d) }, { text: String(move.n) }, { text: shortAngle(spindle) }];
 }
 
 /** What the ring shows: whole turns of the spindle dropped, but one full turn read as 360°. */
-function partOfTurn(turns: Exact): Exact {
-  const { n, d } = fromExact(turns);
-  const part = n % d;
-  return part === 0n ? "1" : exact(part, d);
+function withinTurn(turns: Fraction): Revolutions {
+  const part = turns.sub(turns.floor());
+  return toRevolutions(part.n === 0n ? rational(1) : part);
 }
 
 /** Whether a table needs to say how many teeth each move advances. */

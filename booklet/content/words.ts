@@ -1,25 +1,14 @@
-import { type Exact, fromExact, type Head, type Setting } from "../../src/index.ts";
+import { fromExact, type Head, type Ratio, type Setting } from "../../src/index.ts";
+import { toRevolutions } from "../../src/number/ratio.ts";
 import { plateShort, shortAngle } from "../../src/words/index.ts";
 
 /** The spindle's angle for one turn of the crank. */
 export function degreesPerTurn(head: Head): string {
-  return shortAngle(reciprocal(head.wormRatio));
-}
-
-/** One over an exact number. */
-export function reciprocal(value: Exact): Exact {
-  const { s, n, d } = fromExact(value);
-  return exact(s * d, n);
-}
-
-/** An exact number from its terms, in lowest terms. */
-export function exact(numerator: bigint, denominator: bigint): Exact {
-  const value = fromExact(`${numerator}/${denominator}`);
-  return value.d === 1n ? `${value.s * value.n}` : `${value.s * value.n}/${value.d}`;
+  return shortAngle(toRevolutions(fromExact(head.wormRatio).inverse()));
 }
 
 /** A ratio as it is said: `40 : 1`, `81 : 2`. */
-export function ratioInWords(wormRatio: Exact): string {
+export function ratioInWords(wormRatio: Ratio): string {
   const { n, d } = fromExact(wormRatio);
   return `${n} : ${d}`;
 }

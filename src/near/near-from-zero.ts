@@ -3,6 +3,7 @@ import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
+import { furthestMultiple } from "../number/first-in-range.ts";
 import { floorMod, fromExact, gcd, inverseModulo, rational, toRatio } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { ByNearestHole, ByScale, NearBy, NearFromZero } from "../setting/near-setting.ts";
@@ -113,9 +114,9 @@ interface Furthest {
  * The position furthest from a place.
  *
  * With a/b the places from one position to the next in lowest terms, position j lies j·a mod b
- * parts past a place. The parts are tried from half of b downwards: residue r comes up at
- * j = r·a⁻¹ (mod b), or as far before a place at b − j. On a whole worm ratio b divides the count, so the
- * first is there; on a fractional one a few may lie beyond the last position.
+ * parts past a place: residue r comes up at j = r·a⁻¹ (mod b), or as far before a place at b − j. On a
+ * whole worm ratio b divides the count, so the residue nearest to half of b is there; on a fractional
+ * one it may lie beyond the last position, and the greatest that does not is found by Euclid.
  */
 function furthest({ perTurn, turns }: Places, { move, count, isAngle }: Wanted): Furthest {
   const numerator = turns.n * perTurn * move.teeth;
@@ -123,13 +124,12 @@ function furthest({ perTurn, turns }: Places, { move, count, isAngle }: Wanted):
   const parts = (turns.d * move.divisions) / common;
   const step = floorMod(numerator / common, parts);
   if (isAngle) return { index: 1, residue: Math.min(step, parts - step), parts };
-  const inverse = BigInt(inverseModulo(step, parts));
-  for (let residue = Math.floor(parts / 2); residue > 0; residue -= 1) {
-    const past = Number((inverse * BigInt(residue)) % BigInt(parts));
-    const index = Math.min(past, parts - past);
-    if (index < count) return { index, residue, parts };
-  }
-  return { index: 0, residue: 0, parts };
+  const residue = Math.floor(parts / 2);
+  const past = Number((BigInt(inverseModulo(step, parts)) * BigInt(residue)) % BigInt(parts));
+  const index = Math.min(past, parts - past);
+  if (residue === 0 || index < count) return { index: residue === 0 ? 0 : index, residue, parts };
+  const far = furthestMultiple(BigInt(step), BigInt(parts), BigInt(count));
+  return { index: Number(far.index), residue: Number(far.distance), parts };
 }
 
 /** The errors of all positions, those named measured on the mechanism. */

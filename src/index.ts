@@ -31,6 +31,7 @@ export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitc
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
 export type { CheckCondition, CheckLimits, PinsToCheck, RebuiltCheck, SpanToCheck } from "./gear/repair/rebuilt-checks.ts";
+export type { RepairNote } from "./gear/repair/repair-notes.ts";
 export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair/repair-on-head.ts";
 export {
   type RepairBy,
@@ -42,12 +43,7 @@ export {
 } from "./gear/repair/repair-places.ts";
 export { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
 export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/repair/thickness-check.ts";
-export {
-  type RepairNote,
-  type RepairOptions,
-  type ToothRepair,
-  toothRepair,
-} from "./gear/repair/tooth-repair.ts";
+export { type RepairOptions, type ToothRepair, toothRepair } from "./gear/repair/tooth-repair.ts";
 export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
 export { type SpurGear, spurGear, type WholeDepthRule } from "./gear/spur-gear.ts";
 export type { SpurGearSpec } from "./gear/spur-gear-spec.ts";

@@ -36,7 +36,7 @@ const angleSteps = 1;
 
 /**
  * Every pitch with the account that suits it best, the likeliest first: what fits before what is
- * explained before what is poor, then preference, then misfit. A pitch is there as a stub tooth as
+ * explained before what is poor, then preference, then a worn tip before a shift, then misfit. A pitch is there as a stub tooth as
  * well where that fits the measures better. What is poor is left out where anything fits.
  */
 export function rankedTrials(measures: GearMeasures): readonly Trial[] {
@@ -89,10 +89,7 @@ function anglesToTry({ spans = [] }: GearMeasures): readonly (number | null)[] {
   return spans.length === 1 ? commonAngles : [...commonAngles, ...otherAngles];
 }
 
-/**
- * The accounts of a tip that is off by so many modules. A little short is likelier wear, a lot a
- * reduced gear: their misfits cross at some 0.4 of a module.
- */
+/** The accounts of a tip that is off by so many modules. */
 function explanations(tip: Evidence, off: number): { tip: TipExplanation; profileShift: number; misfit: number }[] {
   const found: { tip: TipExplanation; profileShift: number; misfit: number }[] = [
     { tip: "as drawn", profileShift: 0, misfit: tip.misfit },
@@ -103,8 +100,12 @@ function explanations(tip: Evidence, off: number): { tip: TipExplanation; profil
   return found;
 }
 
+/** Tips wear on every gear, and few are shifted: wear is named first where it may be that. */
+const orderOfAccounts: Readonly<Record<TipExplanation, number>> = { "as drawn": 0, "worn tip": 1, enlarged: 2, reduced: 2 };
+
 function byRank(a: Trial, b: Trial): number {
-  return a.level - b.level || (a.level === 2 ? 0 : a.preference - b.preference) || a.misfit - b.misfit;
+  const likelier = a.level === 2 ? 0 : a.preference - b.preference || orderOfAccounts[a.tip] - orderOfAccounts[b.tip];
+  return a.level - b.level || likelier || a.misfit - b.misfit;
 }
 
 function bestOf(trials: readonly Trial[]): Trial[] {

@@ -56,8 +56,8 @@ const mostCandidates = 100;
  *
  * Order: what fits closely before what wear or profile shift explains, before what does not fit;
  * within these the preferred series first, full depth before stub, common pressure angles before
- * rare ones; then the smaller misfit, each measure's difference being taken against what wear and
- * calipers do to it.
+ * rare ones; then a worn tip, up to half a module, before a profile shift; then the smaller misfit,
+ * each measure's difference being taken against what wear and calipers do to it.
  *
  * @throws {@link InputError} when a measure or the limit is not allowed.
  *

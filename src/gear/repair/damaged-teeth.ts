@@ -43,7 +43,7 @@ export interface DamageOptions {
   /** Damaged teeth by number, 1 to the count. Which tooth is 1 is the user's choice: mark it. */
   readonly damaged: readonly number[];
   /** A sound space to start from; left out, the one just before the damage, past the longest sound stretch. */
-  readonly startSpace?: number;
+  readonly startSpace?: number | undefined;
 }
 
 /**

@@ -6,9 +6,9 @@ import { halfSpaceAngle, type InvoluteTooth } from "../tooth-thickness.ts";
 /** How far off a space is set. */
 export interface SettingError {
   /** Of the work round its axis, in arc-seconds: a near setting, a ring reading. Left out, 0. */
-  readonly arcSeconds?: number;
+  readonly arcSeconds?: number | undefined;
   /** Of the cutter beside the work's axis, in mm. Left out, 0. */
-  readonly offCentre?: number;
+  readonly offCentre?: number | undefined;
 }
 
 /** How far both flanks of a space are moved, in mm along the reference circle. */

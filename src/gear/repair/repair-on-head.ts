@@ -4,10 +4,8 @@ import type { Plan } from "../../machine/plan.ts";
 import type { PreparedHead } from "../../search/prepare.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { recutPlan } from "./damaged-teeth.ts";
-import { flankDisplacement } from "./flank-displacement.ts";
 import { type RepairPlace, type RepairPlaceOptions, repairPlaces, repairPlan } from "./repair-places.ts";
-import { slittingSaw } from "./slitting-saw.ts";
-import { type RepairOptions, type ToothRepair, toothRepair } from "./tooth-repair.ts";
+import { checkRepair, type RepairOptions, repairOf, type ToothRepair } from "./tooth-repair.ts";
 
 /** A repair with the head that it is done on. */
 export interface RepairOnHead {
@@ -37,11 +35,12 @@ export interface RepairOnHeadOptions extends RepairOptions {
  * @throws {@link InputError} as {@link toothRepair} and {@link planJob} do.
  */
 export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options: RepairOnHeadOptions): RepairOnHead {
-  const { places = {}, ...given } = options;
-  const { damaged, startSpace } = given;
-  const plan = recutPlan(gear.teeth, { damaged, ...(startSpace !== undefined && { startSpace }) });
+  const { places = {}, ...asked } = options;
+  const given = checkRepair(asked);
+  const plan = recutPlan(gear.teeth, given);
   const job = repairPlan(head, plan, gear.referenceDiameter / 2, places);
   const settingError = {
+    ...given.settingError,
     arcSeconds: (given.settingError?.arcSeconds ?? 0) + (job.planned ? job.worstArcSeconds : 0),
     offCentre: given.settingError?.offCentre ?? 0,
   };
@@ -52,17 +51,6 @@ export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options:
     job,
     moves: job.planned ? repairPlaces(job) : [],
     settingError,
-    repair: toothRepair(gear, { ...given, saw: sawFor(gear, given, settingError), settingError }),
+    repair: repairOf(gear, plan, { ...given, settingError }),
   };
-}
-
-/** Where the errors are wider than the space, no saw leaves as much: the widest is named, and the repair warns of it. */
-function sawFor(
-  gear: SpurGear,
-  { saw }: RepairOptions,
-  settingError: RepairOnHead["settingError"],
-): RepairOptions["saw"] & object {
-  const { greatestWidth } = slittingSaw(gear, { ...saw, leave: saw?.leave ?? 0 });
-  const errors = flankDisplacement(gear, settingError).together;
-  return saw?.leave === undefined && 2 * errors >= greatestWidth - (saw?.width ?? 0) ? { ...saw, leave: 0 } : { ...saw };
 }

@@ -9,11 +9,11 @@ import { type CutTooth, halfSpaceAngle } from "../tooth-thickness.ts";
 /** How a space is to be sawn out; in mm. */
 export interface SawOptions {
   /** From the tip circle down; left out, to the depth that the mate's teeth reach, above the root's fillets. */
-  readonly depth?: number;
+  readonly depth?: number | undefined;
   /** The saw at hand; left out, the greatest that the space takes. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** The least to be left on each flank for the file, at the bottom of the cut; left out, 0. */
-  readonly leave?: number;
+  readonly leave?: number | undefined;
 }
 
 /** The saw reaches below the mate's teeth, where the original root is filleted. */
@@ -52,22 +52,19 @@ const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1
  * @throws {@link InputError} when the depth reaches below the root, or the saw is wider than allowed.
  */
 export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
-  const faults = faultList();
-  const spec = faults.object(options, "saw", ["depth", "width", "leave"]) ?? {};
-  const depth = readMeasured(spec.depth ?? usualDepth(gear), "saw.depth", depthBounds, faults);
-  const given = readIfGiven(spec.width, "saw.width", widthBounds, faults);
-  const leave = readMeasured(spec.leave ?? 0, "saw.leave", leaveBounds, faults);
-  faults.throwIfAny();
-  if (depth > gear.wholeDepth) {
-    refuse(
-      "out-of-range",
-      "saw.depth",
-      lengthSentence`${said.given(depth)} is deeper than the tooth; give at most the whole depth, ${said.most(gear.wholeDepth)}`,
-    );
-  }
+  return sawCut(gear, options, 0);
+}
+
+/**
+ * As {@link slittingSaw}, leaving so much on each flank where nothing is said of it and the saw and
+ * the space have room for it.
+ */
+export function sawCut(gear: SpurGear, options: SawOptions | undefined, toLeave: number): SawCut {
+  const { depth, width: given, leave } = checkSaw(gear, options === undefined ? {} : options);
   const halfAtBottom = halfWidthAtHeight(gear, gear.tipDiameter / 2 - depth);
-  const greatestWidth = 2 * (halfAtBottom - leave);
-  if (greatestWidth <= 0) {
+  const hasRoom = 2 * (halfAtBottom - toLeave) > (given ?? 0);
+  const greatestWidth = 2 * (halfAtBottom - (leave ?? (hasRoom ? toLeave : 0)));
+  if (leave !== undefined && greatestWidth <= 0) {
     refuse(
       "out-of-range",
       "saw.leave",
@@ -75,7 +72,7 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
     );
   }
   const width = given ?? greatestWidth;
-  if (width > greatestWidth) {
+  if (width > greatestWidth + roundingError) {
     refuse(
       "out-of-range",
       "saw.width",
@@ -92,9 +89,31 @@ export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
       atReference: left(halfWidthOnCircle(gear, gear.referenceDiameter)),
       atTip: left(halfWidthOnCircle(gear, gear.tipDiameter)),
     },
-    leftAtRoot: gear.wholeDepth - depth,
+    leftAtRoot: Math.max(0, gear.wholeDepth - depth),
     warnings: depth > usualDepth(gear) ? [{ code: "saw-in-fillets" }] : [],
   };
+}
+
+/** In mm: what reckoning may add to a bound, so that the bound itself can be given. */
+const roundingError = 1e-9;
+
+function checkSaw(gear: SpurGear, options: unknown) {
+  const faults = faultList();
+  const spec = faults.object(options, "saw", ["depth", "width", "leave"]) ?? {};
+  const checked = {
+    depth: readMeasured(spec.depth ?? usualDepth(gear), "saw.depth", depthBounds, faults),
+    width: readIfGiven(spec.width, "saw.width", widthBounds, faults),
+    leave: readIfGiven(spec.leave, "saw.leave", leaveBounds, faults),
+  };
+  faults.throwIfAny();
+  if (checked.depth > gear.wholeDepth + roundingError) {
+    refuse(
+      "out-of-range",
+      "saw.depth",
+      lengthSentence`${said.given(checked.depth)} is deeper than the tooth; give at most the whole depth, ${said.most(gear.wholeDepth)}`,
+    );
+  }
+  return checked;
 }
 
 /** How deep the mate's teeth reach: twice the addendum without shift, and never below the root. */

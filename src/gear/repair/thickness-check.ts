@@ -11,7 +11,7 @@ export interface BacklashOptions {
   /** The most backlash that the pair may have when the work is done. */
   readonly backlash: number;
   /** How much thinner than full the mate's teeth are; left out, half of the backlash. */
-  readonly mateThinning?: number;
+  readonly mateThinning?: number | undefined;
 }
 
 /** A rebuilt tooth of one thickness between two sound ones, as it is measured in several ways; in mm. */

@@ -1,11 +1,11 @@
 import { faultList } from "../../number/fault-list.ts";
-import { type FormCutters, fewestFormCutTeeth, formCutters } from "../form-cutter.ts";
-import type { GearNote } from "../gear-notes.ts";
+import { type FormCutters, formCutters } from "../form-cutter.ts";
 import type { SpurGear } from "../spur-gear.ts";
-import { type RecutPlan, recutPlan } from "./damaged-teeth.ts";
+import { type DamageOptions, type RecutPlan, recutPlan } from "./damaged-teeth.ts";
 import { type FlankDisplacement, flankDisplacement, type SettingError } from "./flank-displacement.ts";
 import { type RebuiltCheck, rebuiltChecks, type SpanToCheck, spansToCheck } from "./rebuilt-checks.ts";
-import { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./slitting-saw.ts";
+import { type RepairNote, repairNotes } from "./repair-notes.ts";
+import { type SawCut, type SawOptions, sawCut } from "./slitting-saw.ts";
 import { type ThicknessCheck, thicknessCheck } from "./thickness-check.ts";
 
 /** What is known of a repair. */
@@ -13,15 +13,15 @@ export interface RepairOptions {
   /** Damaged teeth by number, 1 to the count; tooth 1 is the user's choice. */
   readonly damaged: readonly number[];
   /** A sound space to start from (space n follows tooth n); left out, the one just before the damage. */
-  readonly startSpace?: number;
+  readonly startSpace?: number | undefined;
   /** The most backlash the pair may have, in mm along the reference circle; left out, no limits are given. */
-  readonly backlash?: number;
+  readonly backlash?: number | undefined;
   /** How much thinner than full the mate's teeth are, in mm; left out, half of the backlash. */
-  readonly mateThinning?: number;
+  readonly mateThinning?: number | undefined;
   /** Left out, or without `leave`: as much is left on each flank as the errors of setting come to. */
-  readonly saw?: SawOptions;
+  readonly saw?: SawOptions | undefined;
   /** How far off the work and the cutter may be set; left out, in no error. */
-  readonly settingError?: SettingError;
+  readonly settingError?: SettingError | undefined;
 }
 
 /** All that a repair needs to know, from the broken wheel to the finished one. Lengths in mm. */
@@ -46,23 +46,6 @@ export interface ToothRepair {
   readonly warnings: readonly RepairNote[];
 }
 
-/** What the person should know of a repair, beside the gear and the saw. Lengths in mm. */
-export type RepairNote =
-  | GearNote
-  | SawNote
-  /** The sets of form cutters begin at more teeth. */
-  | { readonly code: "no-form-cutter"; readonly teeth: number; readonly fewestTeeth: number }
-  /** Form cutters are made for teeth without profile shift, and this gear has one. */
-  | { readonly code: "form-cutters-unshifted" }
-  /** The sound teeth have lost more than a rebuilt one may, so that the pair has too much backlash already. */
-  | { readonly code: "sound-teeth-thin"; readonly thinning: number; readonly mayLose: number }
-  /** The errors of setting can take more off one side of a tooth than it may lose. */
-  | { readonly code: "errors-over-loss"; readonly together: number; readonly mayLose: number }
-  /** The errors of setting are more than the saw leaves on a flank. */
-  | { readonly code: "errors-over-saw"; readonly together: number; readonly leftOnFlank: number };
-
-/** In mm: what adding and taking off again may leave. */
-const roundingError = 1e-9;
 const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "settingError"];
 
 /**
@@ -79,19 +62,32 @@ const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "setti
  * ```
  */
 export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair {
+  const checked = checkRepair(options);
+  return repairOf(gear, recutPlan(gear.teeth, checked), checked);
+}
+
+/** Checks the options that belong together; each part checks its own. */
+export function checkRepair(options: unknown): RepairOptions {
   const faults = faultList();
   const spec = (faults.object(options, "", keys) ?? {}) as Partial<RepairOptions>;
   if (spec.mateThinning !== undefined && spec.backlash === undefined) {
     faults.add("no-effect", "mateThinning", "is of no use without the backlash of the pair; give backlash too");
   }
   faults.throwIfAny();
-  const { damaged = [], startSpace, backlash, mateThinning, settingError = {} } = spec;
-  const plan = recutPlan(gear.teeth, { damaged, ...(startSpace !== undefined && { startSpace }) });
+  return { ...spec, damaged: spec.damaged ?? [] };
+}
+
+/** The repair of spaces that are planned. */
+export function repairOf(
+  gear: SpurGear,
+  plan: RecutPlan,
+  { backlash, mateThinning, saw: sawOptions, settingError = {} }: Omit<RepairOptions, keyof DamageOptions>,
+): ToothRepair {
   const displacement = flankDisplacement(gear, settingError);
-  const saw = slittingSaw(gear, { leave: displacement.together, ...spec.saw });
+  const saw = sawCut(gear, sawOptions, displacement.together);
   const cutters = formCutters(gear);
-  const check =
-    backlash === undefined ? null : thicknessCheck(gear, { backlash, ...(mateThinning !== undefined && { mateThinning }) });
+  const check = backlash === undefined ? null : thicknessCheck(gear, { backlash, mateThinning });
+  const checks = rebuiltChecks(gear, plan, check?.mayLose ?? null);
   return {
     plan,
     blankDiameter: gear.tipDiameter,
@@ -100,30 +96,8 @@ export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair
     cutters,
     displacement,
     check,
-    checks: rebuiltChecks(gear, plan, check?.mayLose ?? null),
+    checks,
     spansToCheck: spansToCheck(gear, plan),
-    warnings: [...gear.warnings, ...saw.warnings, ...repairNotes(gear, cutters, displacement, check, saw)],
+    warnings: [...gear.warnings, ...saw.warnings, ...repairNotes(gear, cutters, displacement.together, check, saw)],
   };
-}
-
-function repairNotes(
-  gear: SpurGear,
-  cutters: FormCutters | null,
-  { together }: FlankDisplacement,
-  check: ThicknessCheck | null,
-  { leftOnFlank }: SawCut,
-): RepairNote[] {
-  const notes: RepairNote[] = [];
-  if (cutters === null) notes.push({ code: "no-form-cutter", teeth: gear.teeth, fewestTeeth: fewestFormCutTeeth });
-  else if (gear.profileShift !== 0) notes.push({ code: "form-cutters-unshifted" });
-  if (check !== null && gear.thinning - check.mayLose > roundingError) {
-    notes.push({ code: "sound-teeth-thin", thinning: gear.thinning, mayLose: check.mayLose });
-  }
-  if (check !== null && together > check.mayLose) {
-    notes.push({ code: "errors-over-loss", together, mayLose: check.mayLose });
-  }
-  if (together - leftOnFlank.atBottom > roundingError) {
-    notes.push({ code: "errors-over-saw", together, leftOnFlank: leftOnFlank.atBottom });
-  }
-  return notes;
 }

@@ -1,5 +1,5 @@
 import type { GearNote } from "../../gear/gear-notes.ts";
-import type { RepairNote } from "../../gear/repair/tooth-repair.ts";
+import type { RepairNote } from "../../gear/repair/repair-notes.ts";
 import type { LengthWords } from "../lengths.ts";
 import { plain, roundedUp } from "../numbers.ts";
 

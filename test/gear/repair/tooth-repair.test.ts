@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { overPins } from "../../../src/gear/over-pins.ts";
 import { flankDisplacement } from "../../../src/gear/repair/flank-displacement.ts";
+import type { RepairNote } from "../../../src/gear/repair/repair-notes.ts";
 import { type SawOptions, slittingSaw } from "../../../src/gear/repair/slitting-saw.ts";
 import { thicknessCheck } from "../../../src/gear/repair/thickness-check.ts";
-import { type RepairNote, type RepairOptions, toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
+import { type RepairOptions, toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
 import { spurGear } from "../../../src/gear/spur-gear.ts";
 import { drawnSpan, flankPoint, type Point, rightFlank, rollAt, turn, zeroOf } from "../../support/drawn-tooth.ts";
 

@@ -1,0 +1,79 @@
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { recutPlan } from "../../../src/gear/repair/damaged-teeth.ts";
+import { flankDisplacement } from "../../../src/gear/repair/flank-displacement.ts";
+import { repairOnHead } from "../../../src/gear/repair/repair-on-head.ts";
+import { sawCut } from "../../../src/gear/repair/slitting-saw.ts";
+import { type RepairOptions, toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
+import { spurGear } from "../../../src/gear/spur-gear.ts";
+import { ready } from "../../support/ready.ts";
+
+vi.mock("../../../src/gear/repair/damaged-teeth.ts", { spy: true });
+vi.mock("../../../src/gear/repair/flank-displacement.ts", { spy: true });
+vi.mock("../../../src/gear/repair/slitting-saw.ts", { spy: true });
+
+const gear = spurGear({ teeth: 97, module: 2 });
+const damaged = [31, 32];
+const geared = ready("ratio-40-plates-15-49");
+const dialOnly = ready("ratio-90-dial");
+
+describe("each part of a repair is worked out once", () => {
+  afterEach(() => {
+    vi.clearAllMocks();
+  });
+
+  it.each([
+    ["on a head, exact", () => repairOnHead(geared, gear, { damaged })],
+    ["on a head, near", () => repairOnHead(dialOnly, gear, { damaged, saw: { width: 1 } })],
+    ["by itself", () => toothRepair(gear, { damaged, settingError: { arcSeconds: 60 } })],
+  ])("%s", (_, ask) => {
+    ask();
+    for (const part of [recutPlan, sawCut, flankDisplacement]) expect(vi.mocked(part)).toHaveBeenCalledTimes(1);
+  });
+});
+
+describe("a repair on a head", () => {
+  it("is the repair by itself, with the error of the way taken in", () => {
+    const options: RepairOptions = { damaged, backlash: 0.2, settingError: { arcSeconds: 30, offCentre: 0.02 } };
+    const near = repairOnHead(dialOnly, gear, options);
+    if (!near.job.planned) throw new Error("a dial sets any count nearly");
+    const { worstArcSeconds } = near.job;
+    expect(worstArcSeconds).toBeGreaterThan(0);
+    expect(near.settingError).toEqual({ arcSeconds: 30 + worstArcSeconds, offCentre: 0.02 });
+    expect(near.repair).toEqual(toothRepair(gear, { ...options, settingError: near.settingError }));
+    expect(near.repair.saw.leftOnFlank.atBottom).toBeCloseTo(near.repair.displacement.together, 12);
+  });
+
+  it("starts at the sound space, cuts every space beside a damaged tooth, and proves the count at a sound one", () => {
+    const { exact, moves } = repairOnHead(geared, gear, { damaged });
+    expect(exact).toBe(true);
+    expect(moves.map(({ toothSpace, purpose }) => [toothSpace, purpose])).toEqual([
+      [29, "set the cutter"],
+      [30, "recut"],
+      [31, "recut"],
+      [32, "recut"],
+      [33, "prove the count"],
+    ]);
+  });
+
+  it("warns, and does not refuse, where the errors are wider than any saw leaves", () => {
+    const codes = (options: Omit<RepairOptions, "damaged">) =>
+      repairOnHead(dialOnly, gear, { damaged, ...options }).repair.warnings.map(({ code }) => code);
+    expect(codes({ settingError: { arcSeconds: 7200 } })).toContain("errors-over-saw");
+    expect(codes({ saw: { width: 1.5 }, settingError: { arcSeconds: 2400 } })).toContain("errors-over-saw");
+    expect(codes({ saw: { width: 1 }, settingError: { arcSeconds: 60 } })).toEqual([]);
+  });
+
+  it.each([
+    [{ damaged, settingError: { arcseconds: 5 } }, /there is no key "arcseconds"/],
+    [{ damaged, sawWidth: 2 }, /there is no key "sawWidth"/],
+    [{ damaged, mateThinning: 0.05 }, /mateThinning: is of no use without the backlash/],
+  ] as unknown as [RepairOptions, RegExp][])("refuses %j", (options, sentence) => {
+    expect(() => repairOnHead(geared, gear, options)).toThrow(sentence);
+  });
+});
+
+it("a saw that is to leave what errors come to leaves nothing rather than refuse, and says so", () => {
+  const { saw, warnings } = toothRepair(gear, { damaged, settingError: { offCentre: 1.5 } });
+  expect(saw.leftOnFlank.atBottom).toBeCloseTo(0, 12);
+  expect(warnings.map(({ code }) => code)).toContain("errors-over-saw");
+});

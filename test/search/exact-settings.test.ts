@@ -8,28 +8,20 @@ import {
   type HeadSpec,
   indexAngle,
   indexDivisions,
-  kindOf,
-  orderOfPreference,
+  type Method,
   prove,
   revolutions,
   type SearchOptions,
   type Setting,
   type Target,
 } from "../../src/index.ts";
-import { toRevolutions } from "../../src/number/ratio.ts";
 import { counts, headSpecs, heads, small, teethPerMove } from "../support/arbitraries.ts";
-import { threePlates } from "../support/ready.ts";
+import { closesOnBench } from "../support/mechanism.ts";
+import { secondOf } from "../support/parts.ts";
 import { settingKey } from "../support/setting-key.ts";
+import { take } from "../support/take.ts";
 
-const most = 300;
-const settingsOf = (head: Head, target: Target, options: SearchOptions): Setting[] => {
-  const settings: Setting[] = [];
-  for (const setting of exactSettings(head, target, options)) {
-    settings.push(setting);
-    if (settings.length === most) break;
-  }
-  return settings;
-};
+const settingsOf = (head: Head, target: Target, options: SearchOptions) => take(300, head, target, options);
 const keysOf = (...of: Parameters<typeof settingsOf>): string[] => settingsOf(...of).map(settingKey);
 const fewCounts = fc.integer({ min: 1, max: 120 });
 
@@ -39,7 +31,8 @@ describe("every setting", () => {
       fc.property(heads(), fewCounts, teethPerMove, (head, divisions, teeth) => {
         for (const setting of settingsOf(head, { divisions }, { teethPerMove: teeth }).slice(0, 20)) {
           expect(setting.proof).toEqual(prove(setting));
-          expect(prove(setting, { walk: true })).toEqual({ ...setting.proof, closes: true, shownBy: "walk" });
+          expect(prove(setting, { walkOn: head })).toEqual({ ...setting.proof, closes: true, shownBy: "walk" });
+          expect(closesOnBench(setting, head)).toBe(true);
           expect(setting).toMatchObject({ exact: true, closingArcSeconds: 0, worstArcSeconds: 0 });
         }
       }),
@@ -61,31 +54,42 @@ describe("every setting", () => {
   it("says what is set in one way only: fewer spaces than the circle has, arms round one hole more", () => {
     fc.assert(
       fc.property(heads(), fewCounts, teethPerMove, (head, divisions, teeth) => {
-        for (const { method, turns, spaces, circle, plate, armsEnclose, plateStopPin, second, gears } of settingsOf(
-          head,
-          { divisions },
-          { teethPerMove: teeth },
-        )) {
-          expect(turns).toBeGreaterThanOrEqual(0);
-          if (method === "dial") {
-            expect([plate, armsEnclose, plateStopPin]).toEqual([null, null, null]);
-            expect(spaces).toBeLessThan(circle ?? 0);
-            continue;
-          }
-          expect([circle === null, plate === null]).toEqual([spaces === 0, spaces === 0]);
-          if (method === "direct") expect([turns, armsEnclose, plateStopPin]).toEqual([0, null, null]);
-          else {
-            expect(spaces).toBeLessThan(circle ?? 1);
-            expect(armsEnclose).toBe(spaces === 0 ? null : spaces + 1);
-            expect(plateStopPin).toBe(method === "simple" ? "in" : "out");
-          }
-          expect([second !== undefined, gears !== undefined]).toEqual([method === "compound", method === "differential"]);
+        for (const setting of settingsOf(head, { divisions }, { teethPerMove: teeth })) {
+          expect(setting.turns).toBeGreaterThanOrEqual(0);
+          expect(setting.spaces).toBeGreaterThanOrEqual(0);
+          // One division is a whole turn of the plate on the spindle; all other spaces are part of a turn.
+          if (divisions > 1) expect(setting.spaces).toBeLessThan(setting.circle ?? 1);
+          expect(shapeOf(setting)).toEqual(shapes[setting.method](setting));
+          const second = secondOf(setting);
           if (second) expect(second.spaces > 0 && second.spaces < second.circle).toBe(true);
         }
       }),
     );
   });
 });
+
+/** What a setting says besides its numbers. */
+const shapeOf = (setting: Setting) => ({
+  onPlate: setting.plate !== null,
+  arms: setting.armsEnclose,
+  stopPin: setting.plateStopPin,
+  second: "second" in setting,
+  gears: "gears" in setting,
+});
+const ofCrank = ({ spaces }: Setting) => ({
+  onPlate: spaces > 0,
+  arms: spaces > 0 ? spaces + 1 : null,
+  second: false,
+  gears: false,
+});
+
+const shapes: Readonly<Record<Method, (setting: Setting) => ReturnType<typeof shapeOf>>> = {
+  direct: () => ({ onPlate: true, arms: null, stopPin: null, second: false, gears: false }),
+  dial: () => ({ onPlate: false, arms: null, stopPin: null, second: false, gears: false }),
+  simple: (setting) => ({ ...ofCrank(setting), stopPin: "in" }),
+  compound: (setting) => ({ ...ofCrank(setting), stopPin: "out", second: true }),
+  differential: (setting) => ({ ...ofCrank(setting), stopPin: "out", gears: true }),
+};
 
 describe("a wider kit never loses an answer", () => {
   const exact = (spec: HeadSpec, divisions: number, teeth = 3): boolean =>
@@ -149,10 +153,10 @@ describe("the same head given otherwise gives the same answer", () => {
     fc.assert(
       fc.property(headSpecs(), fc.integer({ min: 2, max: 7 }), counts, (spec, factor, divisions) => {
         const head = defineHead(spec);
-        const ratio = fromExact(head.wormRatio);
+        const worm = fromExact(head.wormRatio);
         const otherwise = defineHead({
           ...spec,
-          wormRatio: ` ${ratio.n * BigInt(factor)} / ${ratio.d * BigInt(factor)} `,
+          wormRatio: ` ${worm.n * BigInt(factor)} / ${worm.d * BigInt(factor)} `,
           plates: head.plates.map((plate) => ({
             ...plate,
             faces: plate.faces.map((face) => ({ ...face, circles: face.circles.toReversed() })),
@@ -193,69 +197,8 @@ describe("the same head given otherwise gives the same answer", () => {
   });
 });
 
-describe("the order of settings", () => {
-  /** Numbers that must not fall from one setting to the next, the first that differ deciding. */
-  const rank = (setting: Setting, order: readonly string[], mounted: string | null): number[] => {
-    const { teethPerMove: teeth, gears, plate, spaces, second, circle, turns, method } = setting;
-    const pairs = kindOf(setting) === "block" ? (gears?.drivers.length ?? 0) : 0;
-    const place = [order.indexOf(kindOf(setting)), teeth, pairs];
-    if (method === "direct") return [...place, spaces];
-    const onMounted = plate === null || plate === mounted ? 0 : 1;
-    return [...place, onMounted, spaces + (second?.spaces ?? 0), -(circle ?? 0), turns];
-  };
-  const compare = (a: readonly number[], b: readonly number[]): number => {
-    const at = a.findIndex((value, index) => value !== b[index]);
-    return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
-  };
-  const rising = (settings: readonly Setting[], order: readonly string[], mounted: string | null): void => {
-    for (const [index, setting] of settings.slice(1).entries()) {
-      const before = settings[index] as Setting;
-      expect(compare(rank(before, order, mounted), rank(setting, order, mounted))).toBeLessThanOrEqual(0);
-    }
-  };
-
-  it("is that of preference, then fewer teeth per move, the mounted plate, fewer spaces, the larger circle, fewer turns", () => {
-    fc.assert(
-      fc.property(heads(), counts, teethPerMove, fc.boolean(), (head, divisions, teeth, isMounted) => {
-        const mounted = isMounted ? (head.plates.at(-1)?.name ?? null) : null;
-        const options = { teethPerMove: teeth, ...(mounted === null ? {} : { mounted }) };
-        rising(settingsOf(head, { divisions }, options), orderOfPreference, mounted);
-      }),
-    );
-  });
-
-  it("puts kinds that are asked for first", () => {
-    const prefer = ["compound", "block"] as const;
-    const order = [...new Set([...prefer, ...orderOfPreference])];
-    const settings = settingsOf(threePlates, { divisions: 69 }, { prefer, teethPerMove: 2 });
-    rising(settings, order, null);
-    expect(settings[0]?.method).toBe("compound");
-    expect(settingsOf(threePlates, { divisions: 69 }, {})[0]?.method).toBe("differential");
-  });
-
-  it("takes the head's own mounted plate, or the one named", () => {
-    const first = (head: Head, options: SearchOptions) => settingsOf(head, { divisions: 15 }, options)[0];
-    const mounted = defineHead({ ...threePlates, mounted: "2" });
-    expect(first(threePlates, {})).toMatchObject({ plate: "1", circle: 15, spaces: 10 });
-    expect(first(mounted, {})).toMatchObject({ plate: "2", circle: 21, spaces: 14 });
-    expect(first(mounted, { mounted: "3" })).toMatchObject({ plate: "3", circle: 39, spaces: 26 });
-  });
-
-  it("is the same at every call, and ends", () => {
-    fc.assert(
-      fc.property(heads(small), fewCounts, (head, divisions) => {
-        const all = [...exactSettings(head, { divisions })];
-        expect([...exactSettings(head, { divisions })]).toEqual(all);
-        expect(new Set(all.map(settingKey)).size).toBe(all.length);
-      }),
-    );
-  });
-});
-
 describe("angles", () => {
-  const angles = fc
-    .tuple(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 720 }))
-    .map(([n, d]) => toRevolutions(fromExact(`${n}/${d}`)));
+  const angles = fc.tuple(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 1, max: 720 })).map(([n, d]) => revolutions(n, d));
 
   it("a part 1/N of a turn has the settings of N divisions at one tooth per move", () => {
     fc.assert(
@@ -273,7 +216,8 @@ describe("angles", () => {
         for (const setting of settingsOf(head, { angle }, {}).slice(0, 30)) {
           expect(setting.spindlePerMove).toBe(angle);
           expect(setting.teethPerMove).toBe(1);
-          expect(prove(setting, { walk: true }).closes).toBe(true);
+          expect(prove(setting, { walkOn: head }).closes).toBe(true);
+          expect(closesOnBench(setting, head)).toBe(true);
         }
       }),
     );

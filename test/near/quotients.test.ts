@@ -1,0 +1,29 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { gearBox } from "../../src/index.ts";
+import { productsOf, quotientsWithin } from "../../src/near/quotients.ts";
+
+describe("quotients of products", () => {
+  it("are all pairs of products whose quotient lies in the window, found by dividing each by each", () => {
+    const gears = fc.array(fc.integer({ min: 8, max: 40 }), { minLength: 2, maxLength: 6 });
+    const window = fc.tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 30 }));
+    let found = 0;
+    fc.assert(
+      fc.property(gears, fc.constantFrom<1 | 2>(1, 2), window, (teeth, pairs, [from, width]) => {
+        const [least, most] = [from / 20, (from + width) / 20];
+        const products = productsOf(gearBox(teeth), pairs);
+        const all = products.values.flatMap((driven) => products.values.map((drivers): [number, number] => [drivers, driven]));
+        const inside = all.filter(
+          ([drivers, driven]) => 20 * drivers >= from * driven && 20 * drivers <= (from + width) * driven,
+        );
+        expect(quotientsWithin(products, least, most)).toEqual(inside);
+        found += inside.length;
+      }),
+    );
+    expect(found).toBeGreaterThan(200);
+  });
+
+  it("are none of a box without gears", () => {
+    expect(quotientsWithin(productsOf(gearBox([]), 1), 0, 10)).toEqual([]);
+  });
+});

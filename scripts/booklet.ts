@@ -111,7 +111,7 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
 function jobFrom(job: string, asked: Asked) {
   if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
     throw fault("out-of-range", "--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
-  const teeth = asked.teeth === undefined ? undefined : numbersListed(asked.teeth, "--teeth", Number(job));
+  const teeth = asked.teeth === undefined ? undefined : numbersListed(asked.teeth, "--teeth");
   return {
     divisions: Number(job),
     ...(teeth === undefined ? {} : { teeth }),

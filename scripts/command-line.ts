@@ -1,4 +1,5 @@
-import { allMethods, type Exact, type FaultCode, InputError, parseAngle, readyHeads } from "../src/index.ts";
+import { type FaultCode, InputError, parseAngle, type Revolutions, readyHeads, revolutions } from "../src/index.ts";
+import type { AtRadius } from "../src/words/index.ts";
 import { type Given, readOptions } from "./read-options.ts";
 
 const options = {
@@ -10,8 +11,10 @@ const options = {
   limit: { type: "string" },
   near: { type: "boolean" },
   radius: { type: "string" },
+  proof: { type: "boolean" },
   teeth: { type: "string" },
   after: { type: "string" },
+  by: { type: "string" },
   ring: { type: "string" },
   "start-hole": { type: "string" },
   "start-angle": { type: "string" },
@@ -26,6 +29,9 @@ const options = {
   help: { type: "boolean", short: "h" },
   version: { type: "boolean" },
 } as const;
+
+/** The name of an option, as it is typed after `--`. */
+export type OptionName = keyof typeof options;
 
 /** The options that were given, still in words. */
 export type Options = Given<typeof options>;
@@ -52,6 +58,22 @@ export function readCommandLine(words: readonly string[]): Asked {
   return { question, rest, options: values };
 }
 
+/** What the library calls the options. */
+export const optionNames: Readonly<Record<string, string>> = {
+  methods: "--method",
+  teethPerMove: "--teeth-per-move",
+  mounted: "--mounted",
+  limit: "--limit",
+  teeth: "--teeth",
+  after: "--after",
+  by: "--by",
+  startHole: "--start-hole",
+  startAngle: "--start-angle",
+  radius: "--radius",
+  radiusMm: "--radius",
+  "setting.gears": "--gears",
+};
+
 /** Reads a whole number that an option was given. */
 export function wholeNumber(text: string, place: string): number {
   if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
@@ -59,8 +81,8 @@ export function wholeNumber(text: string, place: string): number {
 }
 
 /** Reads an angle from a zero that an option was given: 0 or more. */
-export function angleFromZero(text: string, place: string): Exact {
-  if (/^\s*0+(?:\.0+)?\s*°?\s*$/.test(text)) return "0";
+export function angleFromZero(text: string, place: string): Revolutions {
+  if (/^\s*0+(?:\.0+)?\s*°?\s*$/.test(text)) return revolutions(0);
   try {
     return parseAngle(text);
   } catch (error) {
@@ -69,11 +91,13 @@ export function angleFromZero(text: string, place: string): Exact {
   }
 }
 
+const lengthPattern = /^\s*(\d{1,6}(?:\.\d{1,6})?)\s*(mm|in|")?\s*$/;
+
 /** Reads a length that an option was given: plain millimetres, or inches with `in`. */
 export function millimetres(text: string, place: string): number {
-  const length = /^\s*(\d{1,6}(?:\.\d{1,6})?)\s*(mm|in|")?\s*$/.exec(text);
-  const size = Number(length?.[1]) * (length?.[2] === undefined || length[2] === "mm" ? 1 : 25.4);
-  if (size > 0) return size;
+  const [, size, unit] = lengthPattern.exec(text) ?? [];
+  const length = Number(size) * (unit === undefined || unit === "mm" ? 1 : 25.4);
+  if (length > 0) return length;
   throw fault(
     "unreadable",
     place,
@@ -81,72 +105,13 @@ export function millimetres(text: string, place: string): number {
   );
 }
 
+/** Reads the radius of the work, with the unit that it was given in: answers are told in the same. */
+export function radiusAsked({ radius }: Pick<Options, "radius">): AtRadius | null {
+  if (radius === undefined) return null;
+  return { mm: millimetres(radius, "--radius"), unit: /in|"/.test(radius) ? "in" : "mm" };
+}
+
 /** One mistake, as the library's own type of refusal. */
 export function fault(code: FaultCode, place: string, problem: string): InputError {
   return new InputError([{ code, place, problem }]);
 }
-
-/** What `--help` prints. */
-export const help: string = `Turns & Holes: exact dividing-head indexing.
-
-  turns-and-holes COUNT|ANGLE [options]   look up one count or one angle
-  turns-and-holes gives MOVE [options]    the reverse: what a move really gives
-  turns-and-holes spacing ANGLES          unequal spaces, as of a reamer
-  turns-and-holes gear TEETH [options]    a gear's measures; what gear it is
-  turns-and-holes repair TEETH [options]  a gear with broken teeth, all of it
-  turns-and-holes heads                   list the ready heads
-  turns-and-holes booklet [options]       print the booklet of a head (PDF)
-
-Examples
-  turns-and-holes 127
-  turns-and-holes 96 --head ratio-40-plates-15-49-ungeared
-  turns-and-holes 50 --all --mounted 2
-  turns-and-holes "2°54'" --head my-head.json
-  turns-and-holes 86 --teeth 3,4,31,60         teeth 3, 4, 31 and 60 of 86
-  turns-and-holes 86 --after 31                what comes after tooth 31
-  turns-and-holes 86 --ring 46.5               which tooth the ring stands at
-  turns-and-holes 97 --near --radius 50        how far off, and in millimetres
-  turns-and-holes 12 --coordinates --radius 40
-  turns-and-holes "2.9° ± 0.05°"               which counts that could mean
-  turns-and-holes spacing "58°,62°,59°,61°,60°,60°"
-  turns-and-holes gives "0 + 22/33"            60
-  turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against
-  turns-and-holes gear 86 --outside 176       which pitch; see gear --help
-  turns-and-holes repair 86 --module 2 --damaged 31-33     see repair --help
-
-An angle is written 2.9°, 2°54', 2d54m, 2:54:00, 1/124 rev or 10 gon.
-
-Which head
-  --head ID|FILE      a ready head, or your own as a JSON file
-                      (${usualHead} where none is named)
-  --mounted PLATE     the plate that is on the head now: preferred
-
-Which settings
-  --method LIST       only these of ${allMethods.join(", ")}
-  --teeth-per-move N  the most teeth to advance in one move, 1 to 1000 (12)
-  --all               every method that does it, not only the preferred
-  --limit N           at most so many settings
-  --near              the nearest settings too, with their errors
-  --radius LENGTH     of the work, to show errors as lengths: 50, or 2in
-
-At the machine
-  --teeth LIST|all    the positions of these teeth (3,4,31-33), in this order
-  --after TOOTH       what is left to do after this tooth
-  --ring ANGLE        the tooth that the degree ring stands at
-  --start-hole N      the hole the pin starts in (0)
-  --start-angle A     where the ring and dial stand at tooth 1 (0)
-  --minus             ring and dial fall from there; else they rise
-  --nearer            go back where that is nearer; else always onward
-  --coordinates       x and y of every tooth on --radius, and the chords;
-                      --tangents: all positive; --clockwise; --start-angle
-
-The reverse question
-  --gears A/B         gears of the move: 56/24, or 64*44/24*40
-  --plate with|against  which way they turn the plate
-
-  --json              the answer as data
-  --help, --version
-
-It ends with 0 when there is an exact setting, 1 when there is none, and 2
-when the question could not be read.
-`;

@@ -1,12 +1,22 @@
-import { type Answer, type AnswerOptions, type Head, indexAngle, indexDivisions, parseAngle } from "../src/index.ts";
-import { type Asked, fault, wholeNumber } from "./command-line.ts";
+import {
+  type Answer,
+  type AnswerOptions,
+  type Head,
+  indexAngle,
+  indexDivisions,
+  type PreparedHead,
+  parseAngle,
+} from "../src/index.ts";
+import { fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
+import { withOptionNames } from "./read-options.ts";
 import { searchAsked } from "./shared-options.ts";
 
 /** Puts a count or an angle to the library, as the options ask. */
-export function lookUp(head: Head, question: string, options: Asked["options"]): Answer {
+export function lookUp(head: Head | PreparedHead, question: string, options: Options): Answer {
   const text = question.trim();
   const asked = answerOptions(options);
-  if (/^\d{1,8}$/.test(text)) return indexDivisions(head, Number(text), asked);
+  const named = <Found>(ask: () => Found) => withOptionNames(optionNames, ask);
+  if (/^\d{1,8}$/.test(text)) return named(() => indexDivisions(head, Number(text), asked));
   if (/^[+\d][\d.,/\s]*$/.test(text)) throw notACount(text);
   if (!/\d/.test(text)) {
     throw fault(
@@ -15,10 +25,11 @@ export function lookUp(head: Head, question: string, options: Asked["options"]):
       `${JSON.stringify(text.slice(0, 40))} is neither a count nor an angle; give a whole number such as 127, or an angle such as 2°54'`,
     );
   }
-  return indexAngle(head, parseAngle(text), asked);
+  const angle = parseAngle(text);
+  return named(() => indexAngle(head, angle, asked));
 }
 
-function answerOptions({ limit, all = false, near = false, ...search }: Asked["options"]): AnswerOptions {
+function answerOptions({ limit, all = false, near = false, ...search }: Options): AnswerOptions {
   return { all, near, ...searchAsked(search), ...(limit !== undefined && { limit: wholeNumber(limit, "--limit") }) };
 }
 

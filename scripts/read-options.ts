@@ -1,5 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from "node:util";
-import { InputError } from "../src/index.ts";
+import { type Fault, InputError } from "../src/index.ts";
 
 type Spec = NonNullable<ParseArgsConfig["options"]>;
 
@@ -14,9 +14,20 @@ export function readOptions<Options extends Spec>(
   options: Options,
   help: string,
 ): { readonly values: Given<Options>; readonly positionals: readonly string[] } {
+  const { values, positionals, tokens } = parsed(words, options, help);
+  const names = tokens.flatMap((token) => (token.kind === "option" ? [token.name] : []));
+  const twice = new Set(names.filter((name, index) => names.indexOf(name) < index));
+  if (twice.size > 0) {
+    throw new InputError(
+      [...twice].map((name): Fault => ({ code: "twice", place: `--${name}`, problem: "is given twice; give it once" })),
+    );
+  }
+  return { values: values as Given<Options>, positionals };
+}
+
+function parsed(words: readonly string[], options: Spec, help: string) {
   try {
-    const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
-    return { values: values as Given<Options>, positionals };
+    return parseArgs({ args: [...words], options, allowPositionals: true, tokens: true });
   } catch (error) {
     const said = error instanceof Error ? (error.message.split(". ")[0] ?? "") : String(error);
     throw new InputError([
@@ -35,10 +46,9 @@ export function withOptionNames<Result>(names: Readonly<Record<string, string>>,
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(
-      error.faults.map(({ code, place, problem }) => ({
-        code,
-        place: names[place] ?? names[place.split(/[.[]/)[0] ?? ""] ?? place,
-        problem,
+      error.faults.map((each) => ({
+        ...each,
+        place: names[each.place] ?? names[each.place.split(/[.[]/)[0] ?? ""] ?? each.place,
       })),
     );
   }

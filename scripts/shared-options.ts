@@ -1,4 +1,4 @@
-import type { PositionOptions, SearchOptions } from "../src/index.ts";
+import type { PlanOptions, SearchOptions } from "../src/index.ts";
 import { angleFromZero, wholeNumber } from "./command-line.ts";
 
 /** Options that say which settings to look for. */
@@ -30,7 +30,7 @@ export function startAsked({
   "start-hole": hole,
   "start-angle": angle,
   minus,
-}: StartGiven): Pick<PositionOptions, "side" | "startHole" | "startAngle"> {
+}: StartGiven): Pick<PlanOptions, "side" | "startHole" | "startAngle"> {
   return {
     side: minus === true ? "minus" : "plus",
     ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),

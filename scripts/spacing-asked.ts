@@ -1,64 +1,65 @@
-import { type Head, parseAngle, unequalSpacing } from "../src/index.ts";
-import { type Asked, fault } from "./command-line.ts";
+import { type Head, parseAngle, type UnequalSpacing, unequalSpacing } from "../src/index.ts";
+import {
+  cautionsBesides,
+  headLine,
+  readingShort,
+  readingWords,
+  signedArc,
+  spacingItems,
+  spacingTitle,
+} from "../src/words/index.ts";
+import { fault, type Options, optionNames } from "./command-line.ts";
 import type { More } from "./more.ts";
-import { errorWords, scaleColumns } from "./position-words.ts";
-import { table } from "./table.ts";
-import { arc, degrees, headLine, line, paragraph, plateName } from "./words.ts";
+import { withOptionNames } from "./read-options.ts";
+import { type Column, table } from "./table.ts";
+import { degrees, itemLines, paragraph } from "./words.ts";
 
 /** `spacing ANGLES`: the places of a work whose spaces are not equal. */
-export function spacingAsked(angles: string, head: Head, { mounted }: Asked["options"]): More {
+export function spacingAsked(angles: string, head: Head, { mounted }: Options): More {
   if (angles.trim() === "")
     throw fault("missing", "", "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°");
   const steps = angles.split(",").map(parseAngle);
-  const spacing = unequalSpacing(head, steps, mounted === undefined ? {} : { mounted });
-  const { circle, exact, worstArcSeconds, closes, left, places } = spacing;
-  const cells = (of: (place: (typeof places)[number]) => string) => places.map(of);
+  const spacing = withOptionNames(optionNames, () => unequalSpacing(head, steps, mounted === undefined ? {} : { mounted }));
+  const hand = spacing.circle === null ? "handwheel" : "crank";
   return {
     data: { spacing },
     lines: [
-      `${places.length} PLACES, UNEQUAL SPACES`,
+      spacingTitle(spacing),
       headLine(head),
       "",
-      ...(circle === null
-        ? []
-        : [line("Plate", `${plateName(circle).replace("plate ", "")}, circle of ${circle.holes} holes, for every place`)]),
-      ...(worstArcSeconds === null
-        ? []
-        : [
-            line(
-              exact ? "Exact" : "NEAR, NOT EXACT",
-              exact ? "every place is on a hole" : `no place over ${arc(worstArcSeconds)} off, each from one zero`,
-            ),
-          ]),
-      line("Round", closes ? "the spaces make up whole turns of the work" : `the spaces leave ${degrees(left)} of the turn`),
+      ...itemLines(spacingItems(spacing)),
       "",
-      ...table([
-        { head: "place", cells: cells(({ place }) => String(place)) },
-        ...(circle === null
-          ? []
-          : [
-              {
-                head: "go on by",
-                cells: cells(({ from, place }) => (place === 1 ? "start" : `${from?.turns} + ${from?.spaces}/${circle.holes}`)),
-              },
-              { head: "turns", cells: cells(({ turns }) => String(turns)) },
-              { head: "hole", cells: cells(({ hole }) => String(hole)) },
-              ...(exact
-                ? []
-                : [
-                    {
-                      head: "off by",
-                      cells: cells(({ errorArcSeconds }) => errorWords({ errorArcSeconds: errorArcSeconds ?? 0 })),
-                    },
-                  ]),
-            ]),
-        ...scaleColumns(places, head),
-        { head: "angle", cells: cells(({ angle }) => degrees(angle)) },
-      ]),
+      ...table(columnsOf(spacing, head)),
       "",
       paragraph(
-        "Turn one way only; past the hole, go back half a turn or more and come up to it again. Unlock the spindle to move, lock it to cut.",
+        cautionsBesides([{ code: "one-way", hand }, { code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }]),
       ),
     ],
   };
+}
+
+type Place = UnequalSpacing["places"][number];
+
+function columnsOf({ places, circle, exact }: UnequalSpacing, { dial, ring, wormRatio }: Head): readonly Column[] {
+  const column = (head: string, cell: (place: Place) => string): Column => ({ head, cells: places.map(cell) });
+  // By the holes a scale only shows where the work is; without a plate it is what is set.
+  const set = circle === null ? spacingScale(places) : null;
+  const error = (scale: "dial" | "ring") =>
+    scale === set ? [column("off by", (place) => signedArc(place[scale]?.errorArcSeconds ?? 0))] : [];
+  return [
+    column("place", ({ place }) => String(place)),
+    ...(circle === null
+      ? []
+      : [
+          column("go on by", ({ from, place }) => (place === 1 ? "start" : `${from?.turns} + ${from?.spaces}/${circle.holes}`)),
+          column("turns", ({ turns }) => String(turns)),
+          column("hole", ({ hole }) => String(hole)),
+        ]),
+    ...(circle === null || exact ? [] : [column("off by", ({ errorArcSeconds }) => signedArc(errorArcSeconds ?? 0))]),
+    ...(dial === null
+      ? []
+      : [column("dial", (place) => (place.dial ? readingWords(place.dial, dial, wormRatio) : "")), ...error("dial")]),
+    ...(ring === null ? [] : [column("ring", (place) => (place.ring ? readingShort(place.ring, ring) : "")), ...error("ring")]),
+    column("angle", ({ angle }) => degrees(angle)),
+  ];
 }

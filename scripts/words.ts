@@ -1,7 +1,5 @@
-import { mixed as mixedWith } from "../booklet/content/words.ts";
-import { type Exact, formatAngle, type Head, type Setting } from "../src/index.ts";
-
-export { counted as count } from "../booklet/content/words.ts";
+import { formatAngle, type Revolutions } from "../src/index.ts";
+import type { Item } from "../src/words/index.ts";
 
 const lineWidth = 78;
 const labelWidth = 17;
@@ -13,6 +11,11 @@ export function line(label: string, text: string): string {
     .join("\n");
 }
 
+/** Items, each on a line of its own. */
+export function itemLines(items: readonly Item[]): string[] {
+  return items.map(({ term, text }) => line(term, text));
+}
+
 /** A paragraph, folded and set in by two. */
 export function paragraph(text: string): string {
   return fold(text, lineWidth - 2)
@@ -20,10 +23,18 @@ export function paragraph(text: string): string {
     .join("\n");
 }
 
+/** Lines set apart from what stands above, where there are any. */
+export function apart(lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ["", ...lines];
+}
+
+/** A space where a line may break: not within an angle, nor before the name of a plate. */
+const breaks = / (?!\d\d(?:\.\d+)?[′″])(?<!\(plate )(?<!≈ )/;
+
 function fold(text: string, width: number): string[] {
   const lines: string[] = [];
   let current = "";
-  for (const word of text.split(" ")) {
+  for (const word of text.split(breaks)) {
     if (current !== "" && current.length + 1 + word.length > width) {
       lines.push(current);
       current = word;
@@ -34,39 +45,7 @@ function fold(text: string, width: number): string[] {
   return [...lines, current];
 }
 
-/** An exact number as a machinist writes it: `2 1/3`. The sign is dropped. */
-export function mixed(value: Exact): string {
-  return mixedWith(value, " ");
-}
-
-/** A length of arc in a unit fit for its size. */
-export function arc(arcSeconds: number): string {
-  const size = Math.abs(arcSeconds);
-  if (size >= 3600) return `${(size / 3600).toFixed(2)}°`;
-  if (size >= 120) return `${(size / 60).toFixed(1)}′`;
-  return size >= 0.095 || size === 0 ? `${size.toFixed(1)}″` : "under 0.1″";
-}
-
-/** A bound on an error, in a unit fit for its size; rounded upwards, so that nothing is further off than it says. */
-export function arcUpTo(arcSeconds: number): string {
-  const size = Math.abs(arcSeconds);
-  const tenths = Math.ceil(size * 10) / 10;
-  if (size >= 3600) return arc(Math.ceil(size / 36) * 36);
-  return size >= 120 ? arc(Math.ceil(size / 6) * 6) : arc(tenths);
-}
-
-/** Which plate, and which face of it where it has two. */
-export function plateName({ plate, face }: Pick<Setting, "plate" | "face">): string {
-  return face === null ? `plate ${plate}` : `plate ${plate}, ${face} face`;
-}
-
 /** An angle in degrees, minutes and seconds to a tenth. */
-export function degrees(angle: Exact): string {
+export function degrees(angle: Revolutions): string {
   return formatAngle(angle, 1);
-}
-
-/** The head in one line: its name, and its ratio where the name does not say it. */
-export function headLine(head: Pick<Head, "name" | "wormRatio">): string {
-  const ratio = `${head.wormRatio}:1`;
-  return head.name.includes(ratio) ? head.name : `${head.name} (${ratio})`;
 }

@@ -90,16 +90,19 @@ export function planJob(head: Head | PreparedHead, target: Target, options: Plan
     others,
     start: placesOf(work, way, { teeth: [work.startTooth], order: "given" })[0] as Place,
     places,
-    checks: asked.teeth === null ? checksOn(work, way, places) : [],
+    checks: asked.teeth === null && !isGoneToOnce(work, way, asked) ? checksOn(work, way, places) : [],
     worstArcSeconds: worstOf(places, asked),
     cautions: cautionsFor(way),
   };
 }
 
 /** An angle that nothing closes is gone to once: made over and over, its error would only grow. */
+function isGoneToOnce(work: Work, way: Way, asked: Asked): boolean {
+  return asked.teeth === null && !way.setting.exact && work.step.n !== 1n;
+}
+
 function listed(work: Work, way: Way, asked: Asked): readonly Place[] {
-  const once = asked.teeth === null && !way.setting.exact && work.step.n !== 1n;
-  return placesOf(work, way, once ? { ...asked, teeth: [1, 2] } : asked);
+  return placesOf(work, way, isGoneToOnce(work, way, asked) ? { ...asked, teeth: [1, 2] } : asked);
 }
 
 /** The ways to choose from, the one to follow first. */
@@ -141,7 +144,10 @@ function lackFromZero({ by, setting }: Exclude<Way, { by: "moves" }>, head: Head
   return head[by] === null ? `needs a ${by}` : null;
 }
 
-function checkStartHole({ startHole }: Work, { setting: { circle } }: Way): void {
+function checkStartHole({ startHole }: Work, { setting: { circle, plate } }: Way): void {
+  if (startHole === 0) return;
+  // Whole turns serve on any circle, and the places of a dial are no holes.
+  if (plate === null) refuse("no-effect", "startHole", "has no effect on a way that goes by no circle of holes; leave it out");
   const holes = circle ?? 1;
   if (startHole >= holes)
     refuse("out-of-range", "startHole", `${startHole} is not a hole of the circle; give 0 to ${groupDigits(holes - 1)}`);

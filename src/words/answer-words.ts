@@ -15,6 +15,11 @@ export function targetWords(target: Target): string {
   return "divisions" in target ? counted(target.divisions, "division").toUpperCase() : `ANGLE ${formatAngle(target.angle, 2)}`;
 }
 
+/** What the places of a target are called. */
+export function placeNoun(target: Target): "tooth" | "place" {
+  return "divisions" in target ? "tooth" : "place";
+}
+
 /** The head in one line: its name, and its ratio where the name does not say it. */
 export function headLine({ name, wormRatio }: Pick<Head, "name" | "wormRatio">): string {
   const ratio = `${wormRatio}:1`;
@@ -32,6 +37,16 @@ export function reasonItems(reasons: readonly Reason[], head: Head): readonly It
 export function passedOverItems({ passedOver }: Answer, head: Head): readonly Item[] {
   return reasonItems(passedOver, head).map(({ term, text }) => ({ term: `Not ${term.toLowerCase()}`, text }));
 }
+
+/** What was tried where a count is impossible; empty where there was one number of teeth to try. */
+export function triedWords({ impossible, target }: Answer): string {
+  const most = impossible?.teethPerMoveTried ?? 1;
+  return most > 1 && "divisions" in target ? `Moves of 1 to ${most} teeth were tried.` : "";
+}
+
+/** How it is shown that a target is impossible. */
+export const shownImpossible =
+  "Shown, and not merely not found: for direct, simple and compound indexing and for the dial the condition named is needed, and it is enough; for differential indexing every circle, every train and every number of teeth named was tried.";
 
 const routeTerms: Readonly<Record<Route["kind"], string>> = {
   method: "Another way",

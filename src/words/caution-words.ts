@@ -79,3 +79,19 @@ export function cautionItem(caution: Caution): Item {
 export function cautionItems(cautions: readonly Caution[]): readonly Item[] {
   return cautions.map(cautionItem);
 }
+
+/** What the set-up of a way says already, item by item. */
+const saidInSetUp: ReadonlySet<Caution["code"]> = new Set([
+  "stop-pin",
+  "gears-forgotten",
+  "gears-limits",
+  "may-foul",
+  "several-teeth",
+]);
+
+/** What is to be minded besides the set-up of a way, as one paragraph. */
+export function cautionsBesides(cautions: readonly Caution[]): string {
+  return cautionItems(cautions.filter(({ code }) => !saidInSetUp.has(code)))
+    .map(({ text }) => text)
+    .join(" ");
+}

@@ -3,9 +3,20 @@
  *
  * @packageDocumentation
  */
-export { headLine, passedOverItems, reasonItems, routeItems, targetWords } from "./answer-words.ts";
-export { cautionItem, cautionItems } from "./caution-words.ts";
-export { checkWords } from "./check-words.ts";
+export {
+  headLine,
+  passedOverItems,
+  placeNoun,
+  reasonItems,
+  routeItems,
+  shownImpossible,
+  targetWords,
+  triedWords,
+} from "./answer-words.ts";
+export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
+export { cautionItem, cautionItems, cautionsBesides } from "./caution-words.ts";
+export { checkItem, checkWords } from "./check-words.ts";
+export { chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";
@@ -36,10 +47,12 @@ export {
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
+export { answerWithWhys, planWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
+export { backWords, holesUsedWords, type ListOf, legendWords, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 export { type KindWords, type MethodWords, methodWords, type Section } from "./methods.ts";
-export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, offBy } from "./near-words.ts";
+export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, nearItems, offBy } from "./near-words.ts";
 export {
   arcUpTo,
   counted,
@@ -58,6 +71,18 @@ export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-w
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
-export { eachMove, givesWords, marksAmong, proofShort, proofWords, settingItems, shortSetting } from "./setting-words.ts";
-export { wayItems, wayName, wayTitle } from "./way-words.ts";
+export {
+  eachMove,
+  givesWords,
+  marksAmong,
+  proofShort,
+  proofShownWords,
+  proofWords,
+  settingItems,
+  settingItemsAmong,
+  shortSetting,
+} from "./setting-words.ts";
+export { spacingItems, spacingScale, spacingTitle } from "./spacing-words.ts";
+export { standingItems } from "./standing-words.ts";
+export { wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";

@@ -16,11 +16,11 @@ export function settingTitle(setting: UnprovedSetting): string {
 
 /** What each kind of near setting is called in a list. */
 export const nearNames: Readonly<Record<NearKind, string>> = {
-  simple: "Simple",
-  "one-pair": "One pair",
-  "two-pair": "Two pairs",
-  compound: "Compound",
-  "may-foul": "May foul",
+  simple: kindWords.simple.name,
+  "one-pair": kindWords["one-pair"].name,
+  "two-pair": kindWords["two-pair"].name,
+  compound: kindWords.compound.name,
+  "may-foul": kindWords["may-foul"].name,
   "nearest-hole": "Nearest hole",
   dial: "By the dial",
   ring: "By the ring",

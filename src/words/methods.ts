@@ -12,6 +12,8 @@ export type Section = "direct" | "simple" | "dial" | "geared" | "compound";
 
 /** What a kind of setting is called. */
 export interface KindWords {
+  /** In a list: `One pair`. */
+  readonly name: string;
   /** At the head of an answer. */
   readonly title: string;
   /** The letter before its rows in a table. */
@@ -29,8 +31,8 @@ export interface MethodWords<M extends Method> {
   isExpected(head: Head): boolean;
   /** The setting, item by item in the order of work. */
   setUp(setting: SettingBy<M>, head: Head): readonly Item[];
-  /** The move in few words, without the plate: `0 + 5 of 15`. */
-  short(setting: SettingBy<M>): string;
+  /** The move in few words: `0 + 5 of 15 (plate 1)`. `plate` is to stand after its circle, or is empty. */
+  short(setting: SettingBy<M>, plate: string): string;
   /** What all the moves together come to, after `127 moves, 1 turn of the work`. */
   proof(setting: SettingBy<M>, proof: Proof): string;
 }
@@ -39,25 +41,25 @@ export interface MethodWords<M extends Method> {
 export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   direct: {
     name: "Direct",
-    kinds: { direct: { title: "DIRECT INDEXING", mark: "D", section: "direct" } },
+    kinds: { direct: { name: "Direct", title: "DIRECT INDEXING", mark: "D", section: "direct" } },
     isExpected: ({ directPlates }) => directPlates.length > 0,
     setUp: ({ plate, circle, spaces }) => [
       { term: "Worm", text: "out of mesh; the spindle is moved by hand" },
       { term: "Direct plate", text: `${plate}, ${circle} holes` },
       { term: "Move", text: counted(spaces, "space") },
     ],
-    short: ({ spaces, circle }) => `${counted(spaces, "space")} of ${circle} on the direct plate`,
+    short: ({ spaces, circle, plate }) => `${counted(spaces, "space")} of ${circle} on the direct plate ${plate}`,
     proof: () => ", and the pin is in its first hole again",
   },
   simple: {
     name: "Simple",
-    kinds: { simple: { title: "SIMPLE INDEXING", mark: "S", section: "simple" } },
+    kinds: { simple: { name: "Simple", title: "SIMPLE INDEXING", mark: "S", section: "simple" } },
     isExpected: () => true,
     setUp: (setting, head) =>
       setting.circle === null && head.plates.length === 0
         ? [{ term: "Dial", text: `${counted(setting.turns, "turn")} + 0 marks: back at the same mark after every move` }]
         : [...crankItems(setting), stopPinIn],
-    short: crankShort,
+    short: (setting, plate) => `${crankShort(setting)}${plate}`,
     proof: ({ circle }, proof) => {
       const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
       return `: ${turnsOf(proof.crankTurns)} of the crank bring you back to ${hole}`;
@@ -65,12 +67,12 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
   compound: {
     name: "Compound",
-    kinds: { compound: { title: "COMPOUND INDEXING", mark: "C", section: "compound" } },
+    kinds: { compound: { name: "Compound", title: "COMPOUND INDEXING", mark: "C", section: "compound" } },
     isExpected: () => true,
     setUp: compoundItems,
-    short: (setting) => {
+    short: (setting, plate) => {
       const { second } = setting;
-      return `${crankShort(setting)} ${second.direction === "with" ? "+" : "−"} ${second.spaces} of ${second.circle}`;
+      return `${crankShort(setting)} ${second.direction === "with" ? "+" : "−"} ${second.spaces} of ${second.circle}${plate}`;
     },
     proof: (_, proof) => {
       const place = proof.pinTurns?.includes("/")
@@ -82,10 +84,15 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   differential: {
     name: "Differential",
     kinds: {
-      "one-pair": { title: "DIFFERENTIAL INDEXING, one pair of gears", mark: "G", section: "geared" },
-      "two-pair": { title: "DIFFERENTIAL INDEXING, two pairs of gears", mark: "G", section: "geared" },
-      block: { title: "DIFFERENTIAL INDEXING", mark: "G", section: "geared" },
-      "may-foul": { title: "DIFFERENTIAL INDEXING, two pairs of gears that may foul", mark: "G", section: "geared" },
+      "one-pair": { name: "One pair", title: "DIFFERENTIAL INDEXING, one pair of gears", mark: "G", section: "geared" },
+      "two-pair": { name: "Two pairs", title: "DIFFERENTIAL INDEXING, two pairs of gears", mark: "G", section: "geared" },
+      block: { name: "Several teeth", title: "DIFFERENTIAL INDEXING", mark: "G", section: "geared" },
+      "may-foul": {
+        name: "May foul",
+        title: "DIFFERENTIAL INDEXING, two pairs of gears that may foul",
+        mark: "G",
+        section: "geared",
+      },
     },
     isExpected: () => true,
     setUp: (setting, head) => [
@@ -93,16 +100,16 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       { term: "Plate stop pin", text: "OUT: the gears turn the plate" },
       ...trainItems(setting.gears, head),
     ],
-    short: (setting) => `${crankShort(setting)}, ${trainShort(setting.gears)}`,
+    short: (setting, plate) => `${crankShort(setting)}${plate}, ${trainShort(setting.gears)}`,
     proof: ({ gears }, proof) =>
       `: the pin goes ${turnsOf(proof.pinTurns)} over the plate, the plate ${turnsOf(proof.plateTurns)} ${gears.direction} the crank; ${turnsOf(proof.crankTurns)} of the crank in all, and the work is back at its start`,
   },
   dial: {
     name: "Dial",
-    kinds: { dial: { title: "BY THE DIAL, every position on a mark", mark: "H", section: "dial" } },
+    kinds: { dial: { name: "By the dial", title: "BY THE DIAL, every position on a mark", mark: "H", section: "dial" } },
     isExpected: ({ dial }) => dial !== null,
     setUp: dialItems,
-    short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces}/${circle} turns`,
+    short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces} of its ${circle} parts`,
     proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the crank bring you back to the start mark`,
   },
 };

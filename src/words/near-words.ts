@@ -1,6 +1,8 @@
 import { finestGrade } from "../gear/pitch-deviation.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
+import type { Item } from "./item.ts";
+import { nearNames } from "./kinds.ts";
 import { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 import { arcUpTo } from "./numbers.ts";
 import { plateName } from "./plates.ts";
@@ -10,6 +12,14 @@ import { shortSetting } from "./setting-words.ts";
 export interface AtRadius {
   readonly mm: number;
   readonly unit: Unit;
+}
+
+/** A near setting so worded that it cannot be taken for an exact one: how it is made, and how far off it is. */
+export function nearItems(setting: NearSetting, count: number | null, radius: AtRadius | null): readonly Item[] {
+  return [
+    { term: `~ ${nearNames[setting.kind]}`, text: nearHow(setting) },
+    { term: "", text: nearErrorWords(setting, count, radius) },
+  ];
 }
 
 /** How a near setting is made, in few words. */

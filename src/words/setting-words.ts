@@ -1,7 +1,6 @@
 import type { Head } from "../head/head.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
 import { formatAngle } from "../number/angle.ts";
-import type { NearMove } from "../setting/near-setting.ts";
 import type { OfMove, Setting, UnprovedSetting } from "../setting/setting.ts";
 import type { Item } from "./item.ts";
 import { type MethodWords, methodWords } from "./methods.ts";
@@ -29,7 +28,7 @@ function forgottenItems(setting: UnprovedSetting): readonly Item[] {
   const alone = gearsForgotten(setting);
   if (alone === null) return [];
   return [
-    { term: "Gears forgotten", text: `${moveAlone(setting)} alone ${givesWords(alone)}. The part is scrap.` },
+    { term: "Gears forgotten", text: `${moveAlone(setting)} without them: that ${givesWords(alone)}. The part is scrap.` },
     { term: "Never", text: "with the spindle tilted out of line with the gears, nor while they cut a helix" },
   ];
 }
@@ -56,19 +55,42 @@ export function proofShort({ proof }: Setting): string {
   return `${counted(proof.moves, "move")}, ${counted(proof.rounds, "turn")} of the work, and it is back at its start`;
 }
 
+/** How a setting was shown to close: by every move made on the head, or by what one move is. */
+export function proofShownWords({ proof, spindlePerMove }: Setting): string {
+  if (proof.shownBy === "walk")
+    return "every move was made on a model of this head: after each the pins are in drilled holes, and every division is reached once";
+  const { moves, rounds } = proof;
+  const noFactor = rounds === 1 ? "" : `, and ${rounds} and ${moves} have no common factor`;
+  return `one move turns the work by exactly ${spindlePerMove} of a turn${noFactor}: so many moves reach every division once and end at the start`;
+}
+
 /** A setting in few words: `0 + 5 of 15 (plate 1), gears 56 to 24, 2 idlers, plate against`. */
 export function shortSetting(setting: UnprovedSetting): string {
   const teeth = setting.teethPerMove === 1 ? "" : `, ${setting.teethPerMove} teeth per move`;
   const place = setting.plate === null ? "" : ` (plate ${plateName(setting)})`;
-  return `${wordsOf(setting).short(setting)}${place}${teeth}`;
+  return `${wordsOf(setting).short(setting, place)}${teeth}`;
 }
 
 /** What is worth knowing of a setting among others: the plate that is on the head, the largest circle. */
-export function marksAmong(setting: Setting | NearMove, all: readonly UnprovedSetting[], mounted: string | null): string {
-  const largest = Math.max(...all.map(({ circle }) => circle ?? 0));
+export function marksAmong(setting: UnprovedSetting, all: readonly UnprovedSetting[], mounted: string | null): string {
+  // The spindle's own plate is always on, and its circle is not one to choose among the others.
+  if (setting.method === "direct" || setting.circle === null) return "";
+  const circles = all.flatMap(({ method, circle }) => (method === "direct" || circle === null ? [] : [circle]));
   const marks = [
     ...(setting.plate !== null && setting.plate === mounted ? ["mounted"] : []),
-    ...(all.length > 1 && setting.circle !== null && setting.circle === largest ? ["largest circle"] : []),
+    // Of a pair of circles neither is the one to choose by.
+    ...(!("second" in setting) && circles.length > 1 && setting.circle === Math.max(...circles) ? ["largest circle"] : []),
   ];
   return marks.length === 0 ? "" : `: ${marks.join(", ")}`;
+}
+
+/** {@link settingItems} with the plate marked, where the setting is the first of several. */
+export function settingItemsAmong(
+  setting: UnprovedSetting,
+  all: readonly UnprovedSetting[],
+  mounted: string | null,
+  head: Head,
+): readonly Item[] {
+  const marks = marksAmong(setting, all, mounted);
+  return settingItems(setting, head).map((item) => (item.term === "Plate" ? { ...item, text: `${item.text}${marks}` } : item));
 }

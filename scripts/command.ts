@@ -1,0 +1,142 @@
+import { readFileSync } from "node:fs";
+import { loadHead } from "../booklet/head-file.ts";
+import { type Answer, type PreparedHead, prepare, readyHeads } from "../src/index.ts";
+import { type AtRadius, answerWithWhys } from "../src/words/index.ts";
+import { answerLines, cautionsOf, type Telling } from "./answer-lines.ts";
+import { type Asked, fault, type Options, radiusAsked, readCommandLine, usualHead } from "./command-line.ts";
+import { checkEffects, kindOfQuestion } from "./effects.ts";
+import { lookUp } from "./look-up.ts";
+import { type More, nothingMore } from "./more.ts";
+import { paragraph } from "./words.ts";
+
+/** What a run of the command prints, and what it ends with. */
+export interface Said {
+  /** 0: answered; 1: no exact setting. */
+  readonly code: number;
+  readonly text: string;
+}
+
+/**
+ * Answers the words of a command line.
+ *
+ * @throws {@link InputError} where the question cannot be read.
+ */
+export async function said(words: readonly string[]): Promise<Said> {
+  // Loaded only when they are asked for: a look-up is not to wait for them.
+  const [job, ...rest] = words;
+  if (job === "booklet") return { code: await (await import("./booklet.ts")).printBooklet(rest), text: "" };
+  if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest));
+  if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest));
+  const asked = readCommandLine(words);
+  if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help };
+  if (asked.options.version === true) return { code: 0, text: `${version()}\n` };
+  return answered(asked);
+}
+
+async function answered(asked: Asked): Promise<Said> {
+  const { question, rest, options } = asked;
+  if (question === undefined)
+    throw fault("missing", "", "nothing was asked; give a count such as 127, an angle such as 2°54', or --help");
+  const kind = kindOfQuestion(question);
+  checkEffects(kind, asked);
+  const words = rest.join(" ");
+  switch (kind) {
+    case "heads":
+      return ofMore(headsListed(words), options);
+    case "by-eye":
+      return ofMore((await import("./asked-backwards.ts")).countsByEye(alone(question, rest)), options);
+    case "gives":
+      return ofMore((await import("./asked-backwards.ts")).moveGives(words, headOf(options), options), options);
+    case "spacing":
+      return ofMore((await import("./spacing-asked.ts")).spacingAsked(words, headOf(options), options), options);
+    case "count":
+    case "angle":
+      return lookedUp(alone(question, rest), options);
+  }
+}
+
+function headOf({ head }: Options) {
+  return loadHead(head ?? usualHead);
+}
+
+function alone(question: string, rest: readonly string[]): string {
+  if (rest.length === 0) return question;
+  throw fault(
+    "too-many",
+    "",
+    `one count or angle at a time, but ${rest.length + 1} were given; put an angle with spaces in quotes`,
+  );
+}
+
+async function lookedUp(question: string, options: Options): Promise<Said> {
+  const { near, teeth, after, mounted, proof, limit, json, coordinates } = options;
+  const head = prepare(headOf(options));
+  const answer = lookUp(head, question, options);
+  const radius = radiusAsked(options);
+  if (json === true && radius !== null && coordinates !== true)
+    throw fault("no-effect", "--radius", "has no effect on --json, whose errors are in arc-seconds; leave it out");
+  const more = await moreAsked(answer, head, radius, options);
+  const code = answer.exact ? 0 : 1;
+  const data = Object.assign(answerWithWhys(answer), ...more.map((each) => each.data));
+  if (json === true) return { code, text: `${JSON.stringify(data)}\n` };
+  const telling: Telling = {
+    head: head.head,
+    mounted: mounted ?? head.head.mounted,
+    // Asked for coordinates alone, it says nothing of errors.
+    radius: coordinates === true && answer.exact && answer.near.length === 0 ? null : radius,
+    near: near === true || (teeth === undefined && after === undefined),
+    proof: proof === true,
+    limit: limit === undefined ? null : Number(limit),
+  };
+  const cautions = more.find((each) => each.cautions !== undefined)?.cautions ?? cautionsOf(answer, head.head);
+  const lines = [
+    ...answerLines(answer, telling),
+    ...more.flatMap((each) => each.lines),
+    ...(cautions === "" ? [] : ["", paragraph(cautions)]),
+  ];
+  return { code, text: `${lines.join("\n")}\n` };
+}
+
+/** What is asked for besides the setting, loaded only then. */
+async function moreAsked(
+  answer: Answer,
+  head: PreparedHead,
+  radius: AtRadius | null,
+  options: Options,
+): Promise<readonly More[]> {
+  const { teeth, after, ring, coordinates } = options;
+  return [
+    teeth === undefined && after === undefined
+      ? nothingMore
+      : (await import("./places-asked.ts")).placesAsked(answer, head, radius, options),
+    ring === undefined ? nothingMore : (await import("./ring-asked.ts")).standingAsked(answer, head, ring, options),
+    coordinates === true ? (await import("./coordinates-asked.ts")).coordinatesAsked(answer, radius, options) : nothingMore,
+  ];
+}
+
+function headsListed(words: string): More {
+  if (words !== "") throw fault("no-effect", "", `"heads" lists all the ready heads; leave out "${words.slice(0, 40)}"`);
+  return {
+    data: { heads: readyHeads.map(({ id, name, wormRatio }) => ({ id, name, wormRatio })) },
+    lines: readyHeads.map(({ id, name }) => `${id.padEnd(34)}${name}`),
+  };
+}
+
+function ofMore({ data, lines }: More, { json }: Options): Said {
+  return { code: 0, text: json === true ? `${JSON.stringify(data)}\n` : `${lines.join("\n")}\n` };
+}
+
+/** What a command with options of its own has to say. */
+function ofJob({ json, code = 0, ...more }: More & { readonly json: boolean; readonly code?: number }): Said {
+  return { ...ofMore(more, { json }), code };
+}
+
+/** From the sources or from the build: the one is a folder nearer to package.json than the other. */
+function version(): string {
+  for (const up of ["../package.json", "../../package.json"]) {
+    try {
+      return (JSON.parse(readFileSync(new URL(up, import.meta.url), "utf8")) as { version: string }).version;
+    } catch {}
+  }
+  return "unknown";
+}

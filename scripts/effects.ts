@@ -1,0 +1,99 @@
+import { type Fault, InputError } from "../src/index.ts";
+import type { Asked, OptionName, Options } from "./command-line.ts";
+
+/** The kinds of question that can be put. */
+export type Question = "count" | "angle" | "by-eye" | "gives" | "spacing" | "heads";
+
+const questionNames: Readonly<Record<Question, string>> = {
+  count: "a count",
+  angle: "an angle",
+  "by-eye": "an angle read by eye",
+  gives: '"gives"',
+  spacing: '"spacing"',
+  heads: '"heads"',
+};
+
+/** What kind of question it is; whether it can be read is seen when it is answered. */
+export function kindOfQuestion(question: string): Question {
+  if (question === "gives" || question === "spacing" || question === "heads") return question;
+  if (/±|\+\/?-/.test(question)) return "by-eye";
+  return /^\s*\d+\s*$/.test(question) ? "count" : "angle";
+}
+
+/** Where an option has an effect. */
+interface Effect {
+  /** The questions that it changes the answer of. */
+  readonly on: readonly Question[];
+  /** The options of which one must stand beside it. */
+  readonly beside?: readonly OptionName[];
+  /** The options that leave it without an effect, or say the opposite. */
+  readonly notBeside?: readonly OptionName[];
+}
+
+const lookUps: readonly Question[] = ["count", "angle"];
+const all: readonly Question[] = ["count", "angle", "by-eye", "gives", "spacing", "heads"];
+const places: readonly OptionName[] = ["teeth", "after"];
+
+const effects: Readonly<Record<OptionName, Effect>> = {
+  head: { on: ["count", "angle", "gives", "spacing"] },
+  mounted: { on: ["count", "angle", "spacing"] },
+  method: { on: lookUps },
+  "teeth-per-move": { on: ["count", "gives"] },
+  all: { on: lookUps },
+  limit: { on: lookUps },
+  near: { on: lookUps },
+  radius: { on: lookUps },
+  proof: { on: lookUps },
+  teeth: { on: lookUps, notBeside: ["after", "ring"] },
+  after: { on: lookUps, notBeside: ["ring"] },
+  by: { on: lookUps, beside: places },
+  ring: { on: lookUps },
+  "start-hole": { on: lookUps, beside: [...places, "ring"] },
+  "start-angle": { on: lookUps, beside: [...places, "ring", "coordinates"] },
+  minus: { on: lookUps, beside: [...places, "ring"] },
+  nearer: { on: lookUps, beside: ["teeth"] },
+  coordinates: { on: ["count"] },
+  clockwise: { on: ["count"], beside: ["coordinates"] },
+  tangents: { on: ["count"], beside: ["coordinates"] },
+  gears: { on: ["gives"] },
+  plate: { on: ["gives"], beside: ["gears"] },
+  json: { on: all },
+  help: { on: all },
+  version: { on: all },
+};
+
+/**
+ * Refuses every option that would change nothing: one of another question, one without the option
+ * that it goes with, one beside its opposite.
+ *
+ * @throws {@link InputError} with a fault for each.
+ */
+export function checkEffects(question: Question, { options }: Pick<Asked, "options">): void {
+  const given = Object.keys(options) as OptionName[];
+  const faults = given.flatMap((name) => faultOf(name, question, options) ?? []);
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+function faultOf(name: OptionName, question: Question, options: Options): Fault | null {
+  const { on, beside, notBeside = [] } = effects[name];
+  const place = `--${name}`;
+  if (!on.includes(question)) {
+    const goesWith = orOf(on.map((each) => questionNames[each]));
+    return {
+      code: "no-effect",
+      place,
+      problem: `goes with ${goesWith} and has no effect on ${questionNames[question]}; leave it out`,
+    };
+  }
+  if (beside !== undefined && !beside.some((each) => options[each] !== undefined)) {
+    const partners = orOf(beside.map((each) => `--${each}`));
+    return { code: "no-effect", place, problem: `has no effect without ${partners}; add it, or leave ${place} out` };
+  }
+  const opposite = notBeside.find((each) => options[each] !== undefined);
+  if (opposite === undefined) return null;
+  return { code: "conflict", place, problem: `is given beside --${opposite}; give one of the two` };
+}
+
+function orOf(names: readonly string[]): string {
+  return names.length < 2 ? String(names[0]) : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
+}

@@ -1,0 +1,53 @@
+import type { Answer } from "../answer.ts";
+import type { Reason } from "../instead/impossible.ts";
+import type { Route } from "../instead/routes.ts";
+import type { Caution } from "../machine/caution.ts";
+import type { Plan, PlannedJob } from "../machine/plan.ts";
+import type { Way } from "../machine/way.ts";
+import type { NearSetting } from "../setting/near-setting.ts";
+import type { Setting } from "../setting/setting.ts";
+import { cautionItem } from "./caution-words.ts";
+import { foulingWords } from "./gear-train-words.ts";
+import { whyNotWords } from "./why-not-words.ts";
+
+/** An answer as JSON shows it: beside every code stands `why`, the same in English. */
+export function answerWithWhys(answer: Answer): object {
+  const { settings, near, passedOver, impossible, routes } = answer;
+  return {
+    ...answer,
+    settings: settings.map(settingWithWhy),
+    near: near.map(settingWithWhy),
+    passedOver: passedOver.map(reasonWithWhy),
+    impossible: impossible && { ...impossible, reasons: impossible.reasons.map(reasonWithWhy) },
+    routes: (routes as readonly Route[]).map((route) => ({ ...route, setting: settingWithWhy(route.setting) })),
+  };
+}
+
+/** A plan as JSON shows it, without its places: beside every code stands `why`. */
+export function planWithWhys(plan: Plan): object {
+  if (!plan.planned) {
+    const { impossible } = plan;
+    return { ...plan, impossible: { ...impossible, reasons: impossible.reasons.map(reasonWithWhy) } };
+  }
+  const { places: _, ...job }: PlannedJob = plan;
+  return {
+    ...job,
+    way: wayWithWhy(job.way),
+    others: job.others.map(wayWithWhy),
+    cautions: job.cautions.map((caution: Caution) => ({ ...caution, why: cautionItem(caution).text })),
+  };
+}
+
+function wayWithWhy<Each extends Way>(way: Each): object {
+  return { ...way, setting: settingWithWhy(way.setting) };
+}
+
+function reasonWithWhy(reason: Reason): object {
+  return { ...reason, why: whyNotWords(reason) };
+}
+
+function settingWithWhy(setting: Setting | NearSetting): object {
+  if (!("gears" in setting) || setting.gears.mayFoul === null) return setting;
+  const { mayFoul } = setting.gears;
+  return { ...setting, gears: { ...setting.gears, mayFoul: { ...mayFoul, why: foulingWords(mayFoul) } } };
+}

@@ -1,0 +1,64 @@
+import type { Place, PlaceByMoves } from "../machine/place.ts";
+import type { PlannedJob } from "../machine/plan.ts";
+import type { Side } from "../machine/zero.ts";
+import { shortAngle } from "./numbers.ts";
+import { goesBy } from "./place-words.ts";
+
+/** What a list of places says only in its columns: where it begins, and which way the scales go. */
+export interface ListOf {
+  /** The last tooth that is done, where the list is of what is left after it; else null. */
+  readonly after: number | null;
+  readonly side: Side;
+}
+
+/** What the columns of a list of places mean, sentence by sentence. */
+export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, { after, side }: ListOf): string {
+  const by = goesBy(way);
+  const { circle } = way.setting;
+  const startHole = "hole" in start ? (start.hole ?? 0) : 0;
+  const first = after === null ? "" : `; the first goes on from tooth ${after}`;
+  return [
+    ...(by === "marks" ? [] : [goOnLegend(by, circle !== null, first)]),
+    ...(by === "marks" || circle === null ? [] : [holeLegend(by, startHole)]),
+    ...("second" in way.setting ? [`"Rear" is the hole of ${way.setting.second.circle} at the rear pin, likewise.`] : []),
+    ...(way.setting.exact ? [] : ['"Off by" is how far the work stands from its true angle: + too far, − short of it.']),
+    ...scalesLegend(start, side),
+  ].join(" ");
+}
+
+function goOnLegend(by: "index-holes" | "spindle-holes", onHoles: boolean, first: string): string {
+  if (by === "spindle-holes") return `"Go on by" is spaces from the line before${first}.`;
+  const stands = onHoles ? '; "turns" and "hole" are where the pin then stands, counted from the start' : "";
+  return `"Go on by" is turns + spaces from the line before${first}${stands}.`;
+}
+
+function holeLegend(by: "index-holes" | "spindle-holes", startHole: number): string {
+  const way = by === "spindle-holes" ? "work" : "crank";
+  return startHole === 0
+    ? `Holes are numbered from 0, where the pin starts, the way the ${way} goes.`
+    : `Holes are numbered the way the ${way} goes; the pin starts in hole ${startHole}.`;
+}
+
+/** Nothing where the scales rise from their zero, as they do unless it was said. */
+function scalesLegend({ angle }: Place, side: Side): readonly string[] {
+  if (angle === "0" && side === "plus") return [];
+  return [`The scales stand at ${shortAngle(angle)} at tooth 1 and ${side === "plus" ? "rise" : "fall"} from there.`];
+}
+
+/** Play is taken up one way, also where a list goes back; nothing where it does not. */
+export function backWords(places: readonly Place[]): string {
+  const goesBack = places.some((place) => "from" in place && place.from.direction === "back");
+  return goesBack ? "BACK: go half a turn or more past the hole, and come up to it onward." : "";
+}
+
+/** Where the pins are not in their first holes when the work is back at its start: the place they are in then. */
+export function secondRoundWords({ hole, rearHole }: Pick<PlaceByMoves, "hole" | "rearHole">): string {
+  const rear = rearHole === undefined ? "" : `, the rear pin from hole ${rearHole}`;
+  return `A second time round the holes are others, as the pin then starts from hole ${hole}${rear}; the angles stay.`;
+}
+
+/** The holes of a direct plate by number: the wrong hole is the usual mistake. */
+export function holesUsedWords(places: readonly Place[]): string {
+  const holes = places.map((place) => ("hole" in place ? place.hole : null)).filter((hole) => hole !== null);
+  return `${holes.join(", ")}; 0 is the hole that the pin starts in`;
+}

@@ -1,20 +1,37 @@
+import type { Head } from "../head/head.ts";
 import type { Check } from "../machine/checks.ts";
 import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
+import type { Item } from "./item.ts";
 import { counted, signedArc } from "./numbers.ts";
 import { holeStands } from "./place-words.ts";
+import { scalesStand } from "./reading-words.ts";
 
 const names: Readonly<Record<Check["at"], string>> = {
   quarter: "A quarter",
   half: "Half",
   "three-quarters": "Three quarters",
-  close: "Back at the start",
+  close: "Back at start",
 };
 
-/** A check on the way: `Half: after 63 moves, tooth 64, hole 9, 178° 34′ 57.6″`. */
-export function checkWords({ at, place }: Check, way: Way): string {
+/**
+ * A check on the way: `Half`, and `after 63 moves in all, tooth 64, hole 9, 178° 34′ 57.6″`.
+ *
+ * @param head - Given, what its ring and dial then show is told too.
+ */
+export function checkItem({ at, place }: Check, way: Way, head?: Head): Item {
   const hole = holeStands(place, way);
   const off = place.errorArcSeconds === 0 ? "" : `, ${signedArc(place.errorArcSeconds)} off`;
   const tooth = at === "close" ? "" : `, tooth ${place.tooth}`;
-  return `${names[at]}: after ${counted(place.move, "move")} in all${tooth}${hole === "" ? "" : `, ${hole}`}, ${formatAngle(place.angle, 1)}${off}`;
+  const scales = head === undefined ? [] : scalesStand(place, head).map((each) => `, ${each}`);
+  return {
+    term: names[at],
+    text: `after ${counted(place.move, "move")} in all${tooth}${hole === "" ? "" : `, ${hole}`}${scales.join("")}, ${formatAngle(place.angle, 1)}${off}`,
+  };
+}
+
+/** The same in one line: `Half: after 63 moves …`. */
+export function checkWords(check: Check, way: Way): string {
+  const { term, text } = checkItem(check, way);
+  return `${term}: ${text}`;
 }

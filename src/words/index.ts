@@ -4,8 +4,8 @@
  * @packageDocumentation
  */
 export { headLine, passedOverItems, reasonItems, routeItems, targetWords } from "./answer-words.ts";
-export { cautionItem, cautionItems } from "./caution-words.ts";
-export { checkWords } from "./check-words.ts";
+export { cautionItem, cautionItems, cautionItemsBesides } from "./caution-words.ts";
+export { checkItem, checkWords } from "./check-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";
@@ -36,6 +36,7 @@ export {
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
+export { eachPlaceItem, otherWayItems, startItem } from "./job-words.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 export { type KindWords, type MethodWords, methodWords, type Section } from "./methods.ts";
@@ -56,8 +57,8 @@ export {
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
-export { readingShort, readingWords } from "./reading-words.ts";
+export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
 export { eachMove, givesWords, marksAmong, proofShort, proofWords, settingItems, shortSetting } from "./setting-words.ts";
-export { wayItems, wayName, wayTitle } from "./way-words.ts";
+export { wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";

@@ -4,7 +4,7 @@ import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
 import { methodWords } from "./methods.ts";
 import { plateName } from "./plates.ts";
-import { settingItems } from "./setting-words.ts";
+import { settingItems, shortSetting } from "./setting-words.ts";
 
 /** A way as a title: `COMPOUND INDEXING`, `THE NEAREST HOLES`. */
 export function wayTitle(way: Way): string {
@@ -27,6 +27,19 @@ export function wayName(way: Way): string {
   return (setting.exact ? methodWords[setting.method].name : nearNames[setting.kind]).toLowerCase();
 }
 
+/** A way in few words, enough to set it by: `0 + 2 of 43 + 15 of 41 (plate 3)`, `the nearest holes of 49 (plate 3)`. */
+export function wayShort(way: Way): string {
+  switch (way.by) {
+    case "moves":
+      return `${wayName(way)} ${shortSetting(way.setting)}`;
+    case "nearest-hole":
+      return `the nearest holes of ${way.setting.circle} (plate ${plateName(way.setting)})`;
+    case "dial":
+    case "ring":
+      return `the ${way.by}`;
+  }
+}
+
 /** How a way is set up, item by item. */
 export function wayItems(way: Way, head: Head): readonly Item[] {
   switch (way.by) {
@@ -34,7 +47,7 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
       return settingItems(way.setting, head);
     case "nearest-hole":
       return [
-        { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes` },
+        { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes`, inFigures: true },
         { term: "Plate stop pin", text: "in" },
         {
           term: "Set",

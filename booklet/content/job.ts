@@ -29,9 +29,10 @@ import type { Edition } from "../edition.ts";
 import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { walked } from "./head-counts.ts";
+import { itemList } from "./item-list.ts";
 import { drawings, markOf, panel } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
-import { ratioInWords, sentence } from "./words.ts";
+import { ratioInWords } from "./words.ts";
 
 /** One job: a count, or an angle made over and over, and how it is done where it is not to be done as is best. */
 export type Job = Target & PlanOptions;
@@ -74,7 +75,7 @@ function planned(on: PreparedHead, { divisions, angle, ...options }: AnyJob): Pl
 }
 
 function checkLength(places: number): void {
-  if (places <= mostPlaces) return;
+  if (!(places > mostPlaces)) return;
   const problem = `${places} positions are too many for a job sheet; give at most ${mostPlaces}, or name the teeth`;
   throw new InputError([{ code: "too-many", place: "job", problem }]);
 }
@@ -85,7 +86,7 @@ function checkLength(places: number): void {
  */
 function planWithin(on: PreparedHead, target: Target, options: PlanOptions): Plan {
   if (options.teeth !== undefined || options.after !== undefined) return planJob(on, target, options);
-  if (!("angle" in target) || "divisions" in target) {
+  if (!("angle" in target)) {
     checkLength(target.divisions);
     return planJob(on, target, options);
   }
@@ -113,9 +114,9 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
     ...(exact ? {} : { warning: `Not exact: ${errorOf(plan)}.` }),
     blocks: [
       { kind: "panel", items: panel(way, head) },
-      list(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+      itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
       ...drawings(way, head),
-      list([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions)]),
+      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions)]),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, head))),
       ...listIfAny(otherWayItems(plan.others, mostOthers)),
       positionsTable(plan, head),
@@ -131,10 +132,6 @@ function errorOf({ target, way: { setting }, places, worstArcSeconds }: PlannedJ
   return `no place listed is off by over ${arcUpTo(worstArcSeconds)}`;
 }
 
-function list(items: readonly Item[]): Block {
-  return { kind: "list", items: items.map(({ term, text }) => ({ term, text: sentence(text) })) };
-}
-
 function listIfAny(items: readonly Item[]): readonly Block[] {
-  return items.length === 0 ? [] : [list(items)];
+  return items.length === 0 ? [] : [itemList(items)];
 }

@@ -22,8 +22,3 @@ export function plateOf(head: Head, on: Pick<Setting, "plate" | "face">): string
 export function anchorOf(part: string, count: number): string {
   return `${part}${String(count).padStart(5, "0")}`;
 }
-
-/** A text with a capital and a full stop, as it stands in a list of the book. */
-export function sentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}${/[.:]$/.test(text) ? "" : "."}`;
-}

@@ -102,14 +102,19 @@ function written(head: Head, options: BookletOptions): { readonly book: Book; re
   return { book: as === "wall" ? forWall(book) : book, paper };
 }
 
-/** What a job sheet is for. */
-export interface JobOptions extends Job, Pick<BookletOptions, "paper" | "created" | "tagged"> {}
+/** What a job sheet is for: a count or an angle, how it is planned, and the paper. */
+export type JobOptions = Job & Pick<BookletOptions, "paper" | "created" | "tagged">;
 
 /**
- * Prints the sheet of one job: the setting in large figures, drawings, every position or the
- * chosen teeth with a box to tick, ring and dial readings, checks on the way, room for notes.
+ * Prints the sheet of one job: the way in large figures and in words, drawings, every position or
+ * the chosen teeth with a box to tick, ring and dial readings, how far each is off where the way is
+ * not exact, checks on the way, cautions, room for notes.
  *
- * @throws {@link InputError} when the count or a tooth is not allowed, or the head can neither do nor read it.
+ * It prints the plan that {@link planJob} makes of the same head, target and options. An angle that
+ * takes over 1,000 moves to come back to its start is listed to one turn of the work.
+ *
+ * @throws {@link InputError} as {@link planJob} does, when there are over 1,000 positions to list, or
+ * when the head cannot do the job even nearly.
  */
 export async function jobSheetPdf(
   head: Head,

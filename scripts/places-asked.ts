@@ -95,7 +95,7 @@ function planLines(plan: PlannedJob, planned: Planned): readonly string[] {
     "",
     ...placeTable(plan, head),
     ...apart(back === "" ? [] : [paragraph(back)]),
-    ...apart(itemLines(plan.checks.map((check) => checkItem(check, plan.way, placeNoun(plan.target))))),
+    ...apart(itemLines(plan.checks.map((check) => checkItem(check, plan.way, { noun: placeNoun(plan.target) })))),
     ...secondRoundLines(plan, planned),
     ...otherWays(plan, planned),
   ];

@@ -117,7 +117,9 @@ function anglesWithinATurn(head: Head): readonly Revolutions[] {
   const worm = fromExact(head.wormRatio);
   const minutes = (minutesPerTurn * worm.d) / worm.n;
   const step = steps.find((each) => minutes / each <= mostRows) ?? 300n;
-  return Array.from({ length: Number(minutes / step) }, (_, index) => toRevolutions(rational(BigInt(index + 1) * step, minutesPerTurn)));
+  return Array.from({ length: Number(minutes / step) }, (_, index) =>
+    toRevolutions(rational(BigInt(index + 1) * step, minutesPerTurn)),
+  );
 }
 
 function angleRow(on: PreparedHead, angle: Revolutions): readonly Row[] {

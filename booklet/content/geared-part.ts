@@ -1,4 +1,12 @@
-import { fromExact, gearsForgotten, type Head, type Proved, type Revolutions, type SettingBy, type SettingGears } from "../../src/index.ts";
+import {
+  fromExact,
+  gearsForgotten,
+  type Head,
+  type Proved,
+  type Revolutions,
+  type SettingBy,
+  type SettingGears,
+} from "../../src/index.ts";
 import { toRatio } from "../../src/number/ratio.ts";
 import { foulingWords, mixed } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";

@@ -1,15 +1,15 @@
-import type { Head, Setting, UnprovedSetting } from "../../src/index.ts";
+import { type Head, kindOf, type NearMove, type SecondMove, type Setting, type SettingBy, type Way } from "../../src/index.ts";
+import { counted, kindWords } from "../../src/words/index.ts";
 import type { Block } from "./blocks.ts";
-import { withoutGears } from "./geared-part.ts";
-import { counted, mixed, plateOf } from "./words.ts";
+import { sectionWords } from "./sections.ts";
+import { plateOf } from "./words.ts";
 
-/** What is set large on every page of a job, by its method. */
-export const settingMarks: Readonly<Partial<Record<Setting["method"], string>>> = {
-  differential: "GEARS",
-  compound: "TWO MOVES",
-  direct: "DIRECT",
-  dial: "DIAL",
-};
+/** What is set large on every page of a job, so that its moves are not read as others. */
+export function markOf(way: Way): string | null {
+  const running = way.by === "moves" ? sectionWords[kindWords[kindOf(way.setting)].section].running : null;
+  if (way.setting.exact) return running;
+  return running === null ? "NOT EXACT" : `${running}, NOT EXACT`;
+}
 
 /** A large figure with what it is. */
 export interface PanelItem {
@@ -18,98 +18,112 @@ export interface PanelItem {
   readonly under: string;
 }
 
-/** The figures that the hand sets, to be read from the machine. */
-export function panel(head: Head, setting: UnprovedSetting): readonly PanelItem[] {
-  const { turns, spaces, circle, armsEnclose, method, second, teethPerMove } = setting;
-  const several =
-    teethPerMove > 1 ? [{ head: "TEETH A MOVE", figure: String(teethPerMove), under: `${teethPerMove} times round` }] : [];
-  const whole = { head: "TURNS", figure: String(turns), under: "whole turns" };
-  if (method === "dial") return [whole, ...dialItems(head, spaces), ...several];
-  const items = [
-    { head: "CIRCLE", figure: circle === null ? "any" : String(circle), under: `plate ${plateOf(head, setting)}` },
-    ...(method === "direct" ? [] : [whole]),
-    { head: "SPACES", figure: String(spaces), under: method === "direct" ? "worm out of mesh" : "then on" },
-    ...(armsEnclose === null ? [] : [{ head: "ARMS ENCLOSE", figure: String(armsEnclose), under: "holes" }]),
-  ];
-  if (!second) return [...items, ...several];
-  return [
-    ...items,
-    { head: "REAR CIRCLE", figure: String(second.circle), under: "second move" },
-    { head: "SPACES", figure: String(second.spaces), under: `${second.direction} the first` },
-    ...several,
-  ];
-}
-
-function dialItems({ dial }: Head, places: number): readonly PanelItem[] {
-  const lines = dial?.vernierLines ?? 1;
-  const marks = { head: "MARKS", figure: String(Math.floor(places / lines)), under: `of ${dial?.marksPerTurn}` };
-  return lines === 1 ? [marks] : [marks, { head: "VERNIER", figure: String(places % lines), under: `lines of ${lines}` }];
-}
-
-/** Stop pin, gears and second move in a sentence. */
-export function inWords(setting: UnprovedSetting): Block[] {
-  const { gears, second, plateStopPin, method } = setting;
-  const pin = plateStopPin === null ? "Worm out of mesh." : `Plate stop pin ${plateStopPin.toUpperCase()}.`;
-  if (second) {
-    return [
-      {
-        kind: "paragraph",
-        style: "strong",
-        text: `${pin} Two moves for each division. First the crank as above, the rear pin holding the plate. Then crank and plate together, ${second.direction} the first move, ${counted(second.spaces, "space")} on the ${second.circle} circle at the rear pin.`,
-      },
-    ];
+/** The figures that the hand sets, to be read from the machine, in the order of work. */
+export function panel(way: Way, head: Head): readonly PanelItem[] {
+  switch (way.by) {
+    case "moves":
+      return [...moveFigures(way.setting, head), ...severalTeeth(way.setting)];
+    case "nearest-hole":
+      return [{ ...circle(way.setting, head), under: `plate ${plateOf(head, way.setting)}: nearest holes` }];
+    case "dial":
+    case "ring":
+      return [{ head: "SET BY", figure: way.by, under: "from one zero" }];
   }
-  if (!gears)
-    return [
-      {
-        kind: "paragraph",
-        style: "strong",
-        text: method === "dial" ? "By the dial: read on from the mark you stand on." : `${pin} No gears.`,
-      },
-    ];
-  const [spindle, studDriver] = gears.drivers;
-  const stud = studDriver === undefined ? "no stud gears" : `stud ${gears.driven[0]} (driven) and ${studDriver} (driver)`;
+}
+
+function severalTeeth({ teethPerMove }: Setting | NearMove): readonly PanelItem[] {
+  return teethPerMove === 1 ? [] : [{ head: "TEETH A MOVE", figure: String(teethPerMove), under: `${teethPerMove} times round` }];
+}
+
+function moveFigures(setting: Setting | NearMove, head: Head): readonly PanelItem[] {
+  switch (setting.method) {
+    case "direct":
+      return [circle(setting, head), { head: "SPACES", figure: String(setting.spaces), under: "worm out of mesh" }];
+    case "dial":
+      return dialFigures(setting, head);
+    case "simple":
+    case "differential":
+      return [...(setting.circle === null && head.plates.length === 0 ? [] : [circle(setting, head)]), ...crank(setting, "")];
+    case "compound":
+      return setting.second.direction === "against"
+        ? [circle(setting, head), ...both(setting.second, "FIRST BOTH BACK"), ...crank(setting, "THEN ")]
+        : [circle(setting, head), ...crank(setting, ""), ...both(setting.second, "THEN BOTH ON")];
+  }
+}
+
+function circle({ circle, ...on }: Pick<Setting, "circle" | "plate" | "face">, head: Head): PanelItem {
+  return { head: "CIRCLE", figure: circle === null ? "any" : String(circle), under: `plate ${plateOf(head, on)}` };
+}
+
+function crank(
+  { turns, spaces, armsEnclose }: SettingBy<"simple" | "compound" | "differential">,
+  then: "" | "THEN ",
+): readonly PanelItem[] {
   return [
-    {
-      kind: "paragraph",
-      style: "strong",
-      text: `${pin} Gears: spindle ${spindle}, ${stud}, worm shaft ${gears.driven.at(-1)}, ${counted(gears.idlers, "idler")}. In one turn of the spindle the plate makes ${mixed(gears.platePerSpindle)} turns ${gears.direction} the crank. Without the gears this move gives ${withoutGears(setting)}.`,
-    },
-    ...(gears.mayFoul === null
+    { head: `${then}TURNS`, figure: String(turns), under: "whole turns" },
+    ...(armsEnclose === null
       ? []
       : [
-          {
-            kind: "paragraph",
-            style: "caution",
-            text: `May foul: ${gears.mayFoul}. Try the train before you rely on it.`,
-          } as const,
+          { head: "SPACES", figure: String(spaces), under: "then on" },
+          { head: "ARMS ENCLOSE", figure: String(armsEnclose), under: "holes" },
         ]),
   ];
 }
 
-/** The plate with its arms set, and the train. */
-export function drawing(head: Head, { circle, spaces, plate, face, method, gears }: Setting): Block[] {
-  const circles = head.plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles;
-  const plates: Block[] =
-    circles === undefined || circle === null || method === "direct"
-      ? []
-      : [
-          {
-            kind: "figure",
-            share: 0.5,
-            figure: { type: "plate", circles, chosen: { circle, spaces } },
-            alt: `Plate ${plate} with the arms on the ${circle} circle, ${counted(spaces, "space")}`,
-            caption: `The ${circle} circle with the arms set: ${counted(spaces, "space")}, ${spaces + 1} holes.`,
-          },
-        ];
-  if (!gears) return plates;
+/** Crank and plate together, counted at the rear pin. */
+function both({ spaces, circle }: SecondMove, head: string): readonly PanelItem[] {
+  return [{ head, figure: String(spaces), under: `spaces of ${circle}` }];
+}
+
+function dialFigures({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readonly PanelItem[] {
+  const lines = dial?.vernierLines ?? 1;
+  const marks: PanelItem = {
+    head: "MARKS",
+    figure: String(Math.floor(spaces / lines)),
+    under: `of ${dial?.marksPerTurn}`,
+  };
+  const vernier: PanelItem = { head: "VERNIER", figure: String(spaces % lines), under: `lines of ${lines}` };
+  return [{ head: "TURNS", figure: String(turns), under: "whole turns" }, marks, ...(lines === 1 ? [] : [vernier])];
+}
+
+/** The plate with its arms set, and the train; nothing where the moves differ. */
+export function drawings(way: Way, head: Head): readonly Block[] {
+  if (way.by !== "moves") return [];
+  const { setting } = way;
+  switch (setting.method) {
+    case "direct":
+    case "dial":
+      return [];
+    case "simple":
+    case "compound":
+      return plate(setting, head);
+    case "differential":
+      return [...plate(setting, head), train(setting)];
+  }
+}
+
+function plate(
+  { circle, spaces, plate, face }: SettingBy<"simple" | "compound" | "differential">,
+  { plates }: Head,
+): readonly Block[] {
+  const circles = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles;
+  if (circles === undefined || circle === null) return [];
   return [
-    ...plates,
     {
       kind: "figure",
-      figure: { type: "train", drivers: gears.drivers, driven: gears.driven, idlers: gears.idlers },
-      alt: `Gear train: spindle ${gears.drivers[0]}, worm shaft ${gears.driven.at(-1)}`,
-      caption: "The train. Idlers of any size that reach; arrows when the spindle gear turns clockwise as drawn.",
+      share: 0.5,
+      figure: { type: "plate", circles, chosen: { circle, spaces } },
+      alt: `Plate ${plate} with the arms on the ${circle} circle, ${counted(spaces, "space")}`,
+      caption: `The ${circle} circle with the arms set: ${counted(spaces, "space")}, ${spaces + 1} holes.`,
     },
   ];
+}
+
+function train({ gears: { drivers, driven, idlers } }: SettingBy<"differential">): Block {
+  return {
+    kind: "figure",
+    figure: { type: "train", drivers, driven, idlers },
+    alt: `Gear train: spindle ${drivers[0]}, worm shaft ${driven.at(-1)}`,
+    caption: "The train. Idlers of any size that reach; arrows when the spindle gear turns clockwise as drawn.",
+  };
 }

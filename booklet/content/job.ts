@@ -1,133 +1,137 @@
 import {
-  checkPositions,
-  dialReadings,
-  formatAngle,
+  fromExact,
   type Head,
   InputError,
-  indexDivisions,
-  prove,
-  type Setting,
+  type Plan,
+  type PlannedJob,
+  type PlanOptions,
+  type PreparedHead,
+  planJob,
+  prepare,
+  type Revolutions,
+  type Target,
 } from "../../src/index.ts";
+import { checkAngle } from "../../src/number/angle.ts";
+import {
+  arcUpTo,
+  cautionItemsBesides,
+  checkItem,
+  counted,
+  eachPlaceItem,
+  type Item,
+  nearErrorWords,
+  otherWayItems,
+  shortAngle,
+  startItem,
+  wayItems,
+} from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Book, Part } from "./blocks.ts";
+import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
-import { degreeTable } from "./degrees-part.ts";
-import { byHoles, dialInWords, positionsTable } from "./job-positions.ts";
-import { drawing, inWords, panel, settingMarks } from "./job-setting.ts";
-import { ratioInWords, readingOf } from "./words.ts";
+import { walked } from "./head-counts.ts";
+import { itemList } from "./item-list.ts";
+import { drawings, markOf, panel } from "./job-setting.ts";
+import { positionsTable } from "./place-table.ts";
+import { ratioInWords } from "./words.ts";
 
-/** One job: a count, and the teeth that are to be cut where not all are. */
-export interface Job {
-  readonly divisions: number;
-  /** In the order they are to be cut; left out, all in the order the moves reach them. */
-  readonly teeth?: readonly number[];
-}
+/** One job: a count, or an angle made over and over, and how it is done where it is not to be done as is best. */
+export type Job = Target & PlanOptions;
 
-const mostPositions = 1000;
-
-/** Writes the sheet of one job: the setting, every position with a box to tick, checks on the way, cautions. */
+/** Writes the sheet of one job: the way, every place with a box to tick, checks on the way, cautions. */
 export function jobOf(head: Head, edition: Edition, job: Job): Book {
-  const [setting] = indexDivisions(head, job.divisions, { limit: 1 }).settings;
-  if ((job.teeth?.length ?? job.divisions) > mostPositions) {
-    throw new InputError([
-      {
-        code: "too-many",
-        place: "job",
-        problem: `${job.divisions} positions are too many for a job sheet; give at most ${mostPositions}, or name the teeth`,
-      },
-    ]);
-  }
-  if (setting && !prove(setting, { walk: true }).closes) {
-    throw new Error(`turns-and-holes is at fault, please report it: ${JSON.stringify(setting)} does not close when walked`);
-  }
-  const part = setting ? withSetting(head, job, setting) : byReading(head, job);
+  const plan = planned(prepare(head), job);
   return {
     title: head.name,
-    subject: `Job sheet: ${job.divisions} divisions on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    subject: `Job sheet: ${titleOf(plan.target)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
     running: runningOf(head, edition),
-    parts: [part],
+    parts: [partOf(plan, head, job)],
     sheetsStandAlone: false,
   };
 }
 
-function withSetting(head: Head, job: Job, setting: Setting): Part {
-  return {
-    id: "job",
-    title: `${job.divisions} divisions`,
-    ...(settingMarks[setting.method] === undefined ? {} : { mark: settingMarks[setting.method] ?? "" }),
-    blocks: [
-      { kind: "panel", items: panel(head, setting) },
-      ...inWords(setting),
-      ...drawing(head, setting),
-      {
-        kind: "paragraph",
-        style: "caution",
-        text: "Stop the cutter before reaching near it. Lock before each cut. The machine’s manual, local rules and qualified practice come first.",
-      },
-      {
-        kind: "list",
-        items: [...habits(setting), ...checks(head, setting)],
-      },
-      positionsTable(head, job, setting),
-      { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
-    ],
-  };
+/** The most places that a sheet lists. */
+const mostPlaces = 1000;
+/** The most other ways that are named. */
+const mostOthers = 5;
+
+/** A job before it is known whether it is a count or an angle. */
+interface AnyJob extends PlanOptions {
+  readonly divisions?: number;
+  readonly angle?: Revolutions;
 }
 
-/** What is done before the first cut and at each move. */
-function habits(setting: Setting): { term: string; text: string }[] {
-  const [setUp, home, place] = byHoles(setting)
-    ? ["Stop pin, gears, lock: as above", "pin home, arms round to the pin, ", "hole"]
-    : ["Dial and ring to zero on the first tooth", "", "mark"];
-  return [
-    {
-      term: "Before cutting",
-      text: `${setUp}. Once round with a light mark; the last mark must fall on the first.`,
-    },
-    {
-      term: "Each move",
-      text: `Unlock, move, ${home}lock, cut, tick. Past the ${place}: back half a turn and come forward again.`,
-    },
-  ];
-}
-
-/** Where to look on the way: after a quarter, a half and three quarters of the moves. */
-function checks(head: Head, setting: Setting): { term: string; text: string }[] {
-  return checkPositions(setting, { head }).map((position) => ({
-    term: `After ${position.move}`,
-    text: [
-      `tooth ${position.tooth}`,
-      ...(position.hole === null || !byHoles(setting) ? [] : [`hole ${position.hole}`]),
-      ...(position.dial && head.dial && !byHoles(setting) ? [`dial ${dialInWords(position.dial, head.dial)}`] : []),
-      ...(position.ring && head.ring ? [`ring ${readingOf(position.ring, head.ring)}`] : []),
-      `the work stands at ${formatAngle(position.angle)}`,
-    ].join(", "),
-  }));
-}
-
-/** A count that nothing closes: every position from one zero, with its error, where there is a scale. */
-function byReading(head: Head, { divisions }: Job): Part {
-  const scale = head.dial !== null || head.ring !== null;
-  if (!scale) {
-    throw new InputError([
-      {
-        code: "not-owned",
-        place: "job",
-        problem: `${divisions} divisions cannot be done exactly on this head, and it has neither ring nor dial to read; look the count up for the routes that remain`,
-      },
-    ]);
+/** The job planned, its setting turned through all its moves before it may be printed. */
+function planned(on: PreparedHead, { divisions, angle, ...options }: AnyJob): PlannedJob {
+  const target = { ...(divisions !== undefined && { divisions }), ...(angle !== undefined && { angle }) } as Target;
+  const plan = planWithin(on, target, options);
+  if (!plan.planned) {
+    const problem = `${titleOf(plan.target)} cannot be done on this head, not even nearly; look it up for the routes that remain`;
+    throw new InputError([{ code: "not-owned", place: "job", problem }]);
   }
-  const { worstDial, worstRing } = dialReadings(head, divisions);
-  const worst = Math.abs((worstDial ?? worstRing)?.arcSeconds ?? 0);
+  checkLength(plan.places.length);
+  if (plan.way.by === "moves" && plan.way.setting.exact) walked(plan.way.setting, on);
+  return plan;
+}
+
+function checkLength(places: number): void {
+  if (!(places > mostPlaces)) return;
+  const problem = `${places} positions are too many for a job sheet; give at most ${mostPlaces}, or name the teeth`;
+  throw new InputError([{ code: "too-many", place: "job", problem }]);
+}
+
+/**
+ * All places, where a sheet holds them. Of an angle that takes more moves to come back to its start,
+ * those that lie within one turn of the work.
+ */
+function planWithin(on: PreparedHead, target: Target, options: PlanOptions): Plan {
+  if (options.teeth !== undefined || options.after !== undefined) return planJob(on, target, options);
+  if (!("angle" in target)) {
+    checkLength(target.divisions);
+    return planJob(on, target, options);
+  }
+  const { n, d } = fromExact(checkAngle(target.angle));
+  if (d <= BigInt(mostPlaces)) return planJob(on, target, options);
+  const { startTooth = 1 } = options;
+  const teeth = (many: number) => Array.from({ length: many }, (_, index) => ((startTooth - 1 + index) % Number(d)) + 1);
+  const once = planJob(on, target, { ...options, teeth: teeth(2) });
+  if (!once.planned || !once.exact) return once;
+  const withinTurn = Math.max(2, Math.min(mostPlaces, Number(d / n) + 1));
+  return planJob(on, target, { ...options, setting: once.way.setting, teeth: teeth(withinTurn) });
+}
+
+function titleOf(target: Target): string {
+  return "divisions" in target ? counted(target.divisions, "division") : `Angle of ${shortAngle(target.angle)}`;
+}
+
+function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
+  const { way, exact } = plan;
+  const left = after === undefined ? "" : `, what is left after tooth ${after}`;
   return {
     id: "job",
-    title: `${divisions} divisions, not exact`,
-    mark: "NOT EXACT",
-    warning: `No exact setting closes on this head. By readings from one zero no position is more than ${Math.round(worst * 10) / 10}″ from its place.`,
+    title: `${titleOf(plan.target)}${left}${exact ? "" : ", not exact"}`,
+    mark: markOf(way),
+    ...(exact ? {} : { warning: `Not exact: ${errorOf(plan)}.` }),
     blocks: [
-      ...degreeTable(head, divisions, true),
+      { kind: "panel", items: panel(way, head) },
+      itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+      ...drawings(way, head),
+      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions)]),
+      ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),
+      ...listIfAny(otherWayItems(plan.others, mostOthers)),
+      positionsTable(plan, head),
       { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
     ],
   };
+}
+
+/** How far the places listed are off; of a whole round what it leaves at its end, too. */
+function errorOf({ target, way: { setting }, places, worstArcSeconds }: PlannedJob): string {
+  const count = "divisions" in target ? target.divisions : null;
+  if (!setting.exact && count === places.length) return nearErrorWords(setting, count, null);
+  return `no place listed is off by over ${arcUpTo(worstArcSeconds)}`;
+}
+
+function listIfAny(items: readonly Item[]): readonly Block[] {
+  return items.length === 0 ? [] : [itemList(items)];
 }

@@ -1,7 +1,39 @@
-import type { ColumnHead } from "../../src/words/index.ts";
-import type { Column } from "./blocks.ts";
+import type { Head, Place, PlannedJob } from "../../src/index.ts";
+import { type ColumnHead, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
+import type { Block, Cell, Column } from "./blocks.ts";
 
 /** A column of places or readings as a table of the book has it: what the hand sets is strong. */
 export function columnOf({ head, group, sets }: ColumnHead): Column {
   return { head: head.replace(" of ", "\nof "), ...(group === undefined ? {} : { group }), align: "right", strong: sets };
+}
+
+/** The cells of a place in the columns of a table. */
+export function placeCells(columns: readonly PlaceColumn[], place: Place): readonly Cell[] {
+  return columns.map(({ cell }) => ({ text: cell(place) }));
+}
+
+/** Every place of a job, each with a box to tick. */
+export function positionsTable(job: PlannedJob, head: Head): Block {
+  const all = placeColumns(job, head);
+  // Where each place is one move on from the last, the large figures say how to go on.
+  const columns = isMoveByMove(job) ? all.filter(({ key }) => !goOn.has(key)) : all;
+  return {
+    kind: "table",
+    title: { text: "Positions", anchor: "positions" },
+    folds: true,
+    summary: "Positions of the job",
+    columns: [{ head: "", align: "center" }, { head: "tooth", align: "right", strong: true }, ...columns.map(columnOf)],
+    rows: job.places.map((place) => ({
+      cells: [{ text: "", box: true }, { text: String(place.tooth) }, ...placeCells(columns, place)],
+    })),
+  };
+}
+
+const goOn: ReadonlySet<PlaceColumn["key"]> = new Set(["go-turns", "go-spaces", "go-both"]);
+
+function isMoveByMove({ places }: Pick<PlannedJob, "places">): boolean {
+  return places.every((place, index) => {
+    if (place.by !== "moves" || place.from.direction === "back") return false;
+    return place.from.moves === 1 || (index === 0 && place.from.moves === 0);
+  });
 }

@@ -1,16 +1,30 @@
-import { type Head, type RepairOnHead, type SpurGear, toothThicknessAt } from "../../src/index.ts";
-import { cutterItems } from "../../src/words/gear/cutter-items.ts";
-import { gearInShort } from "../../src/words/gear/gear-items.ts";
-import { noteWords } from "../../src/words/gear/note-words.ts";
-import { checksInWords, conditionItems } from "../../src/words/gear/rebuilt-check-words.ts";
-import { cuttingCautions, heatCautions } from "../../src/words/gear/repair-cautions.ts";
-import { blankItems, centringItems, errorAtPitch, sawItems, teethInRuns, thinItems } from "../../src/words/gear/repair-items.ts";
-import type { Item } from "../../src/words/item.ts";
-import { type LengthWords, lengthsIn } from "../../src/words/lengths.ts";
+import { type Caution, type Head, type PlannedJob, type RepairOnHead, type SpurGear, toothThicknessAt } from "../../src/index.ts";
+import {
+  blankItems,
+  cautionItemsBesides,
+  centringItems,
+  checksInWords,
+  conditionItems,
+  cutterItems,
+  cuttingCautions,
+  eachPlaceItem,
+  errorAtPitch,
+  gearInShort,
+  heatCautions,
+  type LengthWords,
+  lengthsIn,
+  noteWords,
+  sawItems,
+  teethInRuns,
+  thinItems,
+  wayItems,
+} from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, GearFigure } from "./blocks.ts";
 import { runningOf } from "./book.ts";
-import { inWords, type PanelItem, panel, settingMarks } from "./job-setting.ts";
+import { itemList } from "./item-list.ts";
+import { markOf, panel } from "./job-setting.ts";
+import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
 
@@ -25,10 +39,14 @@ export interface RepairSheet {
   readonly sawGiven: boolean;
 }
 
-/** Writes the sheet of a repair: what is set and moved first, then what is made and measured. */
+/**
+ * Writes the sheet of a repair: what is set and moved first, then what is made and measured.
+ *
+ * @throws {@link InputError} when the head is not the one that the job was worked out for.
+ */
 export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, edition: Edition): Book {
   const length = lengthsIn(inches ? "in" : "mm");
-  const mark = markOf(job);
+  const plan = plannedOn(job, head);
   return {
     title: head.name,
     subject: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${gearInShort(job.gear)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
@@ -39,10 +57,10 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
       {
         id: "repair",
         title: `Repair: ${teethInRuns(job.repair.plan.damaged)} of ${job.gear.teeth}`,
-        ...(mark === null ? {} : { mark }),
+        mark: markOf(plan.way),
         blocks: [
-          ...settingBlocks(job, head, length),
-          ...moveBlocks(job, head),
+          ...settingBlocks(job, plan, head, length),
+          ...moveBlocks(job, plan, head),
           ...makingBlocks(job, length, sawGiven),
           { kind: "ruled", text: "Notes: machine, material, filler, cutter, date", lines: 5, least: 2 },
         ],
@@ -51,60 +69,35 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
   };
 }
 
-function markOf({ setting }: RepairOnHead): string | null {
-  return setting === null ? "NOT EXACT" : (settingMarks[setting.method] ?? null);
-}
-
-function settingBlocks(job: RepairOnHead, head: Head, length: LengthWords): Block[] {
-  const { gear, setting, near } = job;
-  const [best] = near;
+function settingBlocks(
+  { gear }: RepairOnHead,
+  { way, exact, worstArcSeconds }: PlannedJob,
+  head: Head,
+  length: LengthWords,
+): Block[] {
   return [
     {
       kind: "paragraph",
       text: `Gear of ${gearInShort(gear)}. Outside ${length(gear.tipDiameter)}, depth ${length(gear.wholeDepth)}.`,
     },
-    { kind: "panel", items: panelOf(job, head) },
-    ...(setting === null ? [] : inWords(setting)),
-    ...(best === undefined
+    { kind: "panel", items: panel(way, head) },
+    itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+    ...(exact
       ? []
       : [
-          ...(best.by === "moves"
-            ? inWords(best.setting)
-            : [
-                strong(
-                  `Set every space by itself, counted from START; no error adds to the next.${best.circle === null ? "" : " Plate stop pin IN. No gears."}`,
-                ),
-              ]),
-          strong(
-            `Not exact: no space to be cut is off by over ${errorAtPitch(best.worstArcSeconds, gear, length)}.${best.by === "moves" ? " Count from START only, and no further than PROVE: the error grows with every move." : ""}`,
-          ),
+          {
+            kind: "paragraph",
+            style: "strong",
+            text: `Not exact: no space to be cut is off by over ${errorAtPitch(worstArcSeconds, gear, length)}.${way.by === "moves" ? " Go no further than PROVE." : ""}`,
+          } as const,
         ]),
   ];
 }
 
-function strong(text: string): Block {
-  return { kind: "paragraph", style: "strong", text };
-}
+/** What the cautions of every repair say already. */
+const saidOfEveryRepair: ReadonlySet<Caution["code"]> = new Set(["lock-spindle", "stop-cutter", "manual-first"]);
 
-function panelOf({ setting, near: [near] }: RepairOnHead, head: Head): readonly PanelItem[] {
-  if (setting !== null) return panel(head, setting);
-  if (near?.by === "moves") return panel(head, near.setting);
-  if (near?.circle) {
-    const face = near.circle.face === null ? "" : ` ${near.circle.face}`;
-    return [{ head: "CIRCLE", figure: String(near.circle.holes), under: `plate ${near.circle.plate}${face}: nearest holes` }];
-  }
-  return [{ head: "SET BY", figure: near?.by === "ring" ? "ring" : "dial", under: "from one zero, at START" }];
-}
-
-function moveBlocks(job: RepairOnHead, head: Head): Block[] {
-  const {
-    gear,
-    repair,
-    setting,
-    near: [near],
-  } = job;
-  const { plan } = repair;
-  const byScale = setting === null ? near?.by === "dial" || near?.by === "ring" : setting.method === "dial";
+function moveBlocks({ gear, repair: { plan }, moves }: RepairOnHead, job: PlannedJob, head: Head): Block[] {
   return [
     {
       kind: "figure",
@@ -112,18 +105,17 @@ function moveBlocks(job: RepairOnHead, head: Head): Block[] {
       alt: `The gear from the side where its numbers run clockwise: ${teethInRuns(plan.damaged)} hatched, the start space ${plan.startSpace} marked with an arrow`,
       caption: `Seen from the side where the numbers run clockwise; the work turns as the arrow in the wheel shows, so that teeth and spaces come to the cutter in order. Hatched or black: built up. Space n follows tooth n.`,
     },
-    repairMoves(job, head),
+    repairMoves(job, moves, plan, head),
     { kind: "heading", text: "At the machine" },
-    list([
+    itemList([
       { term: "START", text: `A sound space: set the cutter in it${scalesToSet(head)}. Mark tooth 1.` },
       {
         term: "PROVE",
         text: "Sound too. Go there first, cutter stopped: it must drop in. Then back past START, and up to it again.",
       },
-      {
-        term: "Each cut",
-        text: `Unlock, move${byScale ? "" : ", pin home"}, lock, cut, tick. One way only: past the ${byScale ? "mark" : "hole"}, back half a turn and come up again. A sound flank guides: do not cut it.`,
-      },
+      eachPlaceItem(job.way, head),
+      { term: "Sound flanks", text: "They guide the cutter: do not cut them." },
+      ...cautionItemsBesides(job.cautions.filter(({ code }) => !saidOfEveryRepair.has(code))),
       ...cuttingCautions,
     ]),
   ];
@@ -160,9 +152,9 @@ function makingBlocks(job: RepairOnHead, length: LengthWords, sawGiven: boolean)
   const { gear, repair } = job;
   return [
     { kind: "heading", text: "Before any heat" },
-    list(heatCautions),
+    itemList(heatCautions),
     { kind: "heading", text: "Blank, saw and cutter" },
-    list([
+    itemList([
       ...blankItems(repair, length),
       ...sawItems(repair, length, sawGiven),
       ...cutterItems(gear),
@@ -170,7 +162,7 @@ function makingBlocks(job: RepairOnHead, length: LengthWords, sawGiven: boolean)
     ]),
     { kind: "heading", text: "Check each rebuilt tooth before calling it done" },
     ...blankBlocks(job, length),
-    list([
+    itemList([
       ...conditionItems(repair),
       ...thinItems(repair, length),
       ...repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) })),
@@ -185,12 +177,4 @@ function blankBlocks({ gear, repair }: RepairOnHead, length: LengthWords): Block
     limits,
     labels: places,
   }));
-}
-
-function list(items: readonly Item[]): Block {
-  return { kind: "list", items: items.map(({ term, text }) => ({ term, text: sentence(text) })) };
-}
-
-function sentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}${/[.:]$/.test(text) ? "" : "."}`;
 }

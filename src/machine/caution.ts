@@ -1,4 +1,5 @@
-import { motionOf } from "../mechanism/motion.ts";
+import type { Head } from "../head/head.ts";
+import { motionOf, type Pin } from "../mechanism/motion.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
 import type { Fouling } from "../setting/setting.ts";
 import type { Repeated } from "./by-moves.ts";
@@ -6,8 +7,8 @@ import type { Way } from "./way.ts";
 
 /** What to mind on the way through a job, as a code with its values; the most needful first. */
 export type Caution =
-  /** The hand's one way of turning, and what to do past the place. */
-  | { readonly code: "one-way"; readonly hand: "crank" | "handwheel" | "spindle" }
+  /** The hand's one way of turning, and what it comes up to. */
+  | { readonly code: "one-way"; readonly hand: "crank" | "handwheel" | "spindle"; readonly to: "hole" | "mark" }
   /** Lock to cut, unlock to move; keep from the cutter; the machine's manual comes first. */
   | { readonly code: "lock-spindle" }
   | { readonly code: "stop-cutter" }
@@ -28,29 +29,35 @@ export type Caution =
   /** From zero: one rounded step is never added to the last. */
   | { readonly code: "never-add-steps" };
 
-/** What to mind on a way. */
-export function cautionsFor(way: Way): readonly Caution[] {
+/** What to mind on a way. A head without index plates has a handwheel in place of a crank, and neither stop pin nor holes. */
+export function cautionsFor(way: Way, head: Pick<Head, "plates">): readonly Caution[] {
+  const hand = head.plates.length > 0 ? "crank" : "handwheel";
   const always: Caution[] = [{ code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }];
   switch (way.by) {
     case "moves":
-      return [...byMoves(way.setting), ...always];
+      return [...byMoves(way.setting, hand), ...always];
     case "nearest-hole":
-      return [{ code: "stop-pin", stands: "in" }, { code: "never-add-steps" }, { code: "one-way", hand: "crank" }, ...always];
+      return [{ code: "stop-pin", stands: "in" }, { code: "never-add-steps" }, { code: "one-way", hand, to: "hole" }, ...always];
     case "dial":
     case "ring":
-      return [{ code: "never-add-steps" }, { code: "one-way", hand: "handwheel" }, ...always];
+      return [{ code: "never-add-steps" }, { code: "one-way", hand, to: "mark" }, ...always];
   }
 }
 
-const hands = { "index-pin": "crank", "rear-pin": "crank", dial: "handwheel", "spindle-pin": "spindle" } as const;
+/** What the pin of a setting comes up to, where there is a plate for it. */
+const places = { "index-pin": "hole", "rear-pin": "hole", "spindle-pin": "hole", dial: "mark" } as const satisfies Record<
+  Pin["at"],
+  "hole" | "mark"
+>;
 
 /** Said by what the setting has, and not by its method: whatever is geared can have its gears forgotten. */
-function byMoves(setting: Repeated): readonly Caution[] {
-  const [pin] = motionOf(setting).pins;
-  const hand = hands[pin?.at ?? "index-pin"];
+function byMoves(setting: Repeated, hand: "crank" | "handwheel"): readonly Caution[] {
+  const at = motionOf(setting).pins[0]?.at ?? "index-pin";
+  const bySpindle = at === "spindle-pin";
+  const hasPlate = bySpindle || hand === "crank";
   const cautions: Caution[] = [];
-  if (hand === "spindle") cautions.push({ code: "worm-out-of-mesh" });
-  if (setting.plateStopPin !== null) cautions.push({ code: "stop-pin", stands: setting.plateStopPin });
+  if (bySpindle) cautions.push({ code: "worm-out-of-mesh" });
+  if (setting.plateStopPin !== null && hasPlate) cautions.push({ code: "stop-pin", stands: setting.plateStopPin });
   if ("second" in setting) cautions.push({ code: "two-parts", first: setting.second.direction === "against" ? "both" : "crank" });
   if ("gears" in setting) {
     const gives = gearsForgotten(setting);
@@ -60,6 +67,6 @@ function byMoves(setting: Repeated): readonly Caution[] {
   }
   if (setting.teethPerMove > 1) cautions.push({ code: "several-teeth", teethPerMove: setting.teethPerMove });
   if (!setting.exact) cautions.push({ code: "error-grows" });
-  cautions.push({ code: "one-way", hand });
+  cautions.push({ code: "one-way", hand: bySpindle ? "spindle" : hand, to: hasPlate ? places[at] : "mark" });
   return cautions;
 }

@@ -92,7 +92,7 @@ export function planJob(head: Head | PreparedHead, target: Target, options: Plan
     places,
     checks: asked.teeth === null && !isGoneToOnce(work, way, asked) ? checksOn(work, way, places) : [],
     worstArcSeconds: worstOf(places, asked),
-    cautions: cautionsFor(way),
+    cautions: cautionsFor(way, owned),
   };
 }
 

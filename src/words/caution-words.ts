@@ -3,23 +3,15 @@ import { foulingWords } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import { givesWords } from "./setting-words.ts";
 
-const handWords: Readonly<
-  Record<Extract<Caution, { code: "one-way" }>["hand"], { readonly hand: string; readonly place: string }>
-> = {
-  crank: { hand: "crank", place: "hole" },
-  handwheel: { hand: "handwheel", place: "mark" },
-  spindle: { hand: "spindle", place: "hole" },
-};
-
 /** What to mind on the way through a job, in words; general workshop practice, no source. */
 export function cautionItem(caution: Caution): Item {
   switch (caution.code) {
     case "one-way": {
-      const { hand, place } = handWords[caution.hand];
-      const back = caution.hand === "spindle" ? "well back" : "back half a turn or more";
+      const { hand, to } = caution;
+      const back = hand === "spindle" ? "well back" : "back half a turn or more";
       return {
         term: "One way",
-        text: `Turn the ${hand} one way only. Past the ${place}: go ${back} and come up to it again.`,
+        text: `Turn the ${hand} one way only. Past the ${to}: go ${back} and come up to it again.`,
       };
     }
     case "lock-spindle":
@@ -39,7 +31,10 @@ export function cautionItem(caution: Caution): Item {
     case "stop-pin":
       return caution.stands === "in"
         ? { term: "Stop pin", text: "Plate stop pin IN." }
-        : { term: "Stop pin", text: "Plate stop pin OUT. In by mistake it jams the train or makes another count." };
+        : {
+            term: "Stop pin",
+            text: "Plate stop pin OUT. In by mistake it holds the plate: the gears jam, or another count comes out.",
+          };
     case "two-parts":
       return {
         term: "Two parts",
@@ -89,9 +84,14 @@ const saidInSetUp: ReadonlySet<Caution["code"]> = new Set([
   "several-teeth",
 ]);
 
-/** What is to be minded besides the set-up of a way, as one paragraph. */
+/** What is to be minded besides the set-up of a way, item by item. */
+export function cautionItemsBesides(cautions: readonly Caution[]): readonly Item[] {
+  return cautionItems(cautions.filter(({ code }) => !saidInSetUp.has(code)));
+}
+
+/** The same as one paragraph. */
 export function cautionsBesides(cautions: readonly Caution[]): string {
-  return cautionItems(cautions.filter(({ code }) => !saidInSetUp.has(code)))
+  return cautionItemsBesides(cautions)
     .map(({ text }) => text)
     .join(" ");
 }

@@ -14,8 +14,8 @@ export {
   triedWords,
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
-export { cautionItem, cautionItems, cautionsBesides } from "./caution-words.ts";
-export { checkItem, checkWords } from "./check-words.ts";
+export { cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
+export { type CheckTelling, checkItem, checkWords } from "./check-words.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
@@ -47,6 +47,7 @@ export {
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
+export { eachPlaceItem, otherWayItems, startItem } from "./job-words.ts";
 export { answerWithWhys, planWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, secondRoundWords } from "./legend-words.ts";
@@ -69,7 +70,7 @@ export {
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
-export { readingShort, readingWords } from "./reading-words.ts";
+export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
 export {
   eachMove,

@@ -2,4 +2,6 @@
 export interface Item {
   readonly term: string;
   readonly text: string;
+  /** It says only what a page may show in large figures instead: plate, circle, turns, spaces, arms. */
+  readonly inFigures?: true;
 }

@@ -45,8 +45,8 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     isExpected: ({ directPlates }) => directPlates.length > 0,
     setUp: ({ plate, circle, spaces }) => [
       { term: "Worm", text: "out of mesh; the spindle is moved by hand" },
-      { term: "Direct plate", text: `${plate}, ${circle} holes` },
-      { term: "Move", text: counted(spaces, "space") },
+      { term: "Direct plate", text: `${plate}, ${circle} holes`, inFigures: true },
+      { term: "Move", text: counted(spaces, "space"), inFigures: true },
     ],
     short: ({ spaces, circle, plate }) => `${counted(spaces, "space")} of ${circle} on the direct plate ${plate}`,
     proof: () => ", and the pin is in its first hole again",
@@ -127,13 +127,13 @@ function crankItems(setting: Crank): readonly Item[] {
   if (circle === null) {
     return [
       { term: "Plate", text: "any, any circle: the pin comes back to the same hole" },
-      { term: "Crank", text: move },
+      { term: "Crank", text: move, inFigures: true },
     ];
   }
   return [
-    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes` },
-    { term: "Crank", text: move },
-    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them` },
+    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes`, inFigures: true },
+    { term: "Crank", text: move, inFigures: true },
+    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them`, inFigures: true },
   ];
 }
 
@@ -154,8 +154,8 @@ function compoundItems(setting: SettingBy<"compound">): readonly Item[] {
     text: "The crank forward after it takes up the slack of the worm: always in this order.",
   };
   return [
-    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes` },
-    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them` },
+    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes`, inFigures: true },
+    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them`, inFigures: true },
     ...(back ? [both, alone, slack] : [alone, both]),
     {
       term: "Plate stop pin",
@@ -171,6 +171,7 @@ function dialItems({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readon
     {
       term: "Dial",
       text: `${counted(turns, "turn")} + ${counted(Math.floor(spaces / lines), "mark")}${vernier} from each to the next`,
+      inFigures: true,
     },
     { term: "", text: "Set every position from one zero, not each from the last." },
   ];

@@ -3,6 +3,7 @@ import type { Scale } from "../head/scale.ts";
 import type { AnyPlace, MoveBetween, Place } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Reading } from "../machine/readings.ts";
+import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
 import { signedArc } from "./numbers.ts";
 import { goesBy } from "./place-words.ts";
@@ -47,10 +48,11 @@ export interface ColumnHead {
  * how far it is off, what dial and ring show. A column that says nothing on this way is not there.
  */
 export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head): readonly PlaceColumn[] {
-  const by = goesBy(job.way);
+  // Whole turns on a head without plates come back to the same mark, and there is no hole to tell.
+  const by = head.plates.length === 0 && goesBy(job.way) === "index-holes" ? "marks" : goesBy(job.way);
   const isNear = !job.way.setting.exact;
   return [
-    ...(by === "marks" ? [] : holeColumns(job, by === "index-holes")),
+    ...(by === "marks" ? [] : [...goColumns(job.way, by === "index-holes"), ...standColumns(job.way, by === "index-holes")]),
     ...(isNear ? [errorColumn] : []),
     ...scaleColumns(head, job.way.by === "ring" ? "ring" : by === "marks" ? "dial" : null),
     angleColumn,
@@ -77,28 +79,58 @@ const angleColumn: PlaceColumn = { key: "angle", head: "true angle", sets: false
 
 type Stands = Extract<Place, { readonly hole: number | null }>;
 
-function holeColumns({ way }: Pick<PlannedJob, "way">, byCrank: boolean): readonly PlaceColumn[] {
-  const { circle } = way.setting;
-  const rear = "second" in way.setting ? way.setting.second.circle : null;
-  const stands = (cell: (place: Stands) => string) => (place: Place) => ("hole" in place ? cell(place) : "");
-  const of = circle === null ? "" : ` of ${circle}`;
-  const goes = (cell: (from: GoOn) => string) => stands(({ from }) => (isStill(from) ? "–" : cell(from)));
-  return [
-    ...(byCrank
-      ? [{ key: "go-turns", head: "turns", group: "GO ON BY", sets: true, cell: goes(({ turns }) => String(turns)) } as const]
-      : []),
-    { key: "go-spaces", head: `spaces${of}`, group: "GO ON BY", sets: true, cell: goes(spacesWords) },
-    ...(rear === null ? [] : [{ key: "go-both", head: `of ${rear}`, group: "BOTH", sets: true, cell: goes(bothWords) } as const]),
-    ...(byCrank && circle !== null
-      ? [{ key: "turns", head: "turns", group: "THEN AT", sets: false, cell: stands(turnsWords) } as const]
-      : []),
-    ...(circle === null
-      ? []
-      : [{ key: "hole", head: `hole${of}`, group: "THEN AT", sets: false, cell: stands(({ hole }) => String(hole)) } as const]),
-    ...(rear === null
-      ? []
-      : [{ key: "rear-hole", head: `rear of ${rear}`, group: "THEN AT", sets: false, cell: stands(rearWords) } as const]),
-  ];
+function stands(cell: (place: Stands) => string): PlaceColumn["cell"] {
+  return (place) => ("hole" in place ? cell(place) : "");
+}
+
+function goes(cell: (from: GoOn) => string): PlaceColumn["cell"] {
+  return stands(({ from }) => (isStill(from) ? "–" : cell(from)));
+}
+
+/** How to go on from the place before; a part that goes back is made first, so that the worm is last moved forward. */
+function goColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
+  const second = "second" in setting ? setting.second : null;
+  const bothFirst = second?.direction === "against";
+  const group = bothFirst ? "THEN GO ON BY" : "GO ON BY";
+  const turns: PlaceColumn = { key: "go-turns", head: "turns", group, sets: true, cell: goes(({ turns }) => String(turns)) };
+  const spaces: PlaceColumn = {
+    key: "go-spaces",
+    head: `spaces${ofCircle(setting)}`,
+    group,
+    sets: true,
+    cell: goes(spacesWords),
+  };
+  const alone = byCrank ? [turns, spaces] : [spaces];
+  if (second === null) return alone;
+  const both: PlaceColumn = {
+    key: "go-both",
+    head: `spaces${ofCircle(second)}`,
+    group: bothFirst ? "FIRST BOTH" : "THEN BOTH",
+    sets: true,
+    cell: goes(bothWords),
+  };
+  return bothFirst ? [both, ...alone] : [...alone, both];
+}
+
+/** Where the pins then stand; nothing where any hole serves. */
+function standColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
+  if (setting.circle === null) return [];
+  const group = "THEN AT";
+  const turns: PlaceColumn = { key: "turns", head: "turns", group, sets: false, cell: stands(turnsWords) };
+  const hole: PlaceColumn = {
+    key: "hole",
+    head: `hole${ofCircle(setting)}`,
+    group,
+    sets: false,
+    cell: stands((place) => String(place.hole)),
+  };
+  const there = byCrank ? [turns, hole] : [hole];
+  if (!("second" in setting)) return there;
+  return [...there, { key: "rear-hole", head: `rear${ofCircle(setting.second)}`, group, sets: false, cell: stands(rearWords) }];
+}
+
+function ofCircle({ circle }: { readonly circle: number | null }): string {
+  return circle === null ? "" : ` of ${circle}`;
 }
 
 type GoOn = Pick<MoveBetween, "direction" | "turns" | "spaces"> & Partial<Pick<MoveBetween, "second">>;

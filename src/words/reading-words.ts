@@ -1,4 +1,6 @@
+import type { Head } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
+import type { AnyPlace } from "../machine/place.ts";
 import { leastCountArcSeconds, type Reading } from "../machine/readings.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Ratio, Revolutions } from "../number/ratio.ts";
@@ -25,4 +27,12 @@ function figureWords(figure: Revolutions, finest: number): string {
   if (finest % 3600 === 0) return words.replace(/ 00′ 00\.0″$/, "");
   if (finest % 60 === 0) return words.replace(/ 00\.0″$/, "");
   return finest % 1 === 0 ? words.replace(/\.0″$/, "″") : words;
+}
+
+/** What ring and dial of a head show at a place: `ring 41°`, `dial 3 t + 2° 30′`; nothing where it has none. */
+export function scalesStand({ ring, dial }: Pick<AnyPlace, "ring" | "dial">, head: Head): readonly string[] {
+  return [
+    ...(ring && head.ring ? [`ring ${readingWords(ring, head.ring, null)}`] : []),
+    ...(dial && head.dial ? [`dial ${readingWords(dial, head.dial, head.wormRatio)}`] : []),
+  ];
 }

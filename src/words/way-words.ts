@@ -47,7 +47,7 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
       return settingItems(way.setting, head);
     case "nearest-hole":
       return [
-        { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes` },
+        { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes`, inFigures: true },
         { term: "Plate stop pin", text: "in" },
         {
           term: "Set",

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { type Caution, defineHead, type Head, type PlanOptions, planJob, type Target } from "../../src/index.ts";
+import { ready } from "../support/ready.ts";
+
+function cautionsOf(head: Head, target: Target, options: PlanOptions = {}): readonly Caution[] {
+  const job = planJob(head, target, options);
+  if (!job.planned) throw new Error("the head can do this job");
+  return job.cautions;
+}
+
+function codesOf(cautions: readonly Caution[]): readonly string[] {
+  return cautions.map(({ code }) => code);
+}
+
+const bare = ready("ratio-90-dial");
+const ungeared = ready("ratio-40-plates-15-49-ungeared");
+const geared = ready("ratio-40-plates-15-49");
+const withNose = defineHead({
+  wormRatio: 40,
+  plates: [{ name: "1", circles: [15] }],
+  directPlates: [{ name: "nose", holes: 24 }],
+  ring: { marksPerTurn: 360 },
+});
+
+describe("what to mind on a way", () => {
+  it("by whole turns of a handwheel speaks of no stop pin, crank or hole", () => {
+    const cautions = cautionsOf(bare, { divisions: 9 });
+    expect(codesOf(cautions)).not.toContain("stop-pin");
+    expect(cautions).toContainEqual({ code: "one-way", hand: "handwheel", to: "mark" });
+  });
+
+  it.each([
+    ["simple", geared, { divisions: 13 }, {}, { hand: "crank", to: "hole" }],
+    ["direct", withNose, { divisions: 8 }, {}, { hand: "spindle", to: "hole" }],
+    ["by the nearest hole", ungeared, { divisions: 97 }, { by: "nearest-hole" }, { hand: "crank", to: "hole" }],
+    ["by the ring of a head with a crank", ungeared, { divisions: 97 }, { by: "ring" }, { hand: "crank", to: "mark" }],
+    ["by the dial", bare, { divisions: 97 }, { by: "dial" }, { hand: "handwheel", to: "mark" }],
+  ] as const)("%s names what the hand turns, and what it comes up to", (_, head, target, options, said) => {
+    expect(cautionsOf(head, target, options)).toContainEqual({ code: "one-way", ...said });
+  });
+
+  it("tells the order of the two parts of a compound move: one that goes back comes first", () => {
+    for (const divisions of [51, 69, 97, 118, 133]) {
+      const job = planJob(ungeared, { divisions }, { methods: ["compound"] });
+      if (!job.planned || job.way.by !== "moves" || job.way.setting.method !== "compound") throw new Error("compound");
+      const first = job.way.setting.second.direction === "against" ? "both" : "crank";
+      expect(job.cautions).toContainEqual({ code: "two-parts", first });
+      expect(job.cautions).toContainEqual({ code: "stop-pin", stands: "out" });
+    }
+  });
+});

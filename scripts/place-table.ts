@@ -11,14 +11,16 @@ interface KeyedColumn extends Column {
   readonly key: Key;
 }
 
-/** The places of a job as a table, one line a place. */
-export function placeTable(plan: PlannedJob, head: Head): string[] {
-  const { places, target } = plan;
+/** The places of a job as a table, one line a place; `first` names them, by their teeth where left out. */
+export function placeTable(plan: PlannedJob, head: Head, first: readonly Column[] = [toothColumn(plan)]): string[] {
   const columns = columnsOf(plan, head);
-  const place = { head: placeNoun(target), cells: places.map(({ tooth }) => String(tooth)) };
   // Where a scale is read beside it, the true angle is what can be missed most easily.
-  const isTooWide = tableWidth([place, ...columns]) > mostWide && (head.ring !== null || head.dial !== null);
-  return table([place, ...columns.filter(({ key }) => !(isTooWide && key === "angle"))]);
+  const isTooWide = tableWidth([...first, ...columns]) > mostWide && (head.ring !== null || head.dial !== null);
+  return table([...first, ...columns.filter(({ key }) => !(isTooWide && key === "angle"))]);
+}
+
+function toothColumn({ places, target }: PlannedJob): Column {
+  return { head: placeNoun(target), cells: places.map(({ tooth }) => String(tooth)) };
 }
 
 /** A column as it is told here; null where another tells it too. */

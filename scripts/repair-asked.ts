@@ -84,7 +84,7 @@ async function printed(
   sheet: import("../booklet/index.ts").RepairSheet,
 ): Promise<string> {
   const { job } = sheet;
-  if (!job.exact && job.near.length === 0)
+  if (!job.job.planned)
     throw fault(
       "cannot-be-made",
       "--sheet",
@@ -108,8 +108,7 @@ function repairOptions(teeth: number, given: RepairGiven): RepairOnHeadOptions {
       arcSeconds: given["setting-error"] === undefined ? 0 : arcSeconds(angleFromZero(given["setting-error"], "--setting-error")),
       offCentre: given["off-centre"] === undefined ? 0 : millimetresFromZero(given["off-centre"], "--off-centre"),
     },
-    search: searchAsked(given),
-    places: startAsked(given),
+    places: { ...searchAsked(given), ...startAsked(given) },
   };
 }
 

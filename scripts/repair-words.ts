@@ -1,4 +1,4 @@
-import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
+import type { Head, PlannedJob, RepairOnHead, SpurGear } from "../src/index.ts";
 import { cutterItems } from "../src/words/gear/cutter-items.ts";
 import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
 import { noteWords } from "../src/words/gear/note-words.ts";
@@ -14,12 +14,12 @@ import {
   thinItems,
   withTheMate,
 } from "../src/words/gear/repair-items.ts";
+import { cautionItems, headLine, proofShort, wayItems, wayShort, wayTitle } from "../src/words/index.ts";
 import type { Item } from "../src/words/item.ts";
 import type { LengthWords } from "../src/words/lengths.ts";
-import { itemLines, noteLines } from "./gear-words.ts";
+import { noteLines } from "./gear-words.ts";
 import { placeLines } from "./repair-places.ts";
-import { nearMoveLines, settingLines, settingTitle } from "./setting-words.ts";
-import { headLine, line, paragraph, plateName } from "./words.ts";
+import { itemLines, line, paragraph } from "./words.ts";
 
 /** Everything for a repair, in the order of the work. */
 export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
@@ -33,7 +33,7 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
     ...part("BEFORE ANY HEAT", heatCautions),
     ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
     ...settingPart(job, head, length),
-    ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
+    ...part("AT THE CUTTER", [...wayCautions(job), ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
     ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
     ...part("CHECK EACH REBUILT TOOTH", checkingItems(job, length)),
@@ -41,69 +41,52 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
   ];
 }
 
-const oneWay: Item = {
-  term: "One way",
-  text: "Turn one way only. Past the hole or mark: go back half a turn or more and come up to it again.",
-};
+/** What to mind on the way taken, before the cutter itself; nothing where the head can do none of it. */
+function wayCautions({ job }: RepairOnHead): readonly Item[] {
+  return job.planned ? cautionItems(job.cautions.filter(({ code }) => code === "one-way")) : [];
+}
 
 function part(title: string, items: readonly Item[]): string[] {
   return ["", `  ${title}`, "", ...itemLines(items)];
 }
 
-function settingPart(job: RepairOnHead, head: Head, length: LengthWords): string[] {
-  const { setting, near, gear } = job;
-  const [best, ...others] = near;
-  if (setting !== null) {
-    return ["", `  SET UP: ${settingTitle(setting)}: exact`, "", ...settingLines(setting, head), "", ...placeLines(job, head)];
-  }
-  if (best === undefined)
+function settingPart(repair: RepairOnHead, head: Head, length: LengthWords): readonly string[] {
+  const { job, gear } = repair;
+  if (!job.planned) {
     return [
       "",
       "  NOT POSSIBLE, not even nearly, with what this head has",
       "",
       paragraph(`Ask for the count by itself, turns-and-holes ${gear.teeth}, to see what would help.`),
     ];
+  }
+  const { way } = job;
   return [
     "",
-    `  SET UP: NEAR ONLY, NOT EXACT: ${nearTitle(best)}`,
+    `  SET UP: ${job.exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`}`,
     "",
-    ...nearSetting(best, head),
-    line(
-      "Off by",
-      `${best.worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(best.worstArcSeconds, gear, length)}`}${best.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : ""}`,
-    ),
+    ...itemLines(wayItems(way, head)),
+    ...(way.setting.exact ? [line("Proof", proofShort(way.setting))] : itemLines(nearItems(job, gear, length))),
+    "",
+    ...placeLines(repair, job, head),
+  ];
+}
+
+/** How far off the way taken is over the spaces to be cut, and the other ways. */
+function nearItems({ worstArcSeconds, others, way }: PlannedJob, gear: SpurGear, length: LengthWords): readonly Item[] {
+  const off = (arcSeconds: number) => errorAtPitch(arcSeconds, gear, length);
+  const grows = way.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : "";
+  return [
+    { term: "Off by", text: `${worstArcSeconds === 0 ? "nothing" : `no space to cut over ${off(worstArcSeconds)}`}${grows}` },
+    // Ways of several teeth per move are long for a few teeth; --json has them.
     ...others
-      .filter(isPlain)
+      .filter(({ setting }) => setting.teethPerMove === 1)
       .slice(0, mostOthers)
-      .map((way, index) =>
-        line(index === 0 ? "Or" : "", `~ ${nearTitle(way).toLowerCase()}: ${errorAtPitch(way.worstArcSeconds, gear, length)}`),
-      ),
-    "",
-    ...placeLines(job, head),
+      .map((other, index) => ({ term: index === 0 ? "Or" : "", text: `~ ${wayShort(other)}: ${off(other.worstArcSeconds)}` })),
   ];
 }
 
 const mostOthers = 3;
-
-/** Ways of several teeth per move are long for a few teeth; --json has them. */
-function isPlain(way: NearRecut): boolean {
-  return way.by !== "moves" || way.setting.teethPerMove === 1;
-}
-
-function nearTitle(way: NearRecut): string {
-  if (way.by === "moves") return settingTitle(way.setting);
-  return { "nearest-hole": "THE NEAREST HOLES", dial: "BY THE DIAL", ring: "BY THE RING" }[way.by];
-}
-
-function nearSetting(way: NearRecut, head: Head): string[] {
-  if (way.by === "moves") return nearMoveLines(way.setting, head);
-  if (way.circle === null) return [line("Set", `every space by the ${way.by} from the start space; no error adds to the next`)];
-  return [
-    line("Plate", `${plateName(way.circle).replace("plate ", "")}, circle of ${way.circle.holes} holes`),
-    line("Set", "every space by itself, counted in crank turns and holes from the start space; no error adds to the next"),
-    line("Plate stop pin", "in"),
-  ];
-}
 
 function checkingItems({ gear, repair }: RepairOnHead, length: LengthWords): readonly Item[] {
   return [

@@ -6,6 +6,7 @@ import {
   readingWords,
   signedArc,
   spacingItems,
+  spacingScale,
   spacingTitle,
 } from "../src/words/index.ts";
 import { fault, type Options, optionNames } from "./command-line.ts";
@@ -32,7 +33,12 @@ export function spacingAsked(angles: string, head: Head, { mounted }: Options): 
       ...table(columnsOf(spacing, head)),
       "",
       paragraph(
-        cautionsBesides([{ code: "one-way", hand }, { code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }]),
+        cautionsBesides([
+          { code: "one-way", hand, to: spacing.circle === null ? "mark" : "hole" },
+          { code: "lock-spindle" },
+          { code: "stop-cutter" },
+          { code: "manual-first" },
+        ]),
       ),
     ],
   };

@@ -2,10 +2,10 @@ import { countsFromMarks, identifyGear, overPins } from "../src/index.ts";
 import { gearWithTexts, identificationWithTexts } from "../src/words/gear/with-texts.ts";
 import { lengthsIn } from "../src/words/lengths.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
-import { gearFrom, gearOptions, number, optionNames, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
+import { askedAs, gearFrom, gearOptions, number, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
 import { candidateLines, gearLines, marksLines } from "./gear-words.ts";
 import type { More } from "./more.ts";
-import { type Given, readOptions, withOptionNames } from "./read-options.ts";
+import { type Given, readOptions } from "./read-options.ts";
 import { line } from "./words.ts";
 
 const options = {
@@ -51,7 +51,7 @@ function measuresAsked(teeth: number, given: GearAsked): More {
   const gear = gearFrom(teeth, given);
   const length = lengthsIn(unitOf(given));
   const pin = given.pins === undefined ? null : millimetres(given.pins, "--pins");
-  const measure = pin === null ? null : withOptionNames({ pinDiameter: "--pins" }, () => overPins(gear, pin));
+  const measure = pin === null ? null : askedAs(given, () => overPins(gear, pin), { pinDiameter: "--pins" });
   return {
     data: { gear: gearWithTexts(gear), ...(pin !== null && { overPins: { pinDiameter: pin, length: measure } }) },
     lines: [
@@ -83,7 +83,7 @@ function pitchAsked(teeth: number, given: GearAsked): More {
     ...(given["mate-outside"] !== undefined && { mateTipDiameter: millimetres(given["mate-outside"], "--mate-outside") }),
   };
   const most = given.limit === undefined ? {} : { limit: number(given.limit, "--limit") };
-  const identification = withOptionNames(optionNames, () => identifyGear(measures, most));
+  const identification = askedAs(given, () => identifyGear(measures, most));
   return {
     data: { identification: identificationWithTexts(identification) },
     lines: candidateLines(teeth, identification, lengthsIn(unitOf(given))),
@@ -105,7 +105,7 @@ function countAsked(given: GearAsked, positionals: readonly string[]): More {
     ...(mateTurns !== undefined && { mateTurns: wholeNumber(mateTurns, "--mate-turns") }),
     ...(most !== undefined && { most: wholeNumber(most, "--most") }),
   };
-  const counts = withOptionNames(optionNames, () => countsFromMarks(marks));
+  const counts = askedAs(given, () => countsFromMarks(marks));
   return { data: { counts }, lines: marksLines(counts, { most: usualMost, ...marks }) };
 }
 

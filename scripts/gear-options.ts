@@ -1,4 +1,13 @@
-import { type LengthUnit, type Span, type SpurGear, type SpurGearSpec, spurGear, thinningFromSpan } from "../src/index.ts";
+import {
+  InputError,
+  type LengthUnit,
+  type Span,
+  type SpurGear,
+  type SpurGearSpec,
+  spurGear,
+  thinningFromSpan,
+} from "../src/index.ts";
+import { faultIn, lengthsIn } from "../src/words/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { type Given, withOptionNames } from "./read-options.ts";
 
@@ -80,10 +89,27 @@ const lengths = new Set([
   "off-centre",
 ]);
 
+type AnyGiven = Readonly<Record<string, string | boolean | undefined>>;
+
 /** The unit that the person works in: inches where the pitch is given in DP, or any length in inches. */
-export function unitOf(given: Readonly<Record<string, string | boolean | undefined>>): LengthUnit {
+export function unitOf(given: AnyGiven): LengthUnit {
   const inInch = ([name, text]: [string, string | boolean | undefined]) => lengths.has(name) && /in|"/.test(String(text ?? ""));
   return given.dp !== undefined || Object.entries(given).some(inInch) ? "in" : "mm";
+}
+
+/**
+ * Asks the library what the options say, and words what it refuses by the option that the person
+ * wrote and in the unit that they work in.
+ */
+export function askedAs<Result>(given: AnyGiven, ask: () => Result, names = optionNames): Result {
+  return withOptionNames(names, () => {
+    try {
+      return ask();
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      throw new InputError(error.faults.map((each) => faultIn(unitOf(given), each)));
+    }
+  });
 }
 
 /** Whether a pitch was given, and with it all that a gear needs. */
@@ -96,12 +122,12 @@ export function gearFrom(teeth: number, given: GearGiven): SpurGear {
   if (given.module !== undefined && given.dp !== undefined)
     throw fault("conflict", "--module", "is given beside --dp; give one of the two");
   const spec = specFrom(teeth, given);
-  const gear = withOptionNames(optionNames, () => spurGear(spec));
+  const gear = askedAs(given, () => spurGear(spec));
   if (given.span === undefined) return gear;
   if (given.thinning !== undefined)
     throw fault("conflict", "--thinning", "is given beside --span, which tells it; give one of the two");
-  const thinning = thinningOf(gear, readSpans(given.span));
-  return withOptionNames(optionNames, () => spurGear({ ...spec, thinning }));
+  const thinning = thinningOf(gear, readSpans(given.span), given);
+  return askedAs(given, () => spurGear({ ...spec, thinning }));
 }
 
 function specFrom(teeth: number, given: GearGiven): SpurGearSpec {
@@ -121,14 +147,15 @@ function specFrom(teeth: number, given: GearGiven): SpurGearSpec {
 }
 
 /** The sound teeth's own thinning, the mean of the spans measured on them. */
-function thinningOf(gear: SpurGear, spans: readonly Span[]): number {
-  const each = withOptionNames({ length: "--span", teeth: "--span" }, () => spans.map((span) => thinningFromSpan(gear, span)));
+function thinningOf(gear: SpurGear, spans: readonly Span[], given: GearGiven): number {
+  const names = { length: "--span", teeth: "--span" };
+  const each = askedAs(given, () => spans.map((span) => thinningFromSpan(gear, span)), names);
   const mean = each.reduce((sum, thinning) => sum + thinning, 0) / each.length;
   if (mean >= 0) return mean;
   throw fault(
     "conflict",
     "--span",
-    `the sound teeth measure ${(-mean).toFixed(3)} mm thicker than drawn; check the pitch, the pressure angle and the count between the jaws, or give --shift`,
+    `the sound teeth measure ${lengthsIn(unitOf(given))(-mean)} thicker than drawn; check the pitch, the pressure angle and the count between the jaws, or give --shift`,
   );
 }
 

@@ -3,10 +3,10 @@ import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index
 import { repairWithTexts } from "../src/words/gear/with-texts.ts";
 import { lengthsIn } from "../src/words/lengths.ts";
 import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
-import { gearFrom, gearOptions, millimetresFromZero, optionNames, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
+import { askedAs, gearFrom, gearOptions, millimetresFromZero, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
 import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
-import { type Given, readOptions, withOptionNames } from "./read-options.ts";
+import { type Given, readOptions } from "./read-options.ts";
 import { repairLines } from "./repair-words.ts";
 import { searchAsked, startAsked } from "./shared-options.ts";
 import { line } from "./words.ts";
@@ -59,7 +59,7 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
     throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
-  const job = withOptionNames(optionNames, () => repairOnHead(head, gear, repairOptions(teeth, values)));
+  const job = askedAs(values, () => repairOnHead(head, gear, repairOptions(teeth, values)));
   const length = lengthsIn(unitOf(values));
   const sheet =
     values.sheet === undefined

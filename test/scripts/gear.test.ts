@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { countsFromMarks, identifyGear, overPins as measureOverPins, spurGear, thinningFromSpan } from "../../src/index.ts";
+import { gearWithTexts, identificationWithTexts } from "../../src/words/index.ts";
 import { run } from "../support/command.ts";
 
 const plain = (value: unknown) => JSON.parse(JSON.stringify(value));
@@ -8,7 +9,7 @@ const json = async (...words: string[]) => JSON.parse((await run(["gear", ...wor
 describe("the words of a gear", () => {
   it.each([
     { asked: "86 teeth of module 2", words: ["86", "--module", "2"] },
-    { asked: "40 teeth of 12 DP at 14½ degrees, in inches too", words: ["40", "--dp", "12", "--pressure-angle", "14.5"] },
+    { asked: "40 teeth of 12 DP at 14½ degrees, in inches", words: ["40", "--dp", "12", "--pressure-angle", "14.5"] },
     { asked: "45 teeth of 6 DP, for which half numbers are made", words: ["45", "--dp", "6"] },
     { asked: "8 teeth, undercut and without a form cutter", words: ["8", "--module", "3"] },
     { asked: "what 86 teeth over 176.1 mm are", words: ["86", "--outside", "176.1", "--depth", "4.5"] },
@@ -29,27 +30,58 @@ describe("the words of a gear", () => {
     expect(said.stdout).toMatchSnapshot();
   });
 
-  it("a length in inches is the same gear as in millimetres, and brings inches into the words", async () => {
-    const [inches, metric] = await Promise.all([
-      run(["gear", "40", "--outside", "3.5in"]),
-      run(["gear", "40", "--outside", "88.9"]),
-    ]);
-    expect(inches.stdout).toContain(" in)");
-    expect(metric.stdout).not.toContain(" in)");
-    expect(inches.stdout.replaceAll(/\s\([\d.]+\s+in\)/g, "").replaceAll(/\s+/g, " ")).toBe(
-      metric.stdout.replaceAll(/\s+/g, " "),
-    );
+  it("who works in inches, by the pitch or by a length, gets inches alone, and in millimetres the same gear", async () => {
+    const inches = [
+      ["40", "--outside", "3.52in"],
+      ["40", "--dp", "12", "--pins", "0.15in", "--span", "1.15in over 5"],
+      ["9", "--dp", "12"],
+      ["41", "--outside", '3.5"', "--depth", "0.18in", "--span", "1in over 4", "--mate", "20", "--centres", "2.5in"],
+    ];
+    for (const words of inches) {
+      const { code, stdout } = await run(["gear", ...words]);
+      expect(code).toBe(0);
+      expect(stdout).toMatch(/ in\b/);
+      expect(stdout).not.toMatch(/\bmm\b/);
+    }
+    const [inch, metric] = await Promise.all([json("40", "--outside", "3.5in"), json("40", "--outside", "88.9")]);
+    expect(inch).toEqual(metric);
+    expect((await run(["gear", "40", "--outside", "88.9"])).stdout).not.toMatch(/\d in\b/);
+  });
+
+  it.each([
+    ["--pins", ["40", "--dp", "12", "--pins", "0.5in"], "a pin of 0.5 in cannot be used on this gear; give one from 0.1"],
+    ["--span", ["86", "--module", "2", "--span", "2.4in over 10"], "the sound teeth measure 0.1031 in thicker than drawn"],
+    ["--span", ["86", "--dp", "12", "--span", "4.7in over 10"], "4.7 in over 10 teeth is not this gear, whose span is 2.4"],
+    ["--depth", ["40", "--dp", "12", "--depth", "5000in"], "5000 in is not a whole depth; give 0.0"],
+    ["", ["12", "--dp", "12", "--shift", "1.5"], "the teeth come to a point at 1.3581 in, below the tip diameter of 1.4167 in"],
+  ])("a refusal of %s too: %j", async (_, words, said) => {
+    const { code, stderr } = await run(["gear", ...words]);
+    expect(code).toBe(2);
+    expect(stderr).toContain(said);
+    expect(stderr).not.toMatch(/\bmm\b/);
+  });
+
+  it("a bound that a refusal names is taken", async () => {
+    for (const [words, unit] of [
+      [["40", "--dp", "12"], "in"],
+      [["40", "--module", "2"], ""],
+    ] as const) {
+      const { stderr } = await run(["gear", ...words, "--pins", `500${unit}`]);
+      const bounds = /give one from ([\d.]+) (?:mm|in) to ([\d.]+)/.exec(stderr)?.slice(1) ?? [];
+      expect(bounds).toHaveLength(2);
+      for (const bound of bounds) expect((await run(["gear", ...words, "--pins", `${bound}${unit}`])).code).toBe(0);
+    }
   });
 });
 
 describe("gear --json is what the library returns", () => {
   it("measures, over pins of one's own, thinning shown by a span", async () => {
     const { gear, overPins } = await json("86", "--module", "2", "--pins", "3.6");
-    expect(gear).toEqual(plain(spurGear({ teeth: 86, module: 2 })));
+    expect(gear).toEqual(plain(gearWithTexts(spurGear({ teeth: 86, module: 2 }))));
     expect(overPins).toEqual({ pinDiameter: 3.6, length: measureOverPins(spurGear({ teeth: 86, module: 2 }), 3.6) });
     const spec = { teeth: 86, diametralPitch: 12, pressureAngle: 14.5, profileShift: 0.1, wholeDepth: 4.6 };
     const words = ["86", "--dp", "12", "--pressure-angle", "14.5°", "--shift", "0.1", "--depth", "4.6"];
-    expect((await json(...words)).gear).toEqual(plain(spurGear(spec)));
+    expect((await json(...words)).gear).toEqual(plain(gearWithTexts(spurGear(spec))));
   });
 
   it("sound teeth measured thin make a thin gear", async () => {
@@ -75,7 +107,7 @@ describe("gear --json is what the library returns", () => {
       "3",
     );
     const measures = { teeth: 86, tipDiameter: 176.1, wholeDepth: 4.5, mateTeeth: 43, centreDistance: 129, mateTipDiameter: 90 };
-    expect(identification).toEqual(plain(identifyGear(measures, { limit: 3 })));
+    expect(identification).toEqual(plain(identificationWithTexts(identifyGear(measures, { limit: 3 }))));
     const { counts } = await json("--mate", "24", "--turns", "12");
     expect(counts).toEqual(countsFromMarks({ mateTeeth: 24, turns: 12 }));
   });

@@ -2,7 +2,8 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { repairOnHead, spurGear } from "../../src/index.ts";
+import { parseAngle, repairOnHead, spurGear } from "../../src/index.ts";
+import { repairWithTexts } from "../../src/words/index.ts";
 import { linesOf, piecesOf } from "../booklet/read-pdf.ts";
 import { run } from "../support/command.ts";
 import { ready } from "../support/ready.ts";
@@ -32,7 +33,7 @@ describe("the words of a repair", () => {
     },
     { asked: "two places of 127, with gears", words: ["127", "--module", "1.25", "--damaged", "5-6,90"], code: 0 },
     {
-      asked: "three teeth of 97 without gears, near, in inches too",
+      asked: "three teeth of 97 without gears, near, in inches",
       words: ["97", "--dp", "12", "--damaged", "31-33", "--backlash", "0.006in", "--head", "ratio-40-plates-15-49-ungeared"],
       code: 1,
     },
@@ -122,13 +123,13 @@ describe("repair --json is what the library returns", () => {
       head: "ratio-40-plates-15-49-ungeared",
       options: {
         damaged: [5, 90],
-        search: { mounted: "3", teethPerMove: 2 },
-        places: { startAngle: "1/36", side: "minus" as const },
+
+        places: { mounted: "3", teethPerMove: 2, startAngle: parseAngle("10°"), side: "minus" as const },
       },
     },
   ])("$words", async ({ words, gear, head, options }) => {
     const { stdout } = await run(["repair", ...words, "--json"]);
-    expect(JSON.parse(stdout)).toEqual(plain(repairOnHead(ready(head), spurGear(gear), options)));
+    expect(JSON.parse(stdout)).toEqual(plain(repairWithTexts(repairOnHead(ready(head), spurGear(gear), options))));
   });
 });
 
@@ -232,7 +233,7 @@ describe.concurrent("a repair that cannot be read", () => {
     [
       "a cutter far off centre",
       [...gear, "--damaged", "31", "--off-centre", "200"],
-      "--off-centre: 200 is not a distance off centre",
+      "--off-centre: 200 mm is not a distance off centre",
     ],
     ["an error that is no angle", [...gear, "--damaged", "31", "--setting-error", "much"], "--setting-error:"],
     ["a head there is not", [...gear, "--damaged", "31", "--head", "none"], "there is no such ready head"],

@@ -42,7 +42,10 @@ function candidateWithTexts(candidate: GearCandidate): object {
       ...residual,
       measure: withText(residual.measure, measureWords),
     })),
-    findings: candidate.findings.map((finding) => withText(finding, findingWords)),
+    findings: candidate.findings.map((finding) => ({
+      ...withText(finding, findingWords),
+      ...(finding.code === "misfit" && { measure: withText(finding.measure, measureWords) }),
+    })),
   };
 }
 

@@ -45,6 +45,7 @@ export function headSpecs(size: HeadSize = common): fc.Arbitrary<HeadSpec> {
       rearPin: fc.boolean(),
       dial: fc.record({ marksPerTurn: fc.integer({ min: 2, max: 24 }), vernierLines: fc.integer({ min: 1, max: 3 }) }),
       gears: fc.array(fc.integer({ min: 8, max: 48 }), { maxLength: size.mostGears }),
+      idlers: fc.array(fc.integer({ min: 20, max: 60 }), { maxLength: 2 }),
       gearing: fc.record({
         idlersWithCrank: fc.record({ onePair: fc.integer({ min: 0, max: 2 }), twoPairs: fc.integer({ min: 0, max: 2 }) }),
         greatestPlateRatio: fc

@@ -143,16 +143,24 @@ function makeCompound(head: Head, note: Note): void {
   }
 }
 
-/** Every train of one and two pairs that the gears make, each gear used once, within the greatest plate ratio. */
+/** More than any head wants. */
+const mostIdlers = 9;
+
+/** Every train of one and two pairs that the gears make, each gear used once, with idlers enough, within the greatest plate ratio. */
 export function everyTrain(head: Head): readonly Train[] {
   if (head.gearing === null) return [];
-  const greatest = ratioOf(head.gearing.greatestPlateRatio);
+  const { greatestPlateRatio, idlersWithCrank } = head.gearing;
+  const greatest = ratioOf(greatestPlateRatio);
   const trains: Train[] = [];
   const add = (drivers: readonly number[], driven: readonly number[]) => {
     const plate = { n: product(drivers), d: product(driven) };
     if (plate.n * greatest.d > plate.d * greatest.n) return;
-    trains.push({ drivers, driven, direction: "with", plate });
-    trains.push({ drivers, driven, direction: "against", plate: { n: -plate.n, d: plate.d } });
+    const { onePair, twoPairs } = idlersWithCrank;
+    const idlersWith = drivers.length === 1 ? onePair : twoPairs;
+    // Any gear left over will do for an idler; where the owner has not said, there are enough.
+    const idlers = head.idlers === null ? mostIdlers : head.idlers.length + head.gears.length - 2 * drivers.length;
+    if (idlers >= idlersWith) trains.push({ drivers, driven, direction: "with", plate });
+    if (idlers > idlersWith) trains.push({ drivers, driven, direction: "against", plate: { n: -plate.n, d: plate.d } });
   };
   const box = head.gears.map((teeth, place) => ({ teeth, place }));
   for (const a of box) {

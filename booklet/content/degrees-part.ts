@@ -1,5 +1,5 @@
 import { dialReadings, formatAngle, type Head } from "../../src/index.ts";
-import { arcUpTo, scaleColumns, signedArc } from "../../src/words/index.ts";
+import { arcUpTo, scaleColumns, signedSeconds } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { columnOf } from "./place-table.ts";
@@ -60,7 +60,7 @@ function degreeTable(head: Head, divisions: number): Block {
         { text: String(tooth) },
         { text: formatAngle(angle) },
         ...scales.map(({ cell }) => ({ text: cell(shown) })),
-        { text: signedArc(shown[by]?.errorArcSeconds ?? 0) },
+        { text: signedSeconds(shown[by]?.errorArcSeconds ?? 0) },
       ],
     })),
   };

@@ -20,6 +20,7 @@ import {
   eachPlaceItem,
   type Item,
   nearErrorWords,
+  offByItems,
   otherWayItems,
   shortAngle,
   startItem,
@@ -52,8 +53,6 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
 
 /** The most places that a sheet lists. */
 const mostPlaces = 1000;
-/** The most other ways that are named. */
-const mostOthers = 5;
 
 /** A job before it is known whether it is a count or an angle. */
 interface AnyJob extends PlanOptions {
@@ -94,10 +93,10 @@ function planWithin(on: PreparedHead, target: Target, options: PlanOptions): Pla
   if (d <= BigInt(mostPlaces)) return planJob(on, target, options);
   const { startTooth = 1 } = options;
   const teeth = (many: number) => Array.from({ length: many }, (_, index) => ((startTooth - 1 + index) % Number(d)) + 1);
-  const once = planJob(on, target, { ...options, teeth: teeth(2) });
-  if (!once.planned || !once.exact) return once;
+  const start = planJob(on, target, { ...options, teeth: teeth(1) });
+  if (!start.planned || !start.exact) return planJob(on, target, options);
   const withinTurn = Math.max(2, Math.min(mostPlaces, Number(d / n) + 1));
-  return planJob(on, target, { ...options, setting: once.way.setting, teeth: teeth(withinTurn) });
+  return planJob(on, target, { ...options, setting: start.way.setting, teeth: teeth(withinTurn) });
 }
 
 function titleOf(target: Target): string {
@@ -116,9 +115,9 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
       { kind: "panel", items: panel(way, head) },
       itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
       ...drawings(way, head),
-      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions)]),
+      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),
-      ...listIfAny(otherWayItems(plan.others, mostOthers)),
+      ...listIfAny(otherWayItems(plan.others)),
       positionsTable(plan, head),
       { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
     ],

@@ -16,7 +16,7 @@ export function placeCells(columns: readonly PlaceColumn[], place: Place): reado
 export function positionsTable(job: PlannedJob, head: Head): Block {
   const all = placeColumns(job, head);
   // Where each place is one move on from the last, the large figures say how to go on.
-  const columns = isMoveByMove(job) ? all.filter(({ key }) => !goOn.has(key)) : all;
+  const columns = isMoveByMove(job) ? all.filter(({ key }) => !goOn.has(key)).map(holesStrong) : all;
   return {
     kind: "table",
     title: { text: "Positions", anchor: "positions" },
@@ -27,6 +27,11 @@ export function positionsTable(job: PlannedJob, head: Head): Block {
       cells: [{ text: "", box: true }, { text: String(place.tooth) }, ...placeCells(columns, place)],
     })),
   };
+}
+
+/** The hole is then what the hand comes to. */
+function holesStrong(column: PlaceColumn): PlaceColumn {
+  return column.key === "hole" || column.key === "rear-hole" ? { ...column, sets: true } : column;
 }
 
 const goOn: ReadonlySet<PlaceColumn["key"]> = new Set(["go-turns", "go-spaces", "go-both"]);

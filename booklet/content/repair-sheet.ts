@@ -14,6 +14,7 @@ import {
   type LengthWords,
   lengthsIn,
   noteWords,
+  offByItems,
   sawItems,
   teethInRuns,
   thinItems,
@@ -116,6 +117,7 @@ function moveBlocks({ gear, repair: { plan }, moves }: RepairOnHead, job: Planne
       eachPlaceItem(job.way, head),
       { term: "Sound flanks", text: "They guide the cutter: do not cut them." },
       ...cautionItemsBesides(job.cautions.filter(({ code }) => !saidOfEveryRepair.has(code))),
+      ...offByItems(job),
       ...cuttingCautions,
     ]),
   ];

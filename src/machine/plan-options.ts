@@ -84,8 +84,7 @@ export function askedFrom({ teeth, after, order = "given", matters, goodEnough =
     refuse("missing", "teeth", "the list names none; give teeth such as 1, 17, 40, or leave it out for all");
   if (typeof goodEnough !== "number" || !(goodEnough >= 0))
     refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
-  const many = teeth?.length ?? (after === undefined ? count : 0);
-  checkListed(many, "teeth");
+  if (teeth !== undefined) checkListed(teeth.length, "teeth");
   const named = (list: readonly number[], place: string) =>
     list.map((tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
   return {

@@ -102,7 +102,9 @@ function isGoneToOnce(work: Work, way: Way, asked: Asked): boolean {
 }
 
 function listed(work: Work, way: Way, asked: Asked): readonly Place[] {
-  return placesOf(work, way, isGoneToOnce(work, way, asked) ? { ...asked, teeth: [1, 2] } : asked);
+  const once = isGoneToOnce(work, way, asked);
+  if (asked.teeth === null && !once) checkListed(work.count, "teeth");
+  return placesOf(work, way, once ? { ...asked, teeth: [1, 2] } : asked);
 }
 
 /** The ways to choose from, the one to follow first. */

@@ -48,7 +48,7 @@ export { betweenWords, proveWords, purposeWords, startWords } from "./gear/repai
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
-export { eachPlaceItem, otherWayItems, startItem } from "./job-words.ts";
+export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
 export { answerWithWhys, planWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, secondRoundWords } from "./legend-words.ts";
@@ -66,6 +66,7 @@ export {
   roundedUp,
   shortAngle,
   signedArc,
+  signedSeconds,
   withPlus,
 } from "./numbers.ts";
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";

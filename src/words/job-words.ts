@@ -5,7 +5,7 @@ import type { Item } from "./item.ts";
 import { arcUpTo } from "./numbers.ts";
 import { goesBy, holeStands } from "./place-words.ts";
 import { scalesStand } from "./reading-words.ts";
-import { wayShort } from "./way-words.ts";
+import { wayName, wayShort } from "./way-words.ts";
 
 /** Where everything stands before the first place: pin, ring and dial, and which way the scales go from there. */
 export function startItem({ start, way }: Pick<PlannedJob, "start" | "way">, head: Head): Item {
@@ -38,9 +38,15 @@ function goingOn(way: Way, { plates }: Head): string {
   }
 }
 
-/** Other ways to do the same job, the best first, each with how far it is off at its worst. */
-export function otherWayItems(others: readonly RankedWay[], most: number): readonly Item[] {
-  return others.slice(0, most).map((way, index) => ({ term: index === 0 ? "Or" : "", text: otherWords(way) }));
+/** What the column of errors means; nothing where there is none. */
+export function offByItems({ exact }: Pick<PlannedJob, "exact">): readonly Item[] {
+  return exact ? [] : [{ term: "Off by", text: "how far the work stands from its true angle: + too far, − short of it" }];
+}
+
+/** Other ways to do the same job, the best of each, with how far it is off at its worst. */
+export function otherWayItems(others: readonly RankedWay[]): readonly Item[] {
+  const best = others.filter((way, index) => others.findIndex((each) => wayName(each) === wayName(way)) === index);
+  return best.map((way, index) => ({ term: index === 0 ? "Or" : "", text: otherWords(way) }));
 }
 
 function otherWords(way: RankedWay): string {

@@ -58,7 +58,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     setUp: (setting, head) =>
       setting.circle === null && head.plates.length === 0
         ? [{ term: "Dial", text: `${counted(setting.turns, "turn")} + 0 marks: back at the same mark after every move` }]
-        : [...crankItems(setting), stopPinIn],
+        : [...crankItems(setting), stopPinIn(head)],
     short: (setting, plate) => `${crankShort(setting)}${plate}`,
     proof: ({ circle }, proof) => {
       const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
@@ -114,7 +114,10 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
 };
 
-const stopPinIn: Item = { term: "Plate stop pin", text: "in" };
+/** The plate held still; where there are gears, none may be on. */
+export function stopPinIn({ gears }: Pick<Head, "gears">): Item {
+  return { term: "Plate stop pin", text: gears.length === 0 ? "IN" : "IN, and no gears on" };
+}
 
 function crankShort({ turns, circle, spaces }: Crank): string {
   return circle === null ? `${counted(turns, "turn")} + 0` : `${turns} + ${spaces} of ${circle}`;
@@ -173,7 +176,7 @@ function dialItems({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readon
       text: `${counted(turns, "turn")} + ${counted(Math.floor(spaces / lines), "mark")}${vernier} from each to the next`,
       inFigures: true,
     },
-    { term: "", text: "Set every position from one zero, not each from the last." },
+    { term: "One zero", text: "Set every position from one zero, not each from the last." },
   ];
 }
 

@@ -63,6 +63,12 @@ export function signedArc(arcSeconds: number): string {
   return `${arcSeconds > 0 ? "+" : "−"}${arcBy(arcSeconds, (size, places) => Number(size.toFixed(places)))}`;
 }
 
+/** An error in arc-seconds with its sign, to a tenth: for columns, where one unit lets the eye compare. `0` where there is none. */
+export function signedSeconds(arcSeconds: number): string {
+  if (arcSeconds === 0) return "0";
+  return `${arcSeconds > 0 ? "+" : "−"}${Math.abs(arcSeconds).toFixed(1)}″`;
+}
+
 function arcBy(arcSeconds: number, rounded: (size: number, places: number) => number): string {
   const size = Math.abs(arcSeconds);
   if (size >= secondsPerDegree) return `${fixed(rounded(size / secondsPerDegree, 2), 2)}°`;

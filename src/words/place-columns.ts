@@ -5,7 +5,7 @@ import type { PlannedJob } from "../machine/plan.ts";
 import type { Reading } from "../machine/readings.ts";
 import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
-import { signedArc } from "./numbers.ts";
+import { signedSeconds } from "./numbers.ts";
 import { goesBy } from "./place-words.ts";
 import { readingShort } from "./reading-words.ts";
 
@@ -72,7 +72,7 @@ const errorColumn: PlaceColumn = {
   key: "error",
   head: "off by",
   sets: false,
-  cell: ({ errorArcSeconds }) => signedArc(errorArcSeconds),
+  cell: ({ errorArcSeconds }) => signedSeconds(errorArcSeconds),
 };
 
 const angleColumn: PlaceColumn = { key: "angle", head: "true angle", sets: false, cell: ({ angle }) => formatAngle(angle, 1) };

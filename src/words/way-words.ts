@@ -2,7 +2,7 @@ import type { Head } from "../head/head.ts";
 import type { Way } from "../machine/way.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
-import { methodWords } from "./methods.ts";
+import { methodWords, stopPinIn } from "./methods.ts";
 import { plateName } from "./plates.ts";
 import { settingItems, shortSetting } from "./setting-words.ts";
 
@@ -48,7 +48,7 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
     case "nearest-hole":
       return [
         { term: "Plate", text: `${plateName(way.setting)}, circle of ${way.setting.circle} holes`, inFigures: true },
-        { term: "Plate stop pin", text: "in" },
+        stopPinIn(head),
         {
           term: "Set",
           text: "every place by itself, counted in crank turns and holes from the start; no error adds to the next",

@@ -101,7 +101,11 @@ export function unitOf(given: AnyGiven): LengthUnit {
  * Asks the library what the options say, and words what it refuses by the option that the person
  * wrote and in the unit that they work in.
  */
-export function askedAs<Result>(given: AnyGiven, ask: () => Result, names = optionNames): Result {
+export function askedAs<Result>(
+  given: AnyGiven,
+  ask: () => Result,
+  names: Readonly<Record<string, string>> = optionNames,
+): Result {
   return withOptionNames(names, () => {
     try {
       return ask();

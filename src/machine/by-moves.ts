@@ -4,15 +4,24 @@ import { floorMod, fromExact, rational } from "../number/ratio.ts";
 import type { NearMove } from "../setting/near-setting.ts";
 import type { SecondMove, Setting } from "../setting/setting.ts";
 import type { MoveBetween, PlaceByMoves } from "./place.ts";
-import { scalesAt } from "./readings.ts";
-import { moveTo, toothAfter, turnedTo, type Work } from "./work.ts";
+import { angleOnScales, scalesShow } from "./readings.ts";
+import { moveTo, partsTo, toothAfter, type Work, wayRound } from "./work.ts";
 
 /** A setting that is made over and over. */
 export type Repeated = Setting | NearMove;
 
-/** How far one move misses, in turns of the work: nothing where the setting is exact. */
-export function missPerMove(setting: Repeated): Fraction {
-  return setting.exact ? rational(0) : fromExact(setting.spindleTurned).sub(fromExact(setting.spindlePerMove));
+/** What one move of a setting does, in turns of the work. */
+interface OneMove {
+  readonly turns: Fraction;
+  /** How far that is past what it should: nothing where the setting is exact. */
+  readonly miss: Fraction;
+}
+
+function oneMove(setting: Repeated): OneMove {
+  const should = fromExact(setting.spindlePerMove);
+  if (setting.exact) return { turns: should, miss: rational(0) };
+  const turns = fromExact(setting.spindleTurned);
+  return { turns, miss: turns.sub(should) };
 }
 
 /**
@@ -23,86 +32,91 @@ export function missPerMove(setting: Repeated): Fraction {
  * start, and not from the place before.
  */
 export function placesByMoves(work: Work, setting: Repeated, teeth: readonly number[], made = 0): readonly PlaceByMoves[] {
+  const one = oneMove(setting);
   let before = made;
   return teeth.map((tooth) => {
-    const place = placeAfter(work, setting, moveTo(work, setting, tooth), before);
-    before = place.move;
-    return place;
+    const moves = wayRound(work, before, moveTo(work, setting, tooth));
+    before += moves;
+    return standingAfter(work, setting, one, before, between(setting, moves));
   });
 }
 
-/** All teeth in the order in which the moves reach them, after so many moves. */
-export function teethAfterMove(work: Work, setting: Repeated, from: number): readonly number[] {
-  return Array.from({ length: work.count - from }, (_, index) => toothAfter(work, setting, from + index));
-}
-
-/** Teeth in the order in which the moves reach them from the start. */
-export function teethAsReached(work: Work, setting: Repeated, teeth: readonly number[]): readonly number[] {
-  if (setting.teethPerMove === 1 && teeth.length === work.count) return teethAfterMove(work, setting, 0);
-  return teeth
-    .map((tooth) => ({ tooth, move: moveTo(work, setting, tooth) }))
-    .sort((a, b) => a.move - b.move)
-    .map(({ tooth }) => tooth);
+/** The greatest error of places one after the other, in arc-seconds without sign: {@link placesByMoves} without the places. */
+export function worstByMoves(
+  work: Work,
+  setting: Repeated,
+  teeth: readonly number[],
+  matters: ReadonlySet<number> | undefined,
+): number {
+  let [before, most] = [0, 0];
+  for (const tooth of teeth) {
+    before += wayRound(work, before, moveTo(work, setting, tooth));
+    if (matters === undefined || matters.has(tooth)) most = Math.max(most, Math.abs(before));
+  }
+  return seconds(oneMove(setting).miss.abs().mul(rational(most)));
 }
 
 /** Where all moves together end: back at the start. */
 export function placeAtClose(work: Work, setting: Repeated): PlaceByMoves {
-  return standingAfter(work, setting, work.count, between(setting, work.count, "forward"));
+  return placeAtMove(work, setting, work.count);
 }
 
 /** The place that so many moves from the start reach, gone to from the start. */
 export function placeAtMove(work: Work, setting: Repeated, move: number): PlaceByMoves {
-  return standingAfter(work, setting, move, between(setting, move, "forward"));
+  return standingAfter(work, setting, oneMove(setting), move, between(setting, move));
 }
 
-function placeAfter(work: Work, setting: Repeated, wanted: number, before: number): PlaceByMoves {
-  const forward = floorMod(wanted - before, work.count);
-  const goesBack = work.direction === "nearer" && work.count - forward < forward;
-  const moves = goesBack ? work.count - forward : forward;
-  return standingAfter(
-    work,
-    setting,
-    goesBack ? before - moves : before + moves,
-    between(setting, moves, goesBack ? "back" : "forward"),
-  );
-}
-
-function standingAfter(work: Work, setting: Repeated, move: number, from: MoveBetween): PlaceByMoves {
+function standingAfter(work: Work, setting: Repeated, one: OneMove, move: number, from: MoveBetween): PlaceByMoves {
   const tooth = toothAfter(work, setting, floorMod(move, work.count));
-  const turned = turnedTo(work, tooth);
-  const error = missPerMove(setting).mul(rational(move));
-  const pin = travel(setting.turns, setting.spaces, setting.circle, move);
-  const { dial, ring } = scalesAt(work.head, turned.add(error), work.zero);
+  const { turns, hole } = travel(setting, move);
+  const made = rational(move);
+  const { dial, ring } = scalesShow(work.head, one.turns.mul(made), work.zero);
   return {
     by: "moves",
     tooth,
     move,
-    angle: scalesAt({ ...work.head, dial: null, ring: null }, turned, work.zero).angle,
-    turns: pin.turns,
-    hole: setting.circle === null ? null : (work.startHole + pin.spaces) % setting.circle,
+    angle: angleOnScales(rational(partsTo(work, tooth), work.count), work.zero),
+    turns,
+    // The marks of a dial are no holes: the dial itself is read.
+    hole: setting.circle === null || setting.method === "dial" ? null : (work.startHole + hole) % setting.circle,
     ...("second" in setting && { rearHole: rearHole(setting.second, move) }),
-    errorArcSeconds: error.mul(arcSecondsPerTurn).valueOf(),
+    errorArcSeconds: setting.exact ? 0 : seconds(one.miss.mul(made)),
     dial,
     ring,
     from,
   };
 }
 
-function between(setting: Repeated, moves: number, direction: MoveBetween["direction"]): MoveBetween {
-  const { turns, spaces } = travel(setting.turns, setting.spaces, setting.circle, moves);
-  if (!("second" in setting)) return { direction, moves, turns, spaces };
-  const second = { ...setting.second, ...travel(0, setting.second.spaces, setting.second.circle, moves) };
-  return { direction, moves, turns, spaces, second };
+function seconds(turns: Fraction): number {
+  return turns.mul(arcSecondsPerTurn).valueOf();
 }
 
-/** Turns and spaces of so many moves together; below 0, whole turns back and spaces on from there. */
-function travel(turns: number, spaces: number, circle: number | null, moves: number): { turns: number; spaces: number } {
-  const holes = BigInt(circle ?? 1);
-  const all = BigInt(moves) * (BigInt(turns) * holes + BigInt(spaces));
-  const onward = ((all % holes) + holes) % holes;
-  return { turns: Number((all - onward) / holes), spaces: Number(onward) };
+function between(setting: Repeated, way: number): MoveBetween {
+  const moves = Math.abs(way);
+  const { turns, hole: spaces } = travel(setting, moves);
+  const on: MoveBetween = { direction: way < 0 ? "back" : "forward", moves, turns, spaces };
+  if (!("second" in setting)) return on;
+  const { direction, circle } = setting.second;
+  const both = travel({ turns: 0, ...setting.second }, moves);
+  return { ...on, second: { direction, circle, turns: both.turns, spaces: both.hole } };
+}
+
+/** Whole turns and the hole beyond them after so many moves; below 0, whole turns back and on from there. */
+function travel(
+  { turns, spaces, circle }: Pick<Repeated, "turns" | "spaces" | "circle">,
+  moves: number,
+): { turns: number; hole: number } {
+  const holes = circle ?? 1;
+  const all = moves * (turns * holes + spaces);
+  if (!Number.isSafeInteger(all)) {
+    const [many, each] = [BigInt(moves) * (BigInt(turns) * BigInt(holes) + BigInt(spaces)), BigInt(holes)];
+    const hole = ((many % each) + each) % each;
+    return { turns: Number((many - hole) / each), hole: Number(hole) };
+  }
+  const hole = floorMod(all, holes);
+  return { turns: (all - hole) / holes, hole };
 }
 
 function rearHole({ spaces, circle, direction }: SecondMove, moves: number): number {
-  return floorMod((direction === "with" ? 1 : -1) * travel(0, spaces, circle, moves).spaces, circle);
+  return floorMod((direction === "with" ? 1 : -1) * travel({ turns: 0, spaces, circle }, moves).hole, circle);
 }

@@ -1,5 +1,5 @@
 import { placeAtClose, placeAtMove } from "./by-moves.ts";
-import type { Place, PlaceByMoves } from "./place.ts";
+import type { PlaceByMoves } from "./place.ts";
 import type { Way } from "./way.ts";
 import type { Work } from "./work.ts";
 
@@ -12,10 +12,13 @@ export interface Check {
 
 const quarters = ["quarter", "half", "three-quarters"] as const;
 
-/** The checks that still lie ahead of the first place: the quarters of the moves, and back at the start. */
-export function checksOn(work: Work, way: Way, [first]: readonly Place[]): readonly Check[] {
+/**
+ * The checks that still lie ahead: the quarters of the moves, and back at the start.
+ *
+ * @param ahead - The move of the first place that is yet to be reached.
+ */
+export function checksOn(work: Work, way: Way, ahead: number): readonly Check[] {
   if (way.by !== "moves" || work.count === 1) return [];
-  const ahead = first?.by === "moves" ? first.move : 0;
   const moves = quarters.map((at, index) => ({ at, move: Math.floor(((index + 1) * work.count) / 4) }));
   const differ = moves.filter(({ move }, index) => move > 0 && move >= ahead && moves[index - 1]?.move !== move);
   return [

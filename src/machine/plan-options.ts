@@ -1,14 +1,13 @@
 import type { Head } from "../head/head.ts";
-import { oneOf } from "../number/check-options.ts";
+import { keysOf, oneOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { groupDigits, type Revolutions } from "../number/ratio.ts";
-import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
+import type { SearchOptions } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
 import { checkListed } from "./listed.ts";
 import type { Way } from "./way.ts";
-import type { Asked } from "./ways.ts";
 import { stepsOf, type Work } from "./work.ts";
 import { checkZero, type Side } from "./zero.ts";
 
@@ -24,7 +23,7 @@ export interface PlanOptions extends SearchOptions {
   readonly after?: number | undefined;
   /** Whether teeth named are visited as they are given, which is usual, or as the moves reach them. */
   readonly order?: "given" | "moves" | undefined;
-  /** Of the teeth named, those whose place matters, where some are only gone to; left out, all. */
+  /** Of the teeth named, those whose place matters, where some are only gone to; left out, all of them. */
   readonly matters?: readonly number[] | undefined;
   /** The tooth at which pin and scales stand as at the start; left out, 1. */
   readonly startTooth?: number | undefined;
@@ -34,28 +33,44 @@ export interface PlanOptions extends SearchOptions {
   readonly startAngle?: Revolutions | undefined;
   /** Which way ring and dial go from there; left out, plus. */
   readonly side?: Side | undefined;
-  /** `"forward"` never turns back; `"nearer"` goes whichever way takes fewer moves. Left out, forward. */
+  /** `"forward"` never turns back; `"nearer"` goes whichever way is less. Left out, forward. */
   readonly direction?: "forward" | "nearer" | undefined;
   /** In arc-seconds: near ways that leave no more are ranked by least work; left out, 0. */
   readonly goodEnough?: number | undefined;
 }
 
+/** What is to be done of a work, and in what order. */
+export interface Asked {
+  /** The teeth wanted; null for all. */
+  readonly teeth: readonly number[] | null;
+  readonly order: "given" | "moves";
+  /** Of the teeth, those whose place matters: a start or a proof that is not cut hurts no tooth. Left out, all. */
+  readonly matters?: ReadonlySet<number> | undefined;
+  /** In arc-seconds: of ways that leave no more the least work comes first; 0 where only the error counts. */
+  readonly goodEnough: number;
+}
+
 /** The keys of {@link PlanOptions}. */
-export const planKeys: readonly string[] = [
-  ...searchKeys,
-  "setting",
-  "by",
-  "teeth",
-  "after",
-  "order",
-  "matters",
-  "startTooth",
-  "startHole",
-  "startAngle",
-  "side",
-  "direction",
-  "goodEnough",
-];
+export const planKeys: readonly string[] = keysOf<PlanOptions>({
+  methods: true,
+  teethPerMove: true,
+  prefer: true,
+  mounted: true,
+  setting: true,
+  by: true,
+  teeth: true,
+  after: true,
+  order: true,
+  matters: true,
+  startTooth: true,
+  startHole: true,
+  startAngle: true,
+  side: true,
+  direction: true,
+  goodEnough: true,
+});
+
+const ways: Readonly<Record<Way["by"], true>> = { moves: true, "nearest-hole": true, dial: true, ring: true };
 
 /** The work as the options lay it out. */
 export function workFrom(head: Head, target: Target, options: PlanOptions): Work {
@@ -76,23 +91,41 @@ export function workFrom(head: Head, target: Target, options: PlanOptions): Work
 }
 
 /** What is asked for of the work. */
-export function askedFrom({ teeth, after, order = "given", matters, goodEnough = 0 }: PlanOptions, { count }: Work): Asked {
+export function askedFrom(options: PlanOptions, work: Work, target: Target): Asked {
+  const { teeth, after, order = "given", matters, goodEnough = 0, by } = options;
   oneOf(order, ["given", "moves"], "order");
+  if (by !== undefined) oneOf(by, Object.keys(ways), "by");
   if (teeth !== undefined && after !== undefined)
     refuse("conflict", "after", "is given beside teeth; name the teeth that are left, or the last that is done");
-  if (teeth !== undefined && (!Array.isArray(teeth) || teeth.length === 0))
-    refuse("missing", "teeth", "the list names none; give teeth such as 1, 17, 40, or leave it out for all");
   if (typeof goodEnough !== "number" || !(goodEnough >= 0))
     refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
-  if (teeth !== undefined) checkListed(teeth.length, "teeth");
-  const named = (list: readonly number[], place: string) =>
-    list.map((tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
+  // An angle that is not closed is gone to once: how many places there are is seen when the way is found.
+  if (teeth === undefined && after === undefined && "divisions" in target) checkListed(work.count, "teeth");
+  const wanted = teeth === undefined ? null : teethNamed(teeth, work, "teeth");
   return {
-    teeth: teeth === undefined ? null : named(teeth, "teeth"),
+    teeth: wanted,
     order,
-    matters: matters && new Set(named(matters, "matters")),
+    matters: matters === undefined ? undefined : checkMatters(teethNamed(matters, work, "matters"), wanted),
     goodEnough,
   };
+}
+
+/** Checks a list of teeth: no more than can be listed, and each one of the work. */
+function teethNamed(list: unknown, { count }: Work, place: string): readonly number[] {
+  if (!Array.isArray(list))
+    refuse("unreadable", place, `${quoted(list)} is not a list of teeth; give numbers such as [1, 17, 40]`);
+  if (list.length === 0) refuse("missing", place, "the list names none; give teeth such as 1, 17, 40, or leave it out for all");
+  checkListed(list.length, place);
+  return Array.from(list, (tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
+}
+
+/** A tooth that matters and is not gone to would be passed over in silence. */
+function checkMatters(matters: readonly number[], teeth: readonly number[] | null): ReadonlySet<number> {
+  if (teeth === null) refuse("no-effect", "matters", "says nothing without teeth; name the teeth that are gone to");
+  const goneTo = new Set(teeth);
+  const index = matters.findIndex((tooth) => !goneTo.has(tooth));
+  if (index >= 0) refuse("conflict", `matters[${index}]`, `tooth ${matters[index]} is not among the teeth named; add it there`);
+  return new Set(matters);
 }
 
 /** Checks the number of a tooth. */

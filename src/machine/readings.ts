@@ -49,18 +49,34 @@ export function readScaleAt(turned: Fraction, scale: Scale, turnsPerSpindle: Fra
   const { side } = zero;
   const stepsPerTurn = scale.marksPerTurn * scale.vernierLines;
   const perSpindle = turnsPerSpindle.mul(stepsPerTurn);
-  const place = placeOnScales(zero, turned).mul(perSpindle);
-  const shown = nearestStep(place, side);
+  const { shown, tooFar } = nearest(turned, perSpindle, zero);
   const step = floorMod(Number(shown % BigInt(stepsPerTurn)), stepsPerTurn);
-  const tooFar = side === "plus" ? rational(shown).sub(place) : place.sub(shown);
   return {
     turns: side === "plus" ? zerosBelow(shown, stepsPerTurn) : zerosFrom(zero.start.mul(perSpindle), shown, stepsPerTurn),
     mark: Math.floor(step / scale.vernierLines),
     line: step % scale.vernierLines,
     side,
     figure: scale.figures === "angle" ? toRevolutions(rational(step, stepsPerTurn).div(turnsPerSpindle)) : null,
-    errorArcSeconds: tooFar.div(perSpindle).mul(arcSecondsPerTurn).valueOf(),
+    errorArcSeconds: tooFar.mul(arcSecondsPerTurn).valueOf(),
   };
+}
+
+/** Where a scale that is set to what comes nearest leaves the work, in turns since tooth 1. */
+export function setOnScale(turned: Fraction, scale: Scale, turnsPerSpindle: Fraction, zero: Zero): Fraction {
+  return turned.add(nearest(turned, turnsPerSpindle.mul(scale.marksPerTurn * scale.vernierLines), zero).tooFar);
+}
+
+/** How far further than a place that leaves the work, in arc-seconds, of a scale with so many steps for one turn of the work. */
+export function errorOnScale(turned: Fraction, stepsPerSpindle: Fraction, zero: Zero): number {
+  return nearest(turned, stepsPerSpindle, zero).tooFar.mul(arcSecondsPerTurn).valueOf();
+}
+
+/** The step that comes nearest to a place, and how much further it leaves the work, in turns of the spindle. */
+function nearest(turned: Fraction, stepsPerSpindle: Fraction, zero: Zero): { readonly shown: bigint; readonly tooFar: Fraction } {
+  const place = placeOnScales(zero, turned).mul(stepsPerSpindle);
+  const shown = nearestStep(place, zero.side);
+  const tooFar = zero.side === "plus" ? rational(shown).sub(place) : place.sub(shown);
+  return { shown, tooFar: tooFar.div(stepsPerSpindle) };
 }
 
 /** The nearest step of a scale; half-way it is the one further on, which lies below on the minus side. */
@@ -70,9 +86,9 @@ function nearestStep(place: Fraction, side: Side): bigint {
   return nearest.s * nearest.n;
 }
 
-/** Zeros passed from the scale's own zero up to a step, that of the step itself among them. */
+/** Zeros passed from the scale's own zero up to a step, that of the step itself among them; below 0 for a step below the zero. */
 function zerosBelow(step: bigint, stepsPerTurn: number): number {
-  return Number(step / BigInt(stepsPerTurn));
+  return Math.floor(Number(step) / stepsPerTurn);
 }
 
 /** Zeros passed down to a step since tooth 1, that of the step itself among them and that of tooth 1 not. */
@@ -136,12 +152,20 @@ export function dialReadings(head: Head, divisions: number, options: ZeroOptions
 
 /** Both scales of a head, and the true place on them, when the work has turned so far since tooth 1: less than a turn. */
 export function scalesAt(
-  { dial, ring, wormRatio }: Pick<Head, "dial" | "ring" | "wormRatio">,
+  head: Pick<Head, "dial" | "ring" | "wormRatio">,
   turned: Fraction,
   zero: Zero,
 ): Pick<DialPosition, "angle" | "dial" | "ring"> {
+  return { angle: angleOnScales(turned, zero), ...scalesShow(head, turned, zero) };
+}
+
+/** What both scales of a head show when the work has turned so far since tooth 1, be it more than a turn, or back. */
+export function scalesShow(
+  { dial, ring, wormRatio }: Pick<Head, "dial" | "ring" | "wormRatio">,
+  turned: Fraction,
+  zero: Zero,
+): Pick<DialPosition, "dial" | "ring"> {
   return {
-    angle: angleOnScales(turned, zero),
     dial: dial && readScaleAt(turned, dial, fromExact(wormRatio), zero),
     ring: ring && { ...readScaleAt(turned, ring, rational(1), zero), turns: 0 },
   };

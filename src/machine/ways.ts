@@ -4,22 +4,11 @@ import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
 import { firstSetting, type Search } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
 import { firstMove, type Target } from "../setting/target.ts";
-import { placesByMoves, teethAsReached } from "./by-moves.ts";
-import { placesByHole, placesByScale } from "./from-zero.ts";
-import type { Place } from "./place.ts";
+import type { Asked } from "./plan-options.ts";
 import { type RankedWay, type Way, type WayFromZero, wayOf } from "./way.ts";
-import type { Work } from "./work.ts";
-
-/** What is to be done of a work, and in what order. */
-export interface Asked {
-  /** The teeth wanted; null for all. */
-  readonly teeth: readonly number[] | null;
-  readonly order: "given" | "moves";
-  /** Of the teeth, those whose place matters: a start or a proof that is not cut hurts no tooth. Left out, all. */
-  readonly matters?: ReadonlySet<number> | undefined;
-  /** In arc-seconds: of ways that leave no more the least work comes first; 0 where only the error counts. */
-  readonly goodEnough: number;
-}
+import { worstByHole, worstOf } from "./way-errors.ts";
+import { teethOf, teethVisited } from "./way-places.ts";
+import { partsTo, type Work } from "./work.ts";
 
 /** The kinds of near setting with the least work first. */
 const leastWork: readonly NearSetting["kind"][] = [
@@ -49,68 +38,46 @@ export function waysFor(search: Search, target: Target, work: Work, asked: Asked
 /** The ways that leave an error, the best first. */
 export function nearWays(search: Search, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
   const near = nearOn(search)(target);
-  if (asked.teeth === null) return near.map((setting) => ({ ...wayOf(setting), worstArcSeconds: setting.worstArcSeconds }));
+  const byWork = (a: RankedWay, b: RankedWay) => inGoodEnough(a, b, asked.goodEnough);
+  if (asked.teeth === null)
+    return near.map((setting) => ({ ...wayOf(setting), worstArcSeconds: setting.worstArcSeconds })).sort(byWork);
   const ways = near.flatMap((setting): Way[] => (setting.kind === "nearest-hole" ? [] : [wayOf(setting)]));
-  if (search.methods.includes("simple")) ways.push(...bestCircle(search, target, work, asked));
+  const inOrder = teethVisited(asked.teeth, asked, (tooth) => partsTo(work, tooth));
+  if (search.methods.includes("simple")) ways.push(...bestCircle(search, target, work, inOrder, asked));
   const halfStep = work.step.mul(648_000).valueOf();
   return ways
-    .map((way) => ({ ...way, worstArcSeconds: worstOf(placesOf(work, way, asked), asked) }))
+    .map((way) => ({ ...way, worstArcSeconds: worstOf(work, way, teethOf(work, way, asked), asked) }))
     .filter(({ worstArcSeconds }) => worstArcSeconds < halfStep)
-    .sort((a, b) => inOrder(a, b, asked.goodEnough));
+    .sort((a, b) => byWork(a, b) || byError(a, b));
 }
 
-function inOrder(a: RankedWay, b: RankedWay, goodEnough: number): number {
-  const rank = ({ worstArcSeconds }: RankedWay) => (worstArcSeconds <= goodEnough ? 0 : 1);
-  const work = ({ by, setting }: RankedWay) =>
-    leastWork.indexOf(by === "moves" && "kind" in setting ? setting.kind : (by as NearFromZero["kind"]));
-  return (
-    rank(a) - rank(b) ||
-    (rank(a) === 0 ? work(a) - work(b) : 0) ||
-    a.worstArcSeconds - b.worstArcSeconds ||
-    a.setting.teethPerMove - b.setting.teethPerMove ||
-    work(a) - work(b)
-  );
+/** Of ways whose error is small enough to be all one, that with the least work; they go before the others. */
+function inGoodEnough(a: RankedWay, b: RankedWay, goodEnough: number): number {
+  const isOver = ({ worstArcSeconds }: RankedWay) => Number(worstArcSeconds > goodEnough);
+  return isOver(a) - isOver(b) || (isOver(a) === 0 ? workOf(a) - workOf(b) : 0);
+}
+
+function byError(a: RankedWay, b: RankedWay): number {
+  return a.worstArcSeconds - b.worstArcSeconds || a.setting.teethPerMove - b.setting.teethPerMove || workOf(a) - workOf(b);
+}
+
+function workOf({ by, setting }: RankedWay): number {
+  return leastWork.indexOf(by === "moves" && "kind" in setting ? setting.kind : (by as NearFromZero["kind"]));
 }
 
 /** The circle whose holes lie nearest to the teeth wanted; of equal ones a mounted one, then the largest. */
-function bestCircle({ layout }: Search, target: Target, work: Work, asked: Asked): readonly WayFromZero<"nearest-hole">[] {
+function bestCircle(
+  { layout }: Search,
+  target: Target,
+  work: Work,
+  teeth: readonly number[],
+  asked: Asked,
+): readonly WayFromZero<"nearest-hole">[] {
   const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
   const [best] = layout.circles
-    .map((circle) => ({ circle, worst: worstOf(placesByHole(work, circle.holes, asked.teeth ?? []), asked) }))
+    .map((circle) => ({ circle, worst: worstByHole(work, circle.holes, teeth, asked) }))
     .sort((a, b) => a.worst - b.worst || isMounted(b.circle) - isMounted(a.circle) || b.circle.holes - a.circle.holes);
   if (best === undefined) return [];
   const setting = byHolesOf(layout, fromZero(firstMove(target), "angle" in target), best.circle);
   return [{ by: "nearest-hole", setting }];
-}
-
-/** The places that are asked for, by a way. */
-export function placesOf(work: Work, way: Way, { teeth, order }: Pick<Asked, "teeth" | "order">): readonly Place[] {
-  const wanted = teeth ?? allTeeth(work);
-  switch (way.by) {
-    case "moves":
-      return placesByMoves(
-        work,
-        way.setting,
-        teeth === null || order === "moves" ? teethAsReached(work, way.setting, wanted) : wanted,
-      );
-    case "nearest-hole":
-      return placesByHole(work, way.setting.circle, wanted);
-    case "dial":
-    case "ring":
-      return placesByScale(work, way.by, wanted);
-  }
-}
-
-/** All teeth, from the start on. */
-export function allTeeth({ count, startTooth }: Work): readonly number[] {
-  return Array.from({ length: count }, (_, index) => 1 + ((startTooth - 1 + index) % count));
-}
-
-/** The greatest error of the places that matter, without sign. */
-export function worstOf(places: readonly Place[], { matters }: Pick<Asked, "matters">): number {
-  let worst = 0;
-  for (const { tooth, errorArcSeconds } of places) {
-    if (matters === undefined || matters.has(tooth)) worst = Math.max(worst, Math.abs(errorArcSeconds));
-  }
-  return worst;
 }

@@ -9,7 +9,7 @@ import type { Zero } from "./zero.ts";
 /** The work on the head: what is divided, and where everything stands at the start. */
 export interface Work {
   readonly head: Head;
-  /** Places in all, the start among them. */
+  /** Places in all, the start among them. They lie all round the work, as many parts of a turn. */
   readonly count: number;
   /** From one tooth to the next, in turns of the work. */
   readonly step: Fraction;
@@ -18,7 +18,7 @@ export interface Work {
   /** The hole of its circle that the pin stands in at the start. */
   readonly startHole: number;
   readonly zero: Zero;
-  /** Whether the list may go back where that takes fewer moves. */
+  /** Whether the list may go back where that is nearer. */
   readonly direction: "forward" | "nearer";
 }
 
@@ -34,22 +34,36 @@ export function stepsFromStart({ count, startTooth }: Work, tooth: number): numb
   return floorMod(tooth - startTooth, count);
 }
 
-/** Where a tooth truly lies from the start, as a part of a turn of the work. */
-export function turnedTo(work: Work, tooth: number): Fraction {
-  const turned = work.step.mul(rational(stepsFromStart(work, tooth)));
-  return turned.sub(turned.floor());
+/**
+ * Where a tooth truly lies from the start, in parts of a turn of which the work has as many as
+ * places: 0 to one below the count.
+ */
+export function partsTo(work: Work, tooth: number): number {
+  const { count, step } = work;
+  const steps = stepsFromStart(work, tooth);
+  if (step.n === 1n) return steps;
+  return Number((BigInt(steps) * step.n) % BigInt(count));
 }
 
 /** The move of a setting that reaches a tooth from the start: 0 to one below the count. */
 export function moveTo(work: Work, { teethPerMove }: Setting | NearMove, tooth: number): number {
   const { count } = work;
-  if (count === 1) return 0;
-  const perTooth = BigInt(inverseModulo(floorMod(teethPerMove, count), count));
-  return Number((BigInt(stepsFromStart(work, tooth)) * perTooth) % BigInt(count));
+  const steps = stepsFromStart(work, tooth);
+  if (teethPerMove === 1 || count === 1) return steps;
+  return Number((BigInt(steps) * BigInt(inverseModulo(floorMod(teethPerMove, count), count))) % BigInt(count));
 }
 
 /** The tooth that so many moves of a setting reach from the start. */
 export function toothAfter({ count, startTooth }: Work, { teethPerMove }: Setting | NearMove, move: number): number {
-  const steps = (BigInt(move) * BigInt(teethPerMove)) % BigInt(count);
-  return 1 + floorMod(startTooth - 1 + Number(steps), count);
+  const steps = teethPerMove === 1 ? move : Number((BigInt(move) * BigInt(teethPerMove)) % BigInt(count));
+  return 1 + floorMod(startTooth - 1 + (steps % count), count);
+}
+
+/**
+ * The way from one place to the next round the work, in as many parts as it is divided in: always on,
+ * or whichever way is less, and on where both are as far.
+ */
+export function wayRound({ count, direction }: Pick<Work, "count" | "direction">, from: number, to: number): number {
+  const onward = floorMod(to - from, count);
+  return direction === "nearer" && count - onward < onward ? onward - count : onward;
 }

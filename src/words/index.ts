@@ -53,7 +53,7 @@ export { answerWithWhys, planWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
-export { type KindWords, type MethodWords, methodWords, type Section } from "./methods.ts";
+export { type KindWords, type MethodWords, methodWords, type Section, stopPinIn } from "./methods.ts";
 export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, nearItems, offBy } from "./near-words.ts";
 export {
   arcUpTo,

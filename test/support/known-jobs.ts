@@ -1,0 +1,72 @@
+import {
+  defineHead,
+  type Head,
+  indexDivisions,
+  type PlanOptions,
+  parseAngle,
+  type Setting,
+  type Target,
+} from "../../src/index.ts";
+import { ready } from "./ready.ts";
+import { head40, secondHand } from "./settings.ts";
+
+/** A job that is known to be done one certain way. */
+export interface KnownJob {
+  readonly name: string;
+  readonly head: Head;
+  readonly target: Target;
+  readonly options: PlanOptions;
+  /** Method, teeth per move, exact or near. */
+  readonly way: string;
+}
+
+const oddRatio = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [15, 18, 20, 27] }] });
+/** A fractional ratio with a dial: after one turn of the work the dial is half a turn from where it was. */
+export const oddDial: Head = defineHead({ wormRatio: "81/2", dial: { marksPerTurn: 17 } });
+export const ungeared: Head = ready("ratio-40-plates-15-49-ungeared");
+const oneCircle = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [20] }] });
+
+const job = (divisions: number, way: string, head: Head = head40, options: PlanOptions = {}): KnownJob => ({
+  name: `${divisions}, ${way}`,
+  head,
+  target: { divisions },
+  options,
+  way,
+});
+
+/** 69 by 14 of 21 less 2 of 23: a second part that goes back. */
+export const backwards69: Setting = (() => {
+  const { settings } = indexDivisions(head40, 69, { methods: ["compound"], all: true });
+  const found = settings.find((each) => each.method === "compound" && each.circle === 21 && each.second.direction === "against");
+  if (found === undefined) throw new Error("69 is not found with a second part that goes back");
+  return found;
+})();
+
+/** Jobs by moves: one of every kind, exact and near. */
+export const jobsByMoves: readonly KnownJob[] = [
+  job(86, "simple, exact"),
+  job(8, "simple in whole turns, exact"),
+  job(127, "differential with 2 gears, exact"),
+  job(1000, "differential with 4 gears, exact"),
+  job(383, "differential with 4 gears, 4 teeth per move, exact"),
+  job(96, "compound with, exact", head40, { methods: ["compound"] }),
+  job(69, "compound against, exact", head40, { setting: backwards69 }),
+  job(8, "direct, exact", secondHand),
+  job(48, "dial, exact", ready("ratio-60-dial")),
+  job(17, "dial, 2 teeth per move, exact", oddDial),
+  job(27, "simple, exact", oddRatio),
+  job(1, "simple in whole turns, exact"),
+  { ...job(124, "compound with, exact"), name: "2°54'", target: { angle: parseAngle("2°54'") } },
+  job(97, "compound with, 5 teeth per move, near", ungeared, { by: "moves" }),
+  job(19, "simple, 9 teeth per move, near", oneCircle, { by: "moves" }),
+  job(787, "differential with 4 gears, near", head40, { by: "moves", teethPerMove: 1, methods: ["differential"] }),
+];
+
+/** Jobs whose every place is set by itself. */
+export const jobsFromZero: readonly KnownJob[] = [
+  job(97, "nearest-hole", ungeared, { by: "nearest-hole" }),
+  job(97, "ring", ungeared, { by: "ring" }),
+  job(97, "dial", ready("ratio-90-dial"), { by: "dial" }),
+  job(53, "nearest-hole", oddRatio, { by: "nearest-hole" }),
+  job(53, "dial", oddDial, { by: "dial" }),
+];

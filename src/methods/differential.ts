@@ -77,30 +77,21 @@ function* gearedSettings(
   }
 }
 
-/** The setting that makes a move with a train of its ratio. */
+/** The setting that makes a move with a train of its ratio; written out, as thousands are made for a table: see crank.ts. */
 export function gearedSetting(
   { head }: HeadLayout,
   { divisions, teeth }: Move,
   gearing: Gearing,
-  { turns, spaces, on, with: isWith, numerator, denominator }: CrankMove,
+  crank: CrankMove,
   train: GearTrain,
 ): SettingBy<"differential"> {
-  const gears: SettingGears = {
-    drivers: train.drivers,
-    driven: train.driven,
-    idlers: idlersFor(gearing, train.drivers.length === 1 ? 1 : 2, isWith),
-    direction: isWith ? "with" : "against",
-    platePerSpindle: ratioOf(isWith ? numerator : -numerator, denominator),
-    mayFoul: train.mayFoul,
-  };
-  const spindlePerMove = partOfTurn(divisions, teeth);
-  // Written out, since thousands are made for a table: see crank.ts.
+  const { turns, spaces, on } = crank;
   return spaces === 0
     ? {
         method: "differential",
         teethPerMove: teeth,
         wormRatio: head.wormRatio,
-        spindlePerMove,
+        spindlePerMove: partOfTurn(divisions, teeth),
         turns,
         spaces: 0,
         circle: null,
@@ -108,13 +99,13 @@ export function gearedSetting(
         face: null,
         armsEnclose: null,
         plateStopPin: "out",
-        gears,
+        gears: gearsOf(gearing, crank, train),
       }
     : {
         method: "differential",
         teethPerMove: teeth,
         wormRatio: head.wormRatio,
-        spindlePerMove,
+        spindlePerMove: partOfTurn(divisions, teeth),
         turns,
         spaces,
         circle: on.holes,
@@ -122,8 +113,19 @@ export function gearedSetting(
         face: on.face,
         armsEnclose: spaces + 1,
         plateStopPin: "out",
-        gears,
+        gears: gearsOf(gearing, crank, train),
       };
+}
+
+function gearsOf(gearing: Gearing, { with: isWith, numerator, denominator }: CrankMove, train: GearTrain): SettingGears {
+  return {
+    drivers: train.drivers,
+    driven: train.driven,
+    idlers: idlersFor(gearing, train.drivers.length === 1 ? 1 : 2, isWith),
+    direction: isWith ? "with" : "against",
+    platePerSpindle: ratioOf(isWith ? numerator : -numerator, denominator),
+    mayFoul: train.mayFoul,
+  };
 }
 
 /** Whether the idlers that a train needs to turn the plate the right way are to be had. */

@@ -150,10 +150,11 @@ function waysToChoose(
   return [...wanted, ...ways.filter((way) => way.by !== by)];
 }
 
-/** Only holes of a circle can be started from: whole turns come back to any, and a scale has none. */
-function checkStartHole({ startHole }: Work, { setting }: Way): void {
-  const holes = setting.method === "dial" ? null : setting.circle;
-  if (startHole === 0 || (holes !== null && startHole < holes)) return;
-  if (holes === null) refuse("no-effect", "startHole", "says nothing where no holes of a circle are counted; leave it out");
-  refuse("out-of-range", "startHole", `${startHole} is not a hole of the circle; give 0 to ${groupDigits(holes - 1)}`);
+/** Whole turns serve on any circle, and the places of a scale are no holes: only of a circle a hole can be the start. */
+function checkStartHole({ startHole }: Work, { setting: { circle, plate } }: Way): void {
+  if (startHole === 0) return;
+  if (plate === null) refuse("no-effect", "startHole", "has no effect on a way that goes by no circle of holes; leave it out");
+  const holes = circle ?? 1;
+  if (startHole >= holes)
+    refuse("out-of-range", "startHole", `${startHole} is not a hole of the circle; give 0 to ${groupDigits(holes - 1)}`);
 }

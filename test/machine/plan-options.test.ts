@@ -77,7 +77,7 @@ describe("an option that is none, or has no effect, is refused", () => {
   });
 
   it("a hole to start from where none is counted: whole turns, a dial, a ring", () => {
-    const told = [["no-effect", "startHole: says nothing where no holes of a circle are counted; leave it out"]];
+    const told = [["no-effect", "startHole: has no effect on a way that goes by no circle of holes; leave it out"]];
     expect(refusedFor(threePlates, 8)({ startHole: 3 })).toEqual(told);
     expect(refusedFor(ready("ratio-60-dial"), 48)({ startHole: 3 })).toEqual(told);
     expect(refusedFor(ungeared, 97)({ startHole: 3, by: "ring" })).toEqual(told);

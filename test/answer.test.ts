@@ -1,20 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  type AnswerOptions,
-  defineHead,
-  indexAngle,
-  indexDivisions,
-  indexTable,
-  kindOf,
-  prove,
-  type Revolutions,
-  revolutions,
-  type TableOptions,
-} from "../src/index.ts";
+import { allMethods, defineHead, indexAngle, indexDivisions, kindOf, prove, revolutions } from "../src/index.ts";
 import { counts, heads, small } from "./support/arbitraries.ts";
 import { ready, threePlates } from "./support/ready.ts";
 import { refusalLines } from "./support/refusal.ts";
+import { wrong } from "./support/wrong.ts";
 
 /** Numbers, text, true, false, null, lists and plain objects only: what JSON can say. */
 function isPlain(value: unknown): boolean {
@@ -37,6 +27,28 @@ describe("an answer", () => {
       }),
       { numRuns: 50 },
     );
+  });
+
+  it("is found, or is not possible and says why: `exact` tells which, to the reader and to the compiler", () => {
+    const seen = { found: 0, not: 0 };
+    fc.assert(
+      fc.property(heads(small), counts, fc.boolean(), (head, divisions, near) => {
+        const answer = indexDivisions(head, divisions, { near });
+        if (answer.exact) {
+          const [first] = answer.settings;
+          expect([first.exact, first.proof.closes, first.proof.moves]).toEqual([true, true, divisions]);
+          expect([answer.impossible, answer.nearestCounts, answer.routes]).toEqual([null, [], []]);
+          if (!near) expect(answer.near).toEqual([]);
+          seen.found += 1;
+        } else {
+          expect(answer.impossible.reasons.map(({ method }) => method)).toEqual(allMethods);
+          expect([answer.settings, answer.passedOver]).toEqual([[], []]);
+          seen.not += 1;
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(Math.min(seen.found, seen.not)).toBeGreaterThan(5);
   });
 
   it("says the head, what was asked, and the best setting of 127", () => {
@@ -72,15 +84,6 @@ describe("an answer", () => {
     expect(indexDivisions(threePlates, 9, { limit: 1 }).complete).toBe(false);
   });
 
-  it("says why the methods before the best one cannot do it", () => {
-    expect(indexDivisions(threePlates, 127).passedOver).toEqual([
-      { method: "direct", why: "the head has no direct plate" },
-      { method: "simple", why: "needs a circle whose holes are a multiple of 127; no circle of yours is" },
-    ]);
-    expect(indexDivisions(threePlates, 9, { methods: ["simple"] }).passedOver).toEqual([]);
-    expect(indexDivisions(threePlates, 127, { methods: ["differential"] }).passedOver).toEqual([]);
-  });
-
   it("keeps to the methods asked for", () => {
     for (const method of ["simple", "compound", "differential"] as const) {
       const { settings } = indexDivisions(threePlates, 51, { methods: [method] });
@@ -96,40 +99,17 @@ describe("an answer", () => {
     expect(indexAngle(threePlates, revolutions("2")).settings[0]).toMatchObject({ turns: 80, spaces: 0, spindlePerMove: "2" });
   });
 
-  it("counts whole turns by a dial where there is no plate", () => {
-    expect(indexDivisions(ready("ratio-90-dial"), 45, { methods: ["simple"] }).settings).toEqual([
-      expect.objectContaining({ method: "simple", turns: 2, spaces: 0, circle: null }),
-    ]);
-  });
-
   it("answers the greatest count", () => {
     const answer = indexDivisions(threePlates, 10_000_000, { methods: ["simple", "compound"] });
     expect(answer.exact).toBe(false);
-    expect(answer.impossible?.reasons[0]?.why).toBe(
-      "needs a circle whose holes are a multiple of 250,000; no circle of yours is",
-    );
+    expect(answer.impossible?.reasons[0]).toMatchObject({ method: "simple", code: "no-multiple", multiplesOf: [250_000] });
     expect(answer.circlesThatWouldDo).toEqual([]);
     expect(answer.nearestCounts).toEqual([40 * 49 * 47]);
   });
 });
 
-describe("indexTable", () => {
-  it("has every count in its range, each with the first setting of its answer or none", () => {
-    fc.assert(
-      fc.property(heads(small), fc.integer({ min: 1, max: 300 }), fc.integer({ min: 0, max: 6 }), (head, from, more) => {
-        const rows = indexTable(head, { from, to: from + more, teethPerMove: 3 });
-        expect(rows.map(({ divisions }) => divisions)).toEqual(Array.from({ length: more + 1 }, (_, index) => from + index));
-        for (const { divisions, setting } of rows) {
-          expect(setting).toEqual(indexDivisions(head, divisions, { teethPerMove: 3, limit: 1 }).settings[0] ?? null);
-        }
-      }),
-      { numRuns: 40 },
-    );
-  });
-});
-
 describe("what is refused", () => {
-  const count = (given: unknown) => refusalLines(() => indexDivisions(threePlates, given as number));
+  const count = (given: unknown) => refusalLines(() => indexDivisions(threePlates, wrong(given)));
   const noCount = "is not a count of divisions; give a whole number from 1 to 10,000,000";
 
   it.each([
@@ -161,7 +141,7 @@ describe("what is refused", () => {
     ["2.9", `angle: "2.9" is not an angle in revolutions; ${exactText("2.9")}`],
     ["2°54'", `angle: "2°54'" is not an angle in revolutions; ${exactText("2.9")}`],
   ])("an angle of %s", (given, line) => {
-    expect(refusalLines(() => indexAngle(threePlates, given as Revolutions))).toEqual([line]);
+    expect(refusalLines(() => indexAngle(threePlates, wrong(given)))).toEqual([line]);
   });
 
   it("an angle whose terms are too large for the head, where a count never is", () => {
@@ -178,7 +158,7 @@ describe("what is refused", () => {
     expect(indexAngle(threePlates, revolutions("129599999/129600000"), { methods: ["simple"] }).exact).toBe(false);
   });
 
-  const option = (options: object) => refusalLines(() => indexDivisions(threePlates, 12, options as AnswerOptions));
+  const option = (options: object) => refusalLines(() => indexDivisions(threePlates, 12, wrong(options)));
   const teeth = (shown: string) =>
     `teethPerMove: ${shown} is not a number of teeth per move; give a whole number from 1 to 1,000`;
   const limit = (shown: string) => `limit: ${shown} is not a number of settings; give a whole number from 1 to 100,000`;
@@ -206,15 +186,5 @@ describe("what is refused", () => {
     expect(refusalLines(() => indexDivisions(ready("ratio-90-dial"), 12, { mounted: "1" }))).toEqual([
       'mounted: this head has no plate "1"; its plates are none',
     ]);
-  });
-
-  it.each([
-    [{ from: 10, to: 9 }, "to: 9 is below 10; give the smaller count first"],
-    [{ from: 0, to: 9 }, `from: 0 ${noCount}`],
-    [{ from: 2, to: 1e8 }, `to: 100000000 ${noCount}`],
-    [{ from: 2 }, `to: undefined ${noCount}`],
-    [{ from: 1, to: 100_001 }, "to: 100,001 counts are too many for one table; give at most 100,000"],
-  ])("a table %j", (options, line) => {
-    expect(refusalLines(() => indexTable(threePlates, options as TableOptions))).toEqual([line]);
   });
 });

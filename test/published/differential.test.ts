@@ -1,21 +1,23 @@
 import { describe, expect, it } from "vitest";
-import { fromExact, indexDivisions, prove, ratio, type Setting, spindleTurnsPerMove } from "../../src/index.ts";
+import { exactSettings, fromExact, prove, ratio, spindleTurnsPerMove } from "../../src/index.ts";
 import { rational, toRatio } from "../../src/number/ratio.ts";
 import { threePlates } from "../support/ready.ts";
+import { trainKey } from "../support/setting-key.ts";
 import { onePair, source, twoPairs } from "./differential-from-memory.ts";
 import { geared, gearedByRatio } from "./practical-treatise.ts";
 
-const settingsFor = (divisions: number): readonly Setting[] =>
-  indexDivisions(threePlates, divisions, { methods: ["differential"], teethPerMove: 1, all: true, limit: 5000 }).settings;
+const settingsFor = (divisions: number) =>
+  [...exactSettings(threePlates, { divisions }, { methods: ["differential"], teethPerMove: 1 })].flatMap((setting) =>
+    setting.method === "differential" ? [setting] : [],
+  );
+type Geared = ReturnType<typeof settingsFor>[number];
 
 /** The same move over the plate, and the same gears in either order on spindle, stud and worm. */
-const sameWork = (setting: Setting, move: Pick<Setting, "turns" | "spaces" | "circle">, drivers: number[], driven: number[]) =>
+const sameWork = (setting: Geared, move: Pick<Geared, "turns" | "spaces" | "circle">, drivers: number[], driven: number[]) =>
   setting.turns === move.turns &&
   setting.spaces === move.spaces &&
   setting.circle === move.circle &&
-  inOrder(setting.gears?.drivers) === inOrder(drivers) &&
-  inOrder(setting.gears?.driven) === inOrder(driven);
-const inOrder = (teeth: readonly number[] = []) => [...teeth].sort((a, b) => a - b).join();
+  trainKey(setting.gears) === trainKey({ drivers, driven });
 
 describe("Practical Treatise, p. 57, differential indexing", () => {
   it.each(geared)(
@@ -58,7 +60,7 @@ describe("Practical Treatise, p. 57, differential indexing", () => {
     const { divisions, assumed, spaces, circle, platePerSpindle, idlers, direction } = gearedByRatio;
     expect(toRatio(rational(40 * (assumed - divisions), assumed))).toBe(platePerSpindle);
     const found = settingsFor(divisions).filter(
-      (setting) => setting.spaces === spaces && setting.circle === circle && setting.gears?.drivers.length === 1,
+      (setting) => setting.spaces === spaces && setting.circle === circle && setting.gears.drivers.length === 1,
     );
     expect(found.map(({ gears }) => gears)).toEqual([
       { drivers: [72], driven: [56], idlers, direction, platePerSpindle, mayFoul: null },
@@ -74,7 +76,7 @@ describe(`differential settings, ${source.place}`, () => {
     const move = { turns: 0, spaces: row.spaces, circle: row.circle };
     const [found] = settingsFor(row.divisions).filter((setting) => sameWork(setting, move, [row.spindle], [row.worm]));
     expect(found?.gears).toMatchObject({ idlers: row.idlers, platePerSpindle: g(row) });
-    expect(found && prove(found, { walk: true }).closes).toBe(true);
+    expect(found && prove(found, { walkOn: threePlates }).closes).toBe(true);
   });
 
   it.each(twoPairs)("$divisions by $assumed: $spaces/$circle, $spindle·$firstOnStud / $secondOnStud·$worm", (row) => {

@@ -57,9 +57,12 @@ describe("further than any printed table, counts 2 to 10,000, to 60 teeth per mo
       expect(answer.exact).toBe(false);
       expect(answer.settings).toEqual([]);
       expect(answer.impossible?.teethPerMoveTried).toBe(60);
-      expect(answer.impossible?.reasons.find(({ method }) => method === "differential")?.why).toBe(
-        "every circle, every train of one and two pairs and 1 to 60 teeth per move was tried, the plate turning at most 6 times for one spindle turn; none closes",
-      );
+      expect(answer.impossible?.reasons.find(({ method }) => method === "differential")).toEqual({
+        method: "differential",
+        code: "no-train",
+        teethPerMove: 60,
+        greatestPlateRatio: "6",
+      });
       const [below = 0, above = 0] = answer.nearestCounts;
       expect(below).toBeLessThan(divisions);
       expect(above).toBeGreaterThan(divisions);

@@ -69,7 +69,7 @@ describe("what the three plates cannot do by simple indexing", () => {
     const answer = indexDivisions(threePlates, 96, { methods: ["simple"] });
     expect(answer.exact).toBe(false);
     expect(answer.impossible?.reasons).toEqual([
-      { method: "simple", why: "needs a circle whose holes are a multiple of 12; no circle of yours is" },
+      { method: "simple", code: "no-multiple", of: "circle", multiplesOf: [12], owned: [] },
     ]);
     expect(answer.circlesThatWouldDo.slice(0, 3)).toEqual([12, 24, 36]);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { indexDivisions, prove, ratio, revolutions, whatMoveGives } from "../../src/index.ts";
+import { defineHead, indexDivisions, prove, ratio, revolutions, type UnprovedSetting, whatMoveGives } from "../../src/index.ts";
+import { closesOnBench } from "../support/mechanism.ts";
 import { threePlates } from "../support/ready.ts";
 import { nearRow, wrongRows } from "./wrong-rows.ts";
 
@@ -7,19 +8,21 @@ describe("rows that are wrong are rejected", () => {
   it.each(wrongRows)("$move.spaces/$move.circle is not $meant but $gives", ({ meant, teeth, move, gives }) => {
     const given = whatMoveGives({ wormRatio: ratio("40"), ...move }, teeth);
     expect(given).toMatchObject({ divisions: gives, exact: true });
-    const unproved = {
+    const setting = (divisions: number): UnprovedSetting => ({
+      ...move,
       method: "simple",
       teethPerMove: teeth,
       wormRatio: ratio(40),
-      plate: null,
+      spindlePerMove: revolutions(teeth, divisions),
+      plate: "of the row",
       face: null,
-      armsEnclose: null,
+      armsEnclose: move.spaces + 1,
       plateStopPin: "in",
-      ...move,
-    } as const;
-    expect(prove({ ...unproved, spindlePerMove: revolutions(`${teeth}/${meant}`) }).closes).toBe(false);
-    expect(prove({ ...unproved, spindlePerMove: revolutions(`${teeth}/${meant}`) }, { walk: true }).closes).toBe(false);
-    expect(prove({ ...unproved, spindlePerMove: revolutions(`${teeth}/${gives}`) }, { walk: true }).closes).toBe(true);
+    });
+    const walkOn = defineHead({ wormRatio: 40, plates: [{ name: "of the row", circles: [move.circle] }] });
+    expect([prove(setting(meant)).closes, prove(setting(gives)).closes]).toEqual([false, true]);
+    expect([prove(setting(meant), { walkOn }).closes, prove(setting(gives), { walkOn }).closes]).toEqual([false, true]);
+    expect([closesOnBench(setting(meant), walkOn), closesOnBench(setting(gives), walkOn)]).toEqual([false, true]);
   });
 
   it("106 by 1 + 7/39 + 29/41 is five teeth a move and 40.5″ out at the close", () => {

@@ -8,6 +8,7 @@ import {
   kindWords,
   marksAmong,
   nearItems,
+  noNear,
   passedOverItems,
   proofShort,
   proofShownWords,
@@ -29,8 +30,8 @@ export interface Telling {
   /** The plate that is on the head now. */
   readonly mounted: string | null;
   readonly radius: AtRadius | null;
-  /** Whether near settings are told; where positions follow by one of them, its like stand there. */
-  readonly near: boolean;
+  /** Whether near settings were asked for, are told where there are any, or stand with the positions that follow. */
+  readonly near: "asked" | "told" | "below";
   /** Whether the proof is wanted in full. */
   readonly proof: boolean;
   /** The most settings to name, where it was said. */
@@ -40,7 +41,13 @@ export interface Telling {
 /** The answer in words, to be read at arm's length. */
 export function answerLines(answer: Answer, telling: Telling): string[] {
   const body = answer.exact ? exactLines(answer, telling) : impossibleLines(answer, telling);
-  return [targetWords(answer.target), headLine(telling.head), "", ...body, ...(telling.near ? nearLines(answer, telling) : [])];
+  return [
+    targetWords(answer.target),
+    headLine(telling.head),
+    "",
+    ...body,
+    ...(telling.near === "below" ? [] : nearLines(answer, telling)),
+  ];
 }
 
 function exactLines(answer: Found, telling: Telling): string[] {
@@ -127,9 +134,9 @@ function impossibleLines(answer: NotPossible, { head, proof }: Telling): string[
 
 const mostNearShown = 6;
 
-function nearLines(answer: Answer, { radius, limit }: Telling): readonly string[] {
+function nearLines(answer: Answer, { radius, limit, near: asked }: Telling): readonly string[] {
   const { near, target } = answer;
-  if (near.length === 0) return [];
+  if (near.length === 0) return asked === "asked" ? ["", line("Near settings", noNear)] : [];
   const count = "divisions" in target ? target.divisions : null;
   const shown = near.slice(0, limit ?? mostNearShown);
   const left = near.length - shown.length;

@@ -72,6 +72,10 @@ function readGears({ gears, plate }: Options): Pick<SetMove, "gears"> {
     );
   }
   if (plate !== "with" && plate !== "against")
-    throw fault("unknown-word", "--plate", "say which way these gears turn the plate: with or against the crank");
+    throw fault(
+      plate === undefined ? "missing" : "unknown-word",
+      "--plate",
+      "say which way the gears of --gears turn the plate: with or against the crank",
+    );
   return { gears: { drivers, driven, direction: plate } };
 }

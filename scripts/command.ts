@@ -73,8 +73,6 @@ async function lookedUp(question: string, options: Options): Promise<Said> {
   const head = prepare(headOf(options));
   const answer = lookUp(head, question, options);
   const radius = radiusAsked(options);
-  if (json === true && radius !== null && coordinates !== true)
-    throw fault("no-effect", "--radius", "has no effect on --json, whose errors are in arc-seconds; leave it out");
   const more = await moreAsked(answer, head, radius, options);
   const code = answer.exact ? 0 : 1;
   const data = Object.assign(answerWithWhys(answer), ...more.map((each) => each.data));
@@ -84,7 +82,7 @@ async function lookedUp(question: string, options: Options): Promise<Said> {
     mounted: mounted ?? head.head.mounted,
     // Asked for coordinates alone, it says nothing of errors.
     radius: coordinates === true && answer.exact && answer.near.length === 0 ? null : radius,
-    near: near === true || (teeth === undefined && after === undefined),
+    near: near === true ? "asked" : teeth === undefined && after === undefined ? "told" : "below",
     proof: proof === true,
     limit: limit === undefined ? null : Number(limit),
   };

@@ -28,6 +28,8 @@ interface Effect {
   readonly beside?: readonly OptionName[];
   /** The options that leave it without an effect, or say the opposite. */
   readonly notBeside?: readonly OptionName[];
+  /** Why it changes nothing of `--json`, unless the other option stands beside it. */
+  readonly notInJson?: { readonly because: string; readonly unless?: OptionName };
 }
 
 const lookUps: readonly Question[] = ["count", "angle"];
@@ -42,8 +44,8 @@ const effects: Readonly<Record<OptionName, Effect>> = {
   all: { on: lookUps },
   limit: { on: lookUps },
   near: { on: lookUps },
-  radius: { on: lookUps },
-  proof: { on: lookUps },
+  radius: { on: lookUps, notInJson: { because: "whose errors are in arc-seconds", unless: "coordinates" } },
+  proof: { on: lookUps, notInJson: { because: "which has the proof of every setting" } },
   teeth: { on: lookUps, notBeside: ["after", "ring"] },
   after: { on: lookUps, notBeside: ["ring"] },
   by: { on: lookUps, beside: places },
@@ -75,23 +77,23 @@ export function checkEffects(question: Question, { options }: Pick<Asked, "optio
 }
 
 function faultOf(name: OptionName, question: Question, options: Options): Fault | null {
-  const { on, beside, notBeside = [] } = effects[name];
+  const { on, beside, notBeside = [], notInJson } = effects[name];
+  const isGiven = (each: OptionName) => options[each] !== undefined;
   const place = `--${name}`;
+  const noEffect = (problem: string): Fault => ({ code: "no-effect", place, problem });
   if (!on.includes(question)) {
     const goesWith = orOf(on.map((each) => questionNames[each]));
-    return {
-      code: "no-effect",
-      place,
-      problem: `goes with ${goesWith} and has no effect on ${questionNames[question]}; leave it out`,
-    };
+    return noEffect(`goes with ${goesWith} and has no effect on ${questionNames[question]}; leave it out`);
   }
-  if (beside !== undefined && !beside.some((each) => options[each] !== undefined)) {
+  if (beside !== undefined && !beside.some(isGiven)) {
     const partners = orOf(beside.map((each) => `--${each}`));
-    return { code: "no-effect", place, problem: `has no effect without ${partners}; add it, or leave ${place} out` };
+    return noEffect(`has no effect without ${partners}; add it, or leave ${place} out`);
   }
-  const opposite = notBeside.find((each) => options[each] !== undefined);
-  if (opposite === undefined) return null;
-  return { code: "conflict", place, problem: `is given beside --${opposite}; give one of the two` };
+  const opposite = notBeside.find(isGiven);
+  if (opposite !== undefined) return { code: "conflict", place, problem: `is given beside --${opposite}; give one of the two` };
+  const { because, unless } = notInJson ?? {};
+  if (because === undefined || !isGiven("json") || (unless !== undefined && isGiven(unless))) return null;
+  return noEffect(`has no effect on --json, ${because}; leave it out`);
 }
 
 function orOf(names: readonly string[]): string {

@@ -1,4 +1,4 @@
-import { type Answer, type PlanOptions, type PreparedHead, planJob, revolutions, toothAt } from "../src/index.ts";
+import { type Answer, type PlannedJob, type PreparedHead, planJob, revolutions, toothAt } from "../src/index.ts";
 import { holeStands, placeNoun, standingItems, wayShort } from "../src/words/index.ts";
 import { angleFromZero, type Options, optionNames } from "./command-line.ts";
 import { type More, nothingMore } from "./more.ts";
@@ -16,9 +16,12 @@ export function standingAsked(answer: Answer, { head }: PreparedHead, ring: stri
   const { startAngle, side } = start;
   const read = angleFromZero(ring, "--ring");
   const at = withOptionNames(optionNames, () => toothAt(step, read, { ring: head.ring, startAngle, side }));
-  const pin = setting === undefined ? "" : pinAt(answer, head, { ...start, setting, teeth: [at.tooth] });
+  const plan = setting && withOptionNames(optionNames, () => planJob(head, target, { ...start, setting, teeth: [at.tooth] }));
+  const job = plan?.planned ? plan : null;
+  const pin = job === null ? "" : pinWords(job);
   return {
-    data: { standingAt: at },
+    // Where pin and scales should stand at that tooth, by the way that leads.
+    data: { standingAt: at, ...(job !== null && { positions: job.places }) },
     lines: [
       "",
       ...itemLines(standingItems(at, head.ring, placeNoun(target), pin)),
@@ -27,10 +30,8 @@ export function standingAsked(answer: Answer, { head }: PreparedHead, ring: stri
   };
 }
 
-function pinAt({ target }: Answer, head: PreparedHead["head"], options: PlanOptions): string {
-  const plan = withOptionNames(optionNames, () => planJob(head, target, options));
-  const [place] = plan.planned ? plan.places : [];
-  if (!plan.planned || place === undefined) return "";
-  const hole = holeStands(place, plan.way);
-  return hole === "" || plan.exact ? hole : `${hole} by the near way that leads, ${wayShort(plan.way)}`;
+function pinWords(job: PlannedJob): string {
+  const [place] = job.places;
+  const hole = place === undefined ? "" : holeStands(place, job.way);
+  return hole === "" || job.exact ? hole : `${hole} by the near way that leads, ${wayShort(job.way)}`;
 }

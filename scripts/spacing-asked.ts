@@ -21,7 +21,8 @@ export function spacingAsked(angles: string, head: Head, { mounted }: Options): 
     throw fault("missing", "", "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°");
   const steps = angles.split(",").map(parseAngle);
   const spacing = withOptionNames(optionNames, () => unequalSpacing(head, steps, mounted === undefined ? {} : { mounted }));
-  const hand = spacing.circle === null ? "handwheel" : "crank";
+  const oneWay =
+    spacing.circle === null ? ({ hand: "handwheel", to: "mark" } as const) : ({ hand: "crank", to: "hole" } as const);
   return {
     data: { spacing },
     lines: [
@@ -34,7 +35,7 @@ export function spacingAsked(angles: string, head: Head, { mounted }: Options): 
       "",
       paragraph(
         cautionsBesides([
-          { code: "one-way", hand, to: spacing.circle === null ? "mark" : "hole" },
+          { code: "one-way", ...oneWay },
           { code: "lock-spindle" },
           { code: "stop-cutter" },
           { code: "manual-first" },

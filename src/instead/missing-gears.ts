@@ -53,8 +53,11 @@ export function gearsThatWouldDo(search: Search, target: Target): readonly Gears
   return [];
 }
 
+/** Takes gears that were proposed: one, or the two of a pair. */
+type Offer = (first: number, second?: number) => void;
+
 /** Proposes gears for one crank move; what it proposes is tried on the head before it is named. */
-type Proposer = (wanted: CrankMove, search: Search) => Iterable<readonly number[]>;
+type Proposer = (wanted: CrankMove, search: Search, offer: Offer) => void;
 
 function firstFew(
   moves: readonly Move[],
@@ -84,11 +87,14 @@ function firstFew(
 function proposed(move: Move, propose: Proposer, usual: boolean, search: Search): readonly (readonly number[])[] {
   const { n, d } = search.layout.plateTurns;
   const all = new Map<number, readonly number[]>();
+  const offer: Offer = (first, second) => {
+    const areUsual = usualSizes.has(first) && (second === undefined || usualSizes.has(second));
+    if (areUsual !== usual) return;
+    const teeth = second === undefined ? [first] : [first, second];
+    all.set(keyOf(teeth), teeth);
+  };
   for (const wanted of allCrankMoves(search.layout, move)) {
-    if (wanted.numerator * d > wanted.denominator * n) continue;
-    for (const teeth of propose(wanted, search)) {
-      if (teeth.every((each) => usualSizes.has(each)) === usual) all.set(keyOf(teeth), teeth);
-    }
+    if (wanted.numerator * d <= wanted.denominator * n) propose(wanted, search, offer);
   }
   const sum = (teeth: readonly number[]) => teeth.reduce((total, each) => total + each, 0);
   return [...all.values()].sort((a, b) => sum(a) - sum(b));
@@ -99,30 +105,32 @@ function keyOf([first = 0, second = 0]: readonly number[]): number {
   return 1000 * second + first;
 }
 
-function* singleForOnePair({ numerator, denominator }: CrankMove, { layout: { box } }: Search): Generator<readonly number[]> {
+const singleForOnePair: Proposer = ({ numerator, denominator }, { layout: { box } }, offer) => {
   for (const owned of box.products(1)) {
-    yield* ifAddable((owned * denominator) / numerator);
-    yield* ifAddable((owned * numerator) / denominator);
+    if (owned % numerator === 0) offerWhole((owned * denominator) / numerator, offer);
+    if (owned % denominator === 0) offerWhole((owned * numerator) / denominator, offer);
   }
-}
+};
 
-function* singleForTwoPairs({ numerator, denominator }: CrankMove, { layout: { box } }: Search): Generator<readonly number[]> {
+/** What is divided has no factor with what divides it but in the product: few products are left to try. */
+const singleForTwoPairs: Proposer = ({ numerator, denominator }, { layout: { box } }, offer) => {
+  const singles = box.products(1);
   for (const product of box.products(2)) {
-    for (const beside of box.products(1)) {
-      yield* ifAddable((product * denominator) / (numerator * beside));
-      yield* ifAddable((product * numerator) / (denominator * beside));
-    }
+    if (product % numerator === 0)
+      for (const beside of singles) offerWhole((product * denominator) / (numerator * beside), offer);
+    if (product % denominator === 0)
+      for (const beside of singles) offerWhole((product * numerator) / (denominator * beside), offer);
   }
-}
+};
 
-function* newPair({ numerator, denominator }: CrankMove): Generator<readonly number[]> {
+const newPair: Proposer = ({ numerator, denominator }, _, offer) => {
   const [smaller, larger] = [Math.min(numerator, denominator), Math.max(numerator, denominator)];
   for (let times = Math.ceil(addable.least / smaller); larger * times <= addable.most; times += 1)
-    yield [smaller * times, larger * times];
-}
+    offer(smaller * times, larger * times);
+};
 
-function* ifAddable(teeth: number): Generator<readonly number[]> {
-  if (teeth >= addable.least && teeth <= addable.most && Number.isInteger(teeth)) yield [teeth];
+function offerWhole(teeth: number, offer: Offer): void {
+  if (teeth >= addable.least && teeth <= addable.most && Number.isInteger(teeth)) offer(teeth);
 }
 
 /** The preferred setting for no more teeth per move than in a move, once gears are added; null where its train may foul. */

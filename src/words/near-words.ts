@@ -14,6 +14,9 @@ export interface AtRadius {
   readonly unit: Unit;
 }
 
+/** Where near settings are asked for and there are none. */
+export const noNear = "none to name beside those that are exact";
+
 /** A near setting so worded that it cannot be taken for an exact one: how it is made, and how far off it is. */
 export function nearItems(setting: NearSetting, count: number | null, radius: AtRadius | null): readonly Item[] {
   return [

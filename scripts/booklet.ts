@@ -1,8 +1,8 @@
 #!/usr/bin/env node
 import { realpathSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { parseArgs } from "node:util";
 import {
+  type BookletOptions,
   bookletPdf,
   jobSheetPdf,
   loadHead,
@@ -12,11 +12,14 @@ import {
   partIds,
   wallPaperNames,
 } from "../booklet/index.ts";
-import { type Head, InputError, readyHeads } from "../src/index.ts";
-import { fault, usualHead } from "./command-line.ts";
+import { allMethods, type Head, InputError, readyHeads } from "../src/index.ts";
+import { fault, optionNames, usualHead } from "./command-line.ts";
 import { created } from "./created.ts";
+import { jobAsked, jobInName, jobOptions } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
+import { type Given, readOptions, withOptionName } from "./read-options.ts";
+import { ways } from "./shared-options.ts";
 
 export { printRepairSheet } from "./repair-sheet.ts";
 
@@ -28,40 +31,59 @@ const help = `Print the book for a head: every count with its setting, ready for
   npm run booklet -- --as booklet --paper a5           the same on A4, to print on both sides, fold and stitch
   npm run booklet -- --as wall --to 100                sheets in large type for the wall
   npm run booklet -- --job 127                         a sheet for one job, every position with a box to tick
+  npm run booklet -- --job "2°54'"                     the same for an angle
   npm run booklet -- --job 62 --teeth 1,17-20          the same for the teeth named, in that order
   npm run booklet -- --to 200 --out ~/mine.pdf         fewer counts, to a file of your choice
 
   --head FILE-or-ID   a ready head or a JSON file that describes yours
-  --as FORM           pages (the default), booklet (half sheets to fold) or wall (large type)
   --paper PAPER       ${paperNames.join(", ")}; for the wall ${wallPaperNames.join(", ")}
-  --from N, --to N    the counts, 2 to 400 where not given
-  --parts LIST        only these, with commas: ${partIds.slice(0, 7).join(", ")},
-                      ${partIds.slice(7).join(", ")}
-  --degrees LIST      degree tables, every position by dial and ring: 7,11,127 or 30-36
-  --job N             a job sheet instead of a book; --teeth 1,17,40 for some of its teeth
   --out FILE          where to write; turns-and-holes-<head>.pdf or the like where not given
   --tagged            for screens and reading aloud: larger, with the order of reading and drawings in words
   --force             write over a file that is not a book of this program
   --help              this text
 
+The book
+  --as FORM           pages (the default), booklet (half sheets to fold) or wall (large type)
+  --from N, --to N    the counts, 2 to 400 where not given
+  --parts LIST        only these, with commas: ${partIds.slice(0, 7).join(", ")},
+                      ${partIds.slice(7).join(", ")}
+  --degrees LIST      degree tables, every position by dial and ring: 7,11,127 or 30-36
+
+A job sheet instead: --job COUNT or ANGLE
+  --teeth LIST        some of its teeth, in this order: 1,17,40
+  --by WAY            ${ways.join(", ")}; the best where not given
+  --method LIST       only these of ${allMethods.join(", ")}
+  --teeth-per-move N  the most teeth to advance in one move (12)
+  --mounted PLATE     the plate that is on the head now: preferred
+  --start-hole N      the hole the pin starts in (0)
+  --start-angle A     where ring and dial stand at tooth 1 (0)
+  --minus             ring and dial fall from there; else they rise
+
 Ready heads: ${readyHeads.map(({ id }) => id).join(", ")}
 `;
 
-const options = {
-  head: { type: "string" },
-  as: { type: "string", default: "pages" },
-  paper: { type: "string" },
-  from: { type: "string", default: "2" },
-  to: { type: "string", default: "400" },
+/** The options that go with a book alone. */
+const bookOptions = {
+  as: { type: "string" },
+  from: { type: "string" },
+  to: { type: "string" },
   parts: { type: "string" },
   degrees: { type: "string" },
-  job: { type: "string" },
-  teeth: { type: "string" },
-  out: { type: "string" },
-  tagged: { type: "boolean", default: false },
-  force: { type: "boolean", default: false },
-  help: { type: "boolean", short: "h", default: false },
 } as const;
+
+const options = {
+  head: { type: "string" },
+  paper: { type: "string" },
+  job: { type: "string" },
+  out: { type: "string" },
+  tagged: { type: "boolean" },
+  force: { type: "boolean" },
+  help: { type: "boolean", short: "h" },
+  ...bookOptions,
+  ...jobOptions,
+} as const;
+
+type Asked = Given<typeof options>;
 
 /**
  * Prints a book as the words ask.
@@ -71,75 +93,63 @@ const options = {
  */
 export async function printBooklet(words: readonly string[]): Promise<number> {
   const asked = read(words);
-  if (asked.help) {
+  if (asked.help === true) {
     process.stdout.write(help);
     return 0;
   }
   const head = loadHead(asked.head ?? usualHead);
   const out = asked.out ?? usualName(head.id, asked);
-  checkPlace(out, asked.force);
-  const bytes = asked.job === undefined ? await bookBytes(head, asked) : await jobSheetPdf(head, jobFrom(asked.job, asked));
+  checkPlace(out, asked.force === true);
+  const bytes = asked.job === undefined ? await bookBytes(head, asked) : await jobBytes(head, asked.job, asked);
   writeWhole(out, bytes);
   process.stdout.write(`${out}\n`);
   return 0;
 }
 
-type Asked = ReturnType<typeof read>;
-
-function usualName(id: string, { as, job }: Asked): string {
-  const what = job === undefined ? (as === "pages" ? "" : `-${as}`) : `-job-${job}`;
+function usualName(id: string, { as = "pages", job }: Asked): string {
+  const what = job === undefined ? (as === "pages" ? "" : `-${as}`) : `-job-${jobInName(job)}`;
   return `turns-and-holes-${id}${what}.pdf`;
 }
 
 function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
-  if (asked.teeth !== undefined) throw fault("no-effect", "--teeth", "goes with --job, the count whose teeth they are");
-  const [from, to] = [count(asked.from, "--from"), count(asked.to, "--to")];
+  const { as = "pages", parts, degrees } = asked;
+  const [from, to] = [count(asked.from ?? "2", "--from"), count(asked.to ?? "400", "--to")];
   if (to < from) throw fault("conflict", "--to", `${to} is below ${from}; give the smaller count first`);
   return bookletPdf(head, {
-    as: form(asked.as),
-    ...paper(asked),
+    as: form(as),
+    ...onPaper(asked),
     from,
     to,
-    ...(asked.parts === undefined ? {} : { parts: asked.parts.split(",").map((part) => part.trim()) as PartId[] }),
-    ...(asked.degrees === undefined ? {} : { degreeTables: countsListed(asked.degrees) }),
-    tagged: asked.tagged,
-    ...created(),
+    ...(parts === undefined ? {} : { parts: parts.split(",").map((part) => part.trim()) as PartId[] }),
+    ...(degrees === undefined ? {} : { degreeTables: countsListed(degrees) }),
     onProgress: progress(),
   });
 }
 
-function jobFrom(job: string, asked: Asked) {
-  if (!/^\d{1,8}$/.test(job) || Number(job) < 2)
-    throw fault("out-of-range", "--job", `${JSON.stringify(job)} is not a count; give a whole number of 2 or more`);
-  const teeth = asked.teeth === undefined ? undefined : numbersListed(asked.teeth, "--teeth");
-  return {
-    divisions: Number(job),
-    ...(teeth === undefined ? {} : { teeth }),
-    ...paper(asked),
-    tagged: asked.tagged,
-    ...created(),
-  };
+function jobBytes(head: Head, job: string, asked: Asked): Promise<Uint8Array> {
+  return jobSheetPdf(head, { ...jobAsked(job, asked), ...onPaper(asked) }).catch((error: unknown) => {
+    throw withOptionName({ ...optionNames, job: "--job" }, error);
+  });
 }
 
-function paper({ paper: name }: Asked): { paper?: PaperName } {
-  return name === undefined ? {} : { paper: name as PaperName };
+function onPaper({ paper, tagged = false }: Asked): Pick<BookletOptions, "paper" | "tagged" | "created"> {
+  return { ...(paper !== undefined && { paper: paper as PaperName }), tagged, ...created() };
 }
 
-function read(words: readonly string[]) {
-  try {
-    const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
-    if (positionals.length > 0)
-      throw fault(
-        "unreadable",
-        String(positionals[0]),
-        "is not an option; name a head with --head, a file with --out, or ask for --help",
-      );
-    return values;
-  } catch (error) {
-    if (error instanceof InputError) throw error;
-    const message = error instanceof Error ? error.message.split(/[.\n]/)[0] : "cannot be read";
-    throw fault("unreadable", "", `${message}; ask for --help`);
-  }
+/** Reads the words, and refuses every option that would change nothing. */
+function read(words: readonly string[]): Asked {
+  const { values, positionals } = readOptions(words, options, "--help");
+  if (positionals.length > 0)
+    throw fault(
+      "unreadable",
+      String(positionals[0]),
+      "is not an option; name a head with --head, a file with --out, or ask for --help",
+    );
+  const idle = Object.keys(values.job === undefined ? jobOptions : bookOptions).filter((name) => Object.hasOwn(values, name));
+  if (idle.length === 0) return values;
+  const goesWith =
+    values.job === undefined ? "goes with --job, the sheet of one job" : "goes with a book and has no effect on a job sheet";
+  throw new InputError(idle.map((name) => ({ code: "no-effect", place: `--${name}`, problem: `${goesWith}; leave it out` })));
 }
 
 function form(text: string): "pages" | "booklet" | "wall" {

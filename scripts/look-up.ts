@@ -6,6 +6,7 @@ import {
   indexDivisions,
   type PreparedHead,
   parseAngle,
+  type Target,
 } from "../src/index.ts";
 import { fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
 import { withOptionNames } from "./read-options.ts";
@@ -13,10 +14,17 @@ import { searchAsked } from "./shared-options.ts";
 
 /** Puts a count or an angle to the library, as the options ask. */
 export function lookUp(head: Head | PreparedHead, question: string, options: Options): Answer {
-  const text = question.trim();
+  const target = targetAsked(question);
   const asked = answerOptions(options);
-  const named = <Found>(ask: () => Found) => withOptionNames(optionNames, ask);
-  if (/^\d{1,8}$/.test(text)) return named(() => indexDivisions(head, Number(text), asked));
+  return withOptionNames(optionNames, () =>
+    "divisions" in target ? indexDivisions(head, target.divisions, asked) : indexAngle(head, target.angle, asked),
+  );
+}
+
+/** Reads what is asked for: a count, or an angle. */
+export function targetAsked(question: string): Target {
+  const text = question.trim();
+  if (/^\d{1,8}$/.test(text)) return { divisions: Number(text) };
   if (/^[+\d][\d.,/\s]*$/.test(text)) throw notACount(text);
   if (!/\d/.test(text)) {
     throw fault(
@@ -25,8 +33,7 @@ export function lookUp(head: Head | PreparedHead, question: string, options: Opt
       `${JSON.stringify(text.slice(0, 40))} is neither a count nor an angle; give a whole number such as 127, or an angle such as 2°54'`,
     );
   }
-  const angle = parseAngle(text);
-  return named(() => indexAngle(head, angle, asked));
+  return { angle: parseAngle(text) };
 }
 
 function answerOptions({ limit, all = false, near = false, ...search }: Options): AnswerOptions {

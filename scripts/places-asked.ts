@@ -1,4 +1,4 @@
-import { type Answer, type Head, type PlannedJob, type PlanOptions, type PreparedHead, planJob, type Way } from "../src/index.ts";
+import { type Answer, type Head, type PlannedJob, type PlanOptions, type PreparedHead, planJob } from "../src/index.ts";
 import {
   type AtRadius,
   backWords,
@@ -19,11 +19,8 @@ import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { placeTable } from "./place-table.ts";
 import { withOptionNames } from "./read-options.ts";
-import { searchAsked, startAsked } from "./shared-options.ts";
+import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
 import { apart, itemLines, line, paragraph } from "./words.ts";
-
-/** The ways that can be asked for by name. */
-const ways: readonly Way["by"][] = ["moves", "nearest-hole", "dial", "ring"];
 
 /** The positions asked for by `--teeth` or `--after`, each by the way that leads or by the one named. */
 export function placesAsked(answer: Answer, head: PreparedHead, radius: AtRadius | null, options: Options): More {
@@ -55,12 +52,6 @@ function planOptions(answer: Answer, options: Options): PlanOptions {
     ...(teeth !== undefined && teeth.trim() !== "all" && { teeth: numbersListed(teeth, "--teeth") }),
     direction: nearer === true ? "nearer" : "forward",
   };
-}
-
-function wayAsked(by: string): Way["by"] {
-  const way = ways.find((each) => each === by.trim());
-  if (way !== undefined) return way;
-  throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${ways.join(", ")}`);
 }
 
 /** Going back changes a list only where teeth are named, and moves of one setting are made to them. */

@@ -44,12 +44,17 @@ export function withOptionNames<Result>(names: Readonly<Record<string, string>>,
   try {
     return ask();
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError(
-      error.faults.map((each) => ({
-        ...each,
-        place: names[each.place] ?? names[each.place.split(/[.[]/)[0] ?? ""] ?? each.place,
-      })),
-    );
+    throw withOptionName(names, error);
   }
+}
+
+/** What the library refused, named as {@link withOptionNames} does; any other error as it is. */
+export function withOptionName(names: Readonly<Record<string, string>>, error: unknown): unknown {
+  if (!(error instanceof InputError)) return error;
+  return new InputError(
+    error.faults.map((each) => ({
+      ...each,
+      place: names[each.place] ?? names[each.place.split(/[.[]/)[0] ?? ""] ?? each.place,
+    })),
+  );
 }

@@ -1,5 +1,5 @@
-import type { PlanOptions, SearchOptions } from "../src/index.ts";
-import { angleFromZero, wholeNumber } from "./command-line.ts";
+import type { PlanOptions, SearchOptions, Way } from "../src/index.ts";
+import { angleFromZero, fault, wholeNumber } from "./command-line.ts";
 
 /** Options that say which settings to look for. */
 interface SearchGiven {
@@ -36,4 +36,14 @@ export function startAsked({
     ...(hole !== undefined && { startHole: wholeNumber(hole, "--start-hole") }),
     ...(angle !== undefined && { startAngle: angleFromZero(angle, "--start-angle") }),
   };
+}
+
+/** The ways to do a job that can be asked for by name. */
+export const ways: readonly Way["by"][] = ["moves", "nearest-hole", "dial", "ring"];
+
+/** Reads the way that a job is to be done. */
+export function wayAsked(by: string): Way["by"] {
+  const way = ways.find((each) => each === by.trim());
+  if (way !== undefined) return way;
+  throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${ways.join(", ")}`);
 }

@@ -1,0 +1,58 @@
+import type { Job } from "../booklet/index.ts";
+import { InputError, type Target } from "../src/index.ts";
+import { fault } from "./command-line.ts";
+import { targetAsked } from "./look-up.ts";
+import { numbersListed } from "./number-list.ts";
+import type { Given } from "./read-options.ts";
+import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
+
+/** The options that go with `--job`. */
+export const jobOptions = {
+  teeth: { type: "string" },
+  by: { type: "string" },
+  method: { type: "string" },
+  "teeth-per-move": { type: "string" },
+  mounted: { type: "string" },
+  "start-hole": { type: "string" },
+  "start-angle": { type: "string" },
+  minus: { type: "boolean" },
+} as const;
+
+/** Reads the job of a job sheet, and how it is to be done. */
+export function jobAsked(job: string, given: Given<typeof jobOptions>): Job {
+  return {
+    ...jobTarget(job),
+    ...searchAsked(given),
+    ...startAsked(given),
+    ...(given.by !== undefined && { by: wayAsked(given.by) }),
+    ...(given.teeth !== undefined && { teeth: numbersListed(given.teeth, "--teeth") }),
+  };
+}
+
+function jobTarget(job: string): Target {
+  const target = named(() => targetAsked(job));
+  if ("angle" in target || target.divisions > 1) return target;
+  throw fault(
+    "out-of-range",
+    "--job",
+    `${JSON.stringify(job)} is not a count to divide by; give a whole number of 2 or more, or an angle`,
+  );
+}
+
+/** What is wrong with the question is wrong with the option that holds it. */
+function named(read: () => Target): Target {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof InputError) throw new InputError(error.faults.map((each) => ({ ...each, place: "--job" })));
+    throw error;
+  }
+}
+
+/** What a job is called in the name of its file: `127`, `2-54`. */
+export function jobInName(job: string): string {
+  return job
+    .replace(/[^0-9a-z.]+/gi, " ")
+    .trim()
+    .replaceAll(" ", "-");
+}

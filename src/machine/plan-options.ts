@@ -1,5 +1,5 @@
 import type { Head } from "../head/head.ts";
-import { oneOf } from "../number/check-options.ts";
+import { keysOf, oneOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { groupDigits, type Revolutions } from "../number/ratio.ts";
 import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
@@ -41,21 +41,21 @@ export interface PlanOptions extends SearchOptions {
 }
 
 /** The keys of {@link PlanOptions}. */
-export const planKeys: readonly string[] = [
+export const planKeys: readonly string[] = keysOf<PlanOptions>({
   ...searchKeys,
-  "setting",
-  "by",
-  "teeth",
-  "after",
-  "order",
-  "matters",
-  "startTooth",
-  "startHole",
-  "startAngle",
-  "side",
-  "direction",
-  "goodEnough",
-];
+  setting: true,
+  by: true,
+  teeth: true,
+  after: true,
+  order: true,
+  matters: true,
+  startTooth: true,
+  startHole: true,
+  startAngle: true,
+  side: true,
+  direction: true,
+  goodEnough: true,
+});
 
 /** The work as the options lay it out. */
 export function workFrom(head: Head, target: Target, options: PlanOptions): Work {

@@ -5,9 +5,10 @@ import { nearestCounts } from "./instead/nearest-counts.ts";
 import { type Route, routesFor } from "./instead/routes.ts";
 import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
+import { checkKeys, keysOf } from "./number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
 import { groupDigits, type Ratio, type Revolutions } from "./number/ratio.ts";
-import { type Search, type SearchOptions, searchOn, settingsOf } from "./search/exact-settings.ts";
+import { type Search, type SearchOptions, searchKeys, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import { kindOf } from "./setting/kind.ts";
 import type { NearSetting } from "./setting/near-setting.ts";
@@ -73,6 +74,7 @@ export interface NotPossible extends Answered {
 /** The answer to one count or angle: plain data, through JSON unchanged. `exact` tells which it is. */
 export type Answer = Found | NotPossible;
 
+const answerKeys = keysOf<AnswerOptions>({ ...searchKeys, all: true, near: true, limit: true });
 const usualLimit = 24;
 const usualLimitOfAll = 500;
 const greatestLimit = 100_000;
@@ -107,6 +109,7 @@ export function indexAngle(head: Head | PreparedHead, angle: Revolutions, option
 }
 
 function answer(head: Head | PreparedHead, target: Target, options: AnswerOptions): Answer {
+  checkKeys(options, answerKeys, "options");
   const search = searchOn(head, options);
   const { settings, complete } = gather(search, target, options);
   const { id, name, wormRatio } = search.layout.head;

@@ -56,8 +56,9 @@ export {
   spaceWidthAt,
   toothThicknessAt,
 } from "./gear/tooth-thickness.ts";
+export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
-export { defineHead, type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
+export { type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
 export type { DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
 export { readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
@@ -79,7 +80,7 @@ export {
   type WorstReading,
 } from "./machine/readings.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
-export { type SpacedPlace, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
+export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";
 export type { Side, ZeroOptions } from "./machine/zero.ts";
 export type { SetMove } from "./mechanism/motion.ts";

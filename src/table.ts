@@ -1,7 +1,8 @@
 import type { Head } from "./head/head.ts";
+import { checkKeys, keysOf } from "./number/check-options.ts";
 import { refuse } from "./number/errors.ts";
 import { groupDigits } from "./number/ratio.ts";
-import { firstSetting, type SearchOptions, searchOn } from "./search/exact-settings.ts";
+import { firstSetting, type SearchOptions, searchKeys, searchOn } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import type { Setting } from "./setting/setting.ts";
 import { checkDivisions } from "./setting/target.ts";
@@ -18,6 +19,7 @@ export interface TableOptions extends SearchOptions {
   readonly to: number;
 }
 
+const tableKeys = keysOf<TableOptions>({ ...searchKeys, from: true, to: true });
 const mostRows = 100_000;
 
 /**
@@ -31,7 +33,9 @@ const mostRows = 100_000;
  * indexTable(readyHeads[0], { from: 95, to: 97 }).map(({ setting }) => setting.spaces); // [8,5,6]
  * ```
  */
-export function indexTable(head: Head | PreparedHead, { from, to, ...options }: TableOptions): readonly TableRow[] {
+export function indexTable(head: Head | PreparedHead, range: TableOptions): readonly TableRow[] {
+  checkKeys(range, tableKeys, "options");
+  const { from, to, ...options } = range;
   checkDivisions(from, "from");
   checkDivisions(to, "to");
   if (to < from) refuse("conflict", "to", `${to} is below ${from}; give the smaller count first`);

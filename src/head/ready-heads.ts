@@ -1,4 +1,5 @@
-import { defineHead, type Head } from "./head.ts";
+import { defineHead } from "./define-head.ts";
+import type { Head } from "./head.ts";
 import type { PlateSpec } from "./plate.ts";
 import type { ScaleSpec } from "./scale.ts";
 

@@ -1,4 +1,5 @@
-import type { FaultList } from "../number/fault-list.ts";
+import { InputError } from "../number/errors.ts";
+import { type FaultList, faultList } from "../number/fault-list.ts";
 
 /** A graduated scale: the degree ring on the spindle, or the dial on the handwheel. */
 export interface Scale {
@@ -22,7 +23,22 @@ const mostLines = 120;
 
 /** Checks a ring or dial of a spec; null where the head has none. */
 export function readScale(value: unknown, place: string, usualFigures: Scale["figures"], faults: FaultList): Scale | null {
-  if (value === undefined || value === null) return null;
+  return value === undefined || value === null ? null : readGiven(value, place, usualFigures, faults);
+}
+
+/**
+ * Checks a scale that is asked about by itself.
+ *
+ * @throws {@link InputError} that lists every fault.
+ */
+export function checkScale(value: unknown, place: string): Scale {
+  const faults = faultList();
+  const scale = readGiven(value, place, "marks", faults);
+  if (scale === null || faults.all.length > 0) throw new InputError(faults.all);
+  return scale;
+}
+
+function readGiven(value: unknown, place: string, usualFigures: Scale["figures"], faults: FaultList): Scale | null {
   const spec = faults.object(value, place, ["marksPerTurn", "vernierLines", "figures"]);
   if (spec === null) return null;
   const { figures = usualFigures, vernierLines = 1 } = spec;

@@ -1,4 +1,5 @@
 import { checkAngleFromZero } from "../number/angle.ts";
+import { checkKeys, keysOf, oneOf } from "../number/check-options.ts";
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { groupDigits, noTurn, type Revolutions, rational } from "../number/ratio.ts";
 import { checkDivisions } from "../setting/target.ts";
@@ -9,15 +10,17 @@ export interface CircleLayout {
   /** Radius of the circle, in whatever unit the coordinates are wanted in. Above 0. */
   readonly radius: number;
   /** Where tooth 1 lies, in revolutions from the +x axis; left out, on the axis. */
-  readonly startAngle?: Revolutions;
+  readonly startAngle?: Revolutions | undefined;
   /** Which way the teeth follow as drawn, with x to the right and y up; left out, counter-clockwise. */
-  readonly sense?: "clockwise" | "counter-clockwise";
+  readonly sense?: "clockwise" | "counter-clockwise" | undefined;
   /**
    * `"centre"`: signed from the centre. `"tangents"`: all positive, from the left and bottom
    * tangents of the circle, for handwheels without a sign. Left out, the centre.
    */
-  readonly origin?: "centre" | "tangents";
+  readonly origin?: "centre" | "tangents" | undefined;
 }
+
+const layoutKeys = keysOf<CircleLayout>({ radius: true, startAngle: true, sense: true, origin: true });
 
 /** One position by its coordinates. */
 export interface Coordinate {
@@ -29,20 +32,25 @@ export interface Coordinate {
 /**
  * The coordinates of every position of a count on a circle, each worked from the centre.
  *
- * @throws {@link InputError} when the count, the radius or the start angle is not allowed.
+ * @throws {@link InputError} when the count or a part of the layout is not allowed, or there are over 100,000 places.
+ *
+ * @example
+ * ```ts
+ * coordinates(4, { radius: 10 })[1]; // {"tooth":2,"x":0,"y":10}
+ * ```
  */
-export function coordinates(
-  divisions: number,
-  { radius, startAngle = noTurn, sense, origin }: CircleLayout,
-): readonly Coordinate[] {
+export function coordinates(divisions: number, layout: CircleLayout): readonly Coordinate[] {
   checkDivisions(divisions);
   checkListed(divisions, "divisions");
+  checkKeys(layout, layoutKeys, "layout");
+  const { radius, startAngle = noTurn, sense = "counter-clockwise", origin = "centre" } = layout;
   checkRadius(radius);
   const start = checkAngleFromZero(startAngle, "startAngle");
-  const shift = origin === "tangents" ? radius : 0;
+  const isClockwise = oneOf(sense, ["clockwise", "counter-clockwise"], "sense") === "clockwise";
+  const shift = oneOf(origin, ["centre", "tangents"], "origin") === "tangents" ? radius : 0;
   return Array.from({ length: divisions }, (_, index) => {
     const turns = start
-      .add(rational(sense === "clockwise" ? -index : index, divisions))
+      .add(rational(isClockwise ? -index : index, divisions))
       .mod(1)
       .valueOf();
     return { tooth: index + 1, x: shift + radius * cosineOfTurns(turns), y: shift + radius * cosineOfTurns(turns - 0.25) };
@@ -55,6 +63,13 @@ export function coordinates(
  * The law: chord = 2·r·sin(π·apart/N).
  *
  * @param apart - Divisions between the two; 1 for neighbours. 1 to N − 1.
+ * @returns In the unit of the radius.
+ * @throws {@link InputError} when the count, the radius or the number of divisions between is not allowed.
+ *
+ * @example
+ * ```ts
+ * chord(6, 10).toFixed(6); // "10.000000"
+ * ```
  */
 export function chord(divisions: number, radius: number, apart = 1): number {
   checkDivisions(divisions);

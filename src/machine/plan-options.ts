@@ -2,7 +2,7 @@ import type { Head } from "../head/head.ts";
 import { keysOf, oneOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { groupDigits, type Revolutions } from "../number/ratio.ts";
-import type { SearchOptions } from "../search/exact-settings.ts";
+import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
@@ -52,10 +52,7 @@ export interface Asked {
 
 /** The keys of {@link PlanOptions}. */
 export const planKeys: readonly string[] = keysOf<PlanOptions>({
-  methods: true,
-  teethPerMove: true,
-  prefer: true,
-  mounted: true,
+  ...searchKeys,
   setting: true,
   by: true,
   teeth: true,

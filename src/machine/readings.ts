@@ -1,12 +1,23 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
-import type { Scale } from "../head/scale.ts";
+import { checkScale, type Scale } from "../head/scale.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
-import { refuse } from "../number/errors.ts";
-import { floorMod, fromExact, type Ratio, type Revolutions, rational, toRatio, toRevolutions } from "../number/ratio.ts";
+import { checkKeys } from "../number/check-options.ts";
+import { quoted, refuse } from "../number/errors.ts";
+import {
+  floorMod,
+  fromExact,
+  isPositive,
+  type Ratio,
+  type Revolutions,
+  rational,
+  toRatio,
+  toRevolutions,
+} from "../number/ratio.ts";
+import { headOf, type PreparedHead } from "../search/prepare.ts";
 import { checkDivisions } from "../setting/target.ts";
 import { checkListed } from "./listed.ts";
-import { atZero, checkZero, placeOnScales, type Side, type Zero, type ZeroOptions } from "./zero.ts";
+import { atZero, checkZero, placeOnScales, type Side, type Zero, type ZeroOptions, zeroKeys } from "./zero.ts";
 
 /** What a scale shows at a position: its own marks, rounded to the nearest it can show. */
 export interface Reading {
@@ -26,13 +37,24 @@ export interface Reading {
   readonly errorArcSeconds: number;
 }
 
-/** The finest step that a scale shows, in arc-seconds of the spindle. */
-export function leastCountArcSeconds(
-  { marksPerTurn, vernierLines }: Scale,
-  turnsPerSpindle: Ratio = toRatio(rational(1)),
-): number {
+/**
+ * The finest step that a scale shows, in arc-seconds of the spindle.
+ *
+ * @param turnsPerSpindle - Turns of the scale for one of the spindle: the worm ratio for a dial; left out, 1, as of a ring.
+ * @throws {@link InputError} when the scale is none, or the turns are no ratio above 0.
+ *
+ * @example
+ * ```ts
+ * leastCountArcSeconds({ marksPerTurn: 360, vernierLines: 12, figures: "angle" }); // 300
+ * ```
+ */
+export function leastCountArcSeconds(scale: Scale, turnsPerSpindle: Ratio = toRatio(rational(1))): number {
+  const { marksPerTurn, vernierLines } = checkScale(scale, "scale");
+  const turns = fromExact(turnsPerSpindle);
+  if (!isPositive(turns))
+    refuse("out-of-range", "turnsPerSpindle", `${quoted(turnsPerSpindle)} is not above 0; give the worm ratio for a dial`);
   return rational(arcSecondsPerTurn, marksPerTurn * vernierLines)
-    .div(fromExact(turnsPerSpindle))
+    .div(turns)
     .valueOf();
 }
 
@@ -52,7 +74,7 @@ export function readScaleAt(turned: Fraction, scale: Scale, turnsPerSpindle: Fra
   const { shown, tooFar } = nearest(turned, perSpindle, zero);
   const step = floorMod(Number(shown % BigInt(stepsPerTurn)), stepsPerTurn);
   return {
-    turns: side === "plus" ? zerosBelow(shown, stepsPerTurn) : zerosFrom(zero.start.mul(perSpindle), shown, stepsPerTurn),
+    turns: side === "plus" ? zerosBelow(shown, step, stepsPerTurn) : zerosFrom(zero.start.mul(perSpindle), shown, stepsPerTurn),
     mark: Math.floor(step / scale.vernierLines),
     line: step % scale.vernierLines,
     side,
@@ -86,9 +108,9 @@ function nearestStep(place: Fraction, side: Side): bigint {
   return nearest.s * nearest.n;
 }
 
-/** Zeros passed from the scale's own zero up to a step, that of the step itself among them; below 0 for a step below the zero. */
-function zerosBelow(step: bigint, stepsPerTurn: number): number {
-  return Math.floor(Number(step) / stepsPerTurn);
+/** Zeros passed from the scale's own zero up to a step, that of the step itself among them; `beyond` are those since the last. */
+function zerosBelow(step: bigint, beyond: number, stepsPerTurn: number): number {
+  return Number((step - BigInt(beyond)) / BigInt(stepsPerTurn));
 }
 
 /** Zeros passed down to a step since tooth 1, that of the step itself among them and that of tooth 1 not. */
@@ -135,17 +157,25 @@ export interface WorstReading {
 /**
  * The readings of every position of a count on a head's dial and ring, from one zero.
  *
- * @throws {@link InputError} when the count is not allowed or over 100,000, or when the head has
- * neither dial nor ring.
+ * @param head - The head, or one that was prepared.
+ * @throws {@link InputError} when the count or an option is not allowed, there are over 100,000
+ * places, or the head has neither dial nor ring.
+ *
+ * @example
+ * ```ts
+ * dialReadings(readyHeads[0], 90, { startAngle: parseAngle("124°"), side: "minus" }).positions[1].ring.mark; // 120
+ * ```
  */
-export function dialReadings(head: Head, divisions: number, options: ZeroOptions = {}): DialTable {
+export function dialReadings(head: Head | PreparedHead, divisions: number, options: ZeroOptions = {}): DialTable {
+  const owned = headOf(head);
   checkDivisions(divisions);
   checkListed(divisions, "divisions");
-  if (head.dial === null && head.ring === null)
+  checkKeys(options, zeroKeys, "options");
+  if (owned.dial === null && owned.ring === null)
     refuse("not-owned", "head", "has neither dial nor ring to read; describe one in the head file");
   const zero = checkZero(options);
   const positions = Array.from({ length: divisions }, (_, index): DialPosition => {
-    return { tooth: index + 1, ...scalesAt(head, rational(index, divisions), zero) };
+    return { tooth: index + 1, ...scalesAt(owned, rational(index, divisions), zero) };
   });
   return { divisions, positions, worstDial: worst(positions, "dial"), worstRing: worst(positions, "ring") };
 }

@@ -1,6 +1,8 @@
 import type Fraction from "fraction.js";
-import type { Scale } from "../head/scale.ts";
-import { checkAngleFromZero } from "../number/angle.ts";
+import { checkScale, type Scale } from "../head/scale.ts";
+import { checkAngle, checkAngleFromZero } from "../number/angle.ts";
+import { checkKeys, keysOf } from "../number/check-options.ts";
+import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { fromExact, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Setting } from "../setting/setting.ts";
 import { checkZero, type ZeroOptions } from "./zero.ts";
@@ -8,8 +10,10 @@ import { checkZero, type ZeroOptions } from "./zero.ts";
 /** How the ring was read. */
 export interface RingRead extends ZeroOptions {
   /** The ring that was read, whose fineness then says how sure the reading is; left out, it is not asked. */
-  readonly ring?: Pick<Scale, "marksPerTurn" | "vernierLines"> | null;
+  readonly ring?: Scale | null | undefined;
 }
+
+const ringKeys = keysOf<RingRead>({ startAngle: true, side: true, ring: true });
 
 /** The tooth that lies nearest to an angle of the spindle, and how far off the angle is. */
 export interface NearestTooth {
@@ -47,24 +51,46 @@ interface Places {
  * the turn, it is one of the positions of the first time round.
  *
  * @param angle - The reading as an angle from the zero, in revolutions, 0 or more.
- * @throws {@link InputError} when the reading or the start angle is below 0 or over 1,000 revolutions.
+ * @param setting - A setting, or of a count alone `{ spindlePerMove: revolutions(1, 86), teethPerMove: 1 }`.
+ * @throws {@link InputError} when the reading or the start angle is below 0 or over 1,000 revolutions,
+ * or the setting or an option is not allowed.
+ *
+ * @example
+ * ```ts
+ * toothAt(indexDivisions(readyHeads[0], 1000).settings[0], parseAngle("180°"), { ring: readyHeads[0].ring }).alike; // {"first":500,"last":502,"count":3}
+ * ```
  */
 export function toothAt(
   setting: Pick<Setting, "spindlePerMove" | "teethPerMove">,
   angle: Revolutions,
   options: RingRead = {},
 ): NearestTooth {
+  checkKeys(options, ringKeys, "options");
   const { start, side } = checkZero(options);
   const reading = checkAngleFromZero(angle, "angle");
   const turned = side === "plus" ? reading.sub(start) : start.sub(reading);
   const within = turned.sub(turned.floor());
-  const division = fromExact(setting.spindlePerMove).div(setting.teethPerMove);
+  const division = divisionOf(setting);
   const places = { division, count: whole(division.inverse().ceil()) };
   const near = nearestTooth(places, within);
   if (!options.ring) return { ...near, past: toRevolutions(near.past), alike: null };
-  const { marksPerTurn, vernierLines } = options.ring;
+  const { marksPerTurn, vernierLines } = checkScale(options.ring, "ring");
   const alike = teethWithin(places, within, rational(1, 2 * marksPerTurn * vernierLines));
   return { tooth: near.tooth, past: toRevolutions(near.past), sure: alike?.count === 1, alike };
+}
+
+/** The angle from one tooth to the next, in turns of the work. */
+function divisionOf({ spindlePerMove, teethPerMove }: Pick<Setting, "spindlePerMove" | "teethPerMove">): Fraction {
+  const perMove = fromExact(checkAngle(spindlePerMove, "setting.spindlePerMove"));
+  if (!(Number.isSafeInteger(teethPerMove) && teethPerMove > 0)) {
+    const place = "setting.teethPerMove";
+    refuse(
+      wholeNumberFault(teethPerMove),
+      place,
+      `${quoted(teethPerMove)} is not a number of teeth; give a whole number above 0`,
+    );
+  }
+  return perMove.div(teethPerMove);
 }
 
 function nearestTooth({ division, count }: Places, within: Fraction) {

@@ -1,14 +1,15 @@
 import type Fraction from "fraction.js";
-import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head/head.ts";
+import { type Head, mountedPlate, type OwnedCircle } from "../head/head.ts";
 import { spindleTurnsPerMove } from "../mechanism/prove.ts";
 import { arcSecondsPerTurn, checkAngle } from "../number/angle.ts";
-import { refuse } from "../number/errors.ts";
-import { fromExact, groupDigits, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
+import { checkKeys, keysOf } from "../number/check-options.ts";
+import { quoted, refuse } from "../number/errors.ts";
+import { fromExact, lcmOf, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
+import { headOf, type PreparedHead } from "../search/prepare.ts";
+import { bestCircleFor } from "./best-circle.ts";
+import { checkListed } from "./listed.ts";
 import { nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
 import { atZero } from "./zero.ts";
-
-/** The most steps that are taken at once. */
-const mostSteps = 10_000;
 
 /** One place of a work with unequal spaces, set by itself from the zero. */
 export interface SpacedPlace {
@@ -42,6 +43,17 @@ export interface UnequalSpacing {
   readonly places: readonly SpacedPlace[];
 }
 
+/** How unequal spaces are set. */
+export interface SpacingOptions {
+  /** The plate that is on the head now, where it is not the head's own `mounted`. */
+  readonly mounted?: string | undefined;
+}
+
+const spacingKeys = keysOf<SpacingOptions>({ mounted: true });
+
+/** Parts of a turn that all steps may be whole numbers of, at most: far finer than any scale shows. */
+const finestParts = 10n ** 15n;
+
 /**
  * Sets a work whose spaces are not equal, such as a reamer: every place from one zero, on the one
  * circle that does best.
@@ -50,28 +62,33 @@ export interface UnequalSpacing {
  * C holes when R·A·C is whole; else the nearest hole is named, with the error measured on the
  * mechanism. As each place is counted from the zero, no error adds to the next.
  *
+ * @param head - The head, or one that was prepared.
  * @param steps - From each place to the next, in revolutions; a last step back to the start may be given or left out.
  * @returns The circle on which all places are exact, the smallest first and the mounted plate
  * before others; where there is none, the circle with the least worst error.
- * @throws {@link InputError} when there is no step, one is not above 0, or there are over 10,000.
+ * @throws {@link InputError} when there is no step, one is not above 0, there are over 100,000, or
+ * they are no whole multiples of a part of a turn above 1/10¹⁵.
+ *
+ * @example
+ * ```ts
+ * unequalSpacing(readyHeads[0], ["58°", "62°", "60°"].map(parseAngle)).circle.holes; // 18
+ * ```
  */
 export function unequalSpacing(
-  head: Head,
+  head: Head | PreparedHead,
   steps: readonly Revolutions[],
-  options: { readonly mounted?: string } = {},
+  options: SpacingOptions = {},
 ): UnequalSpacing {
-  if (!Array.isArray(steps) || steps.length === 0)
-    refuse("missing", "steps", "there are none; give the angle from each place to the next");
-  if (steps.length > mostSteps)
-    refuse("too-many", "steps", `${groupDigits(steps.length)} are too many; give at most ${groupDigits(mostSteps)}`);
-  const angles = [rational(0)];
-  for (const step of steps) angles.push((angles.at(-1) ?? rational(0)).add(fromExact(checkAngle(step))));
+  const owned = headOf(head);
+  checkKeys(options, spacingKeys, "options");
+  const mounted = mountedPlate(owned, options.mounted);
+  const angles = anglesFrom(steps);
   const sum = angles.at(-1) ?? rational(0);
   const closes = sum.d === 1n;
   if (closes) angles.pop();
-  const circle = bestCircle(head, angles, mountedPlate(head, options.mounted));
-  const places = angles.map((angle, index) => placeAt(head, circle, angle, index, angles[index - 1]));
-  const worst = Math.max(...places.map(({ errorArcSeconds }) => Math.abs(errorArcSeconds ?? 0)));
+  const circle = bestCircleFor(owned, angles, mounted);
+  const places = placesAt(owned, circle, angles);
+  const worst = places.reduce((most, { errorArcSeconds }) => Math.max(most, Math.abs(errorArcSeconds ?? 0)), 0);
   return {
     circle,
     exact: circle !== null && worst === 0,
@@ -82,38 +99,45 @@ export function unequalSpacing(
   };
 }
 
-function bestCircle(head: Head, angles: readonly Fraction[], mounted: string | null): OwnedCircle | null {
-  const judged = ownedCircles(head).map((circle) => ({
-    circle,
-    worst: Math.max(...angles.map((angle) => Math.abs(nearestHoleAt(angle, circle.holes, head.wormRatio).errorArcSeconds))),
-  }));
-  const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
-  judged.sort(
-    (a, b) =>
-      a.worst - b.worst || other(a.circle) - other(b.circle) || (a.worst === 0 ? 1 : -1) * (a.circle.holes - b.circle.holes),
-  );
-  return judged[0]?.circle ?? null;
+/** Every place from the zero, which is the first. */
+function anglesFrom(steps: unknown): Fraction[] {
+  if (!Array.isArray(steps))
+    refuse("unreadable", "steps", `${quoted(steps)} is not a list of angles; give each from a place to the next`);
+  if (steps.length === 0) refuse("missing", "steps", "there are none; give the angle from each place to the next");
+  checkListed(steps.length, "steps");
+  let [place, parts] = [rational(0), 1n];
+  const angles = [place];
+  for (const [index, step] of steps.entries()) {
+    const angle = fromExact(checkAngle(step, `steps[${index}]`));
+    parts = lcmOf(parts, angle.d);
+    if (parts > finestParts)
+      refuse(
+        "out-of-range",
+        `steps[${index}]`,
+        "has too fine a common part with those before it; give all in degrees, minutes and seconds",
+      );
+    place = place.add(angle);
+    angles.push(place);
+  }
+  return angles;
 }
 
-function placeAt(
-  head: Head,
-  circle: OwnedCircle | null,
-  angle: Fraction,
-  index: number,
-  before: Fraction | undefined,
-): SpacedPlace {
-  const scales = { place: index + 1, ...scalesAt(head, angle, atZero) };
-  if (circle === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
-  const { turns, mark: hole } = nearestHoleAt(angle, circle.holes, head.wormRatio);
-  const last = before === undefined ? { turns, mark: hole } : nearestHoleAt(before, circle.holes, head.wormRatio);
-  const spaces = (turns - last.turns) * circle.holes + hole - last.mark;
-  return {
-    ...scales,
-    turns,
-    hole,
-    from: { turns: Math.floor(spaces / circle.holes), spaces: spaces % circle.holes },
-    errorArcSeconds: errorOf(head, circle, { turns, hole }, angle),
-  };
+function placesAt(head: Head, circle: OwnedCircle | null, angles: readonly Fraction[]): readonly SpacedPlace[] {
+  let last = { turns: 0, hole: 0 };
+  return angles.map((angle, index) => {
+    const scales = { place: index + 1, ...scalesAt(head, angle, atZero) };
+    if (circle === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
+    const { turns, mark: hole } = nearestHoleAt(angle, circle.holes, head.wormRatio);
+    const spaces = (turns - last.turns) * circle.holes + hole - last.hole;
+    last = { turns, hole };
+    return {
+      ...scales,
+      turns,
+      hole,
+      from: { turns: Math.floor(spaces / circle.holes), spaces: spaces % circle.holes },
+      errorArcSeconds: errorOf(head, circle, last, angle),
+    };
+  });
 }
 
 /** Turns the crank to the hole on the mechanism, and looks where that leaves the work. */

@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import { checkAngleFromZero } from "../number/angle.ts";
+import { keysOf, oneOf } from "../number/check-options.ts";
 import { noTurn, type Revolutions, rational } from "../number/ratio.ts";
 
 /** Which way a scale goes as the work turns: on the plus side its figures rise, on the minus side they fall. */
@@ -13,9 +14,16 @@ export interface ZeroOptions {
   readonly side?: Side | undefined;
 }
 
-/** Checks how positions lie against the zero of the scales. */
+/** The keys of {@link ZeroOptions}. */
+export const zeroKeys: readonly string[] = keysOf<ZeroOptions>({ startAngle: true, side: true });
+
+/**
+ * Checks how positions lie against the zero of the scales.
+ *
+ * @throws {@link InputError} when the start angle is none from 0 to 1,000 revolutions, or the side is no side.
+ */
 export function checkZero({ startAngle = noTurn, side = "plus" }: ZeroOptions): Zero {
-  return { start: checkAngleFromZero(startAngle, "startAngle"), side };
+  return { start: checkAngleFromZero(startAngle, "startAngle"), side: oneOf(side, ["plus", "minus"], "side") };
 }
 
 /** Where the scales stand at tooth 1, and which way they go from there. */

@@ -69,6 +69,7 @@ interface MethodMotion {
  * @throws {@link InputError} when it is no move at all, or jams.
  */
 export function motionOf(move: SetMove): Motion {
+  if (typeof move !== "object" || move === null) refuse("unreadable", "setting", `${quoted(move)} is not a setting or a move`);
   return motions[methodOf(move)].of(move, pinTravel(move));
 }
 

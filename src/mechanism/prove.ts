@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
+import { checkKeys, keysOf } from "../number/check-options.ts";
 import { noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
@@ -12,6 +13,9 @@ export interface ProofOptions {
   /** Make every move on this head; left out, the identity of one move proves them all. */
   readonly walkOn?: Head | undefined;
 }
+
+const proofKeys = keysOf<ProofOptions>({ walkOn: true });
+const usualProof: ProofOptions = {};
 
 /**
  * Turns a setting through all its moves on a model of the head (crank, pin, plate, gears, worm,
@@ -26,7 +30,9 @@ export interface ProofOptions {
  * @param setting - As returned by the library, or through JSON.
  * @throws {@link InputError} when the setting is no move at all, or jams.
  */
-export function prove(setting: UnprovedSetting, { walkOn }: ProofOptions = {}): Proof {
+export function prove(setting: UnprovedSetting, options: ProofOptions = usualProof): Proof {
+  if (options !== usualProof) checkKeys(options, proofKeys, "options");
+  const { walkOn } = options;
   const motion = motionOf(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
   const allMoves = rational(wanted.d);

@@ -3,6 +3,7 @@ import { refuse } from "../number/errors.ts";
 import { fromExact, gcd, isPositive, type Revolutions, rational } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove } from "../setting/target.ts";
+import { checkMove } from "./check-move.ts";
 import type { SetMove } from "./motion.ts";
 import { spindleTurnsPerMove } from "./prove.ts";
 
@@ -25,7 +26,8 @@ export interface MoveGives {
  *
  * @param move - The move as it is set, with the worm ratio of the head.
  * @param teethPerMove - How many teeth the move is meant to advance.
- * @throws {@link InputError} when the move is none, turns the work back, or jams the gears.
+ * @throws {@link InputError} when the move is none or has a key that is none of a move's, turns the
+ * work back, or jams the gears.
  *
  * @example
  * ```ts
@@ -33,6 +35,7 @@ export interface MoveGives {
  * ```
  */
 export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
+  checkMove(move);
   checkTeethPerMove(teethPerMove);
   const spindlePerMove = spindleTurnsPerMove(move);
   const spindle = fromExact(spindlePerMove);

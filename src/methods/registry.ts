@@ -1,3 +1,4 @@
+import { checkIsHead } from "../head/check-is-head.ts";
 import type { Head } from "../head/head.ts";
 import { refuse } from "../number/errors.ts";
 import type { Kind } from "../setting/kind.ts";
@@ -74,6 +75,7 @@ export function lackOf(setting: UnprovedSetting, head: Head): string | null {
  * @throws {@link InputError} that names what the head lacks.
  */
 export function checkOwned(setting: UnprovedSetting, head: Head): void {
+  checkIsHead(head);
   const lack = lackOf(setting, head);
   if (lack !== null) refuse("not-owned", "setting", lack);
 }

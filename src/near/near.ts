@@ -1,10 +1,10 @@
 import type { Head } from "../head/head.ts";
-import { type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
+import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
 import type { PreparedHead } from "../search/prepare.ts";
 import type { Move } from "../setting/move.ts";
 import type { NearFromZero, NearKind, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Method } from "../setting/setting.ts";
-import { movesFor, type Target } from "../setting/target.ts";
+import { checkTarget, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
 import { nearGearing } from "./near-gearing.ts";
@@ -50,7 +50,8 @@ const moveKinds = Object.keys(easier) as MoveKind[];
  * @throws {@link InputError} when the target or an option is not allowed.
  */
 export function nearSettings(head: Head | PreparedHead, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
-  return nearOn(searchOn(head, options))(target);
+  checkSearchOptions(options);
+  return nearOn(searchOn(head, options))(checkTarget(target));
 }
 
 /** {@link nearSettings} laid out once, to be put to many targets. */

@@ -39,7 +39,7 @@ export function parseAngle(text: string): Revolutions {
       `${quoted(text)} is not an angle; write it as 2.9°, 2°54', 2:54:00, 1/124 rev or 10 gon`,
     );
   }
-  return forward(revolutions, text);
+  return forward(revolutions, text, "angle");
 }
 
 /**
@@ -47,18 +47,18 @@ export function parseAngle(text: string): Revolutions {
  *
  * @throws {@link InputError} when it is no exact text, is not above 0, is over 1,000 revolutions, or is too fine.
  */
-export function checkAngle(angle: unknown): Revolutions {
-  return forward(readRevolutions(angle, "angle"), angle);
+export function checkAngle(angle: unknown, place = "angle"): Revolutions {
+  return forward(readRevolutions(angle, place), angle, place);
 }
 
-function forward(value: Fraction, shown: unknown): Revolutions {
-  if (!isPositive(value)) refuse("out-of-range", "angle", `${quoted(shown)} is no angle to move by; give one above 0`);
+function forward(value: Fraction, shown: unknown, place: string): Revolutions {
+  if (!isPositive(value)) refuse("out-of-range", place, `${quoted(shown)} is no angle to move by; give one above 0`);
   if (value.n > 1000n * value.d)
-    refuse("out-of-range", "angle", `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
+    refuse("out-of-range", place, `${quoted(shown)} is over 1,000 revolutions; give a smaller angle`);
   if (value.n > greatestTerm || value.d > greatestTerm) {
     refuse(
       "out-of-range",
-      "angle",
+      place,
       `${quoted(shown)} is too fine; give it to the hundredth of a second within one turn, or as a fraction of a turn with terms up to ${groupDigits(greatestTerm)}`,
     );
   }

@@ -49,7 +49,8 @@ export function faultOf(code: FaultCode, place: string, problem: string | Length
 /**
  * The caller's mistake, in one sentence a machinist can act on.
  *
- * Every refusal of the library is of this type; it lists *all* the faults found, not the first.
+ * Every refusal of the library is of this type; `faults` has *all* that were found, and the message
+ * the first dozen of them and how many more there are.
  * A count that cannot be indexed is not a mistake and never throws: it is an answer.
  */
 export class InputError extends RangeError {
@@ -57,10 +58,19 @@ export class InputError extends RangeError {
   readonly faults: readonly Fault[];
 
   constructor(faults: readonly Fault[]) {
-    super(faults.map(({ place, problem }) => (place === "" ? problem : `${place}: ${problem}`)).join("; "));
+    super(sentenceOf(faults));
     this.name = "InputError";
     this.faults = Object.freeze([...faults]);
   }
+}
+
+/** The most faults that one message names. */
+const mostNamed = 12;
+
+function sentenceOf(faults: readonly Fault[]): string {
+  const named = faults.slice(0, mostNamed).map(({ place, problem }) => (place === "" ? problem : `${place}: ${problem}`));
+  const more = faults.length - named.length;
+  return [...named, ...(more > 0 ? [`and ${more} more fault${more === 1 ? "" : "s"}`] : [])].join("; ");
 }
 
 /** Refuses one input: an {@link InputError} with a single fault. */
@@ -94,5 +104,6 @@ export function quoted(value: unknown): string {
 
 function describeObject(value: unknown): string {
   if (Array.isArray(value)) return "a list";
+  if (typeof value === "function") return "a function";
   return typeof value === "object" ? "an object" : String(value);
 }

@@ -6,6 +6,8 @@ import { groupDigits, isPositive } from "./ratio.ts";
 
 /** Reads the parts of a spec and gathers every fault, so that one refusal can name them all. */
 export interface FaultList {
+  /** Those gathered so far, in the order of the input. */
+  readonly all: readonly Fault[];
   add(code: FaultCode, place: string, problem: string | LengthSentence): void;
   /** Whether a fault is known at exactly this place. */
   has(place: string): boolean;
@@ -25,7 +27,6 @@ export interface FaultList {
 }
 
 const longestName = 60;
-const longestReport = 12;
 
 /** Starts an empty list of faults. */
 export function faultList(): FaultList {
@@ -34,6 +35,7 @@ export function faultList(): FaultList {
     faults.push(faultOf(code, place, problem));
   };
   return {
+    all: faults,
     add,
     has: (place) => faults.some((fault) => fault.place === place),
     object(value, place, keys) {
@@ -60,7 +62,8 @@ export function faultList(): FaultList {
         return [];
       }
       if (value.length === 0 && ifEmpty !== undefined) add("missing", place, ifEmpty);
-      return value;
+      // A list with gaps in it has undefined there.
+      return Array.from(value);
     },
     wholeNumber(value, place, least, most) {
       if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
@@ -100,15 +103,7 @@ export function faultList(): FaultList {
       return null;
     },
     throwIfAny() {
-      if (faults.length <= longestReport) {
-        if (faults.length > 0) throw new InputError(faults);
-        return;
-      }
-      const rest = faults.length - longestReport;
-      throw new InputError([
-        ...faults.slice(0, longestReport),
-        { code: "too-many", place: "", problem: `and ${groupDigits(rest)} more faults` },
-      ]);
+      if (faults.length > 0) throw new InputError(faults);
     },
   };
 }

@@ -94,6 +94,18 @@ export function gcd(a: number, b: number): number {
   return x;
 }
 
+/** The greatest common divisor of two integers that need not be safe; of 0 and another it is that other. */
+export function gcdOf(a: bigint, b: bigint): bigint {
+  let [x, y] = [a, b];
+  while (y !== 0n) [x, y] = [y, x % y];
+  return x < 0n ? -x : x;
+}
+
+/** The least common multiple of two positive integers that need not be safe. */
+export function lcmOf(a: bigint, b: bigint): bigint {
+  return (a / gcdOf(a, b)) * b;
+}
+
 /** The least common multiple of two positive safe integers. */
 export function lcm(a: number, b: number): number {
   return (a / gcd(a, b)) * b;

@@ -5,11 +5,12 @@ import { byGearedHandling } from "../methods/handling.ts";
 import type { Trial } from "../methods/law.ts";
 import { checkTerms, type HeadLayout } from "../methods/layout.ts";
 import { allMethods, lackOf, methodOf, settingsOfKind } from "../methods/registry.ts";
+import { checkKeys, keysOf } from "../number/check-options.ts";
 import { invariant, quoted, refuse } from "../number/errors.ts";
 import type { Kind } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Method, Proved, Setting, UnprovedSetting } from "../setting/setting.ts";
-import { checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
+import { checkTarget, checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
 import { preferenceFrom } from "./preference.ts";
 import { layoutOf, type PreparedHead } from "./prepare.ts";
 
@@ -25,8 +26,15 @@ export interface SearchOptions {
   readonly mounted?: string | undefined;
 }
 
-/** The keys of {@link SearchOptions}. */
-export const searchKeys = ["methods", "teethPerMove", "prefer", "mounted"] as const;
+/** The keys of {@link SearchOptions}, each named once so that the compiler misses none. */
+export const searchKeys = { methods: true, teethPerMove: true, prefer: true, mounted: true } as const;
+
+const searchOnly = keysOf<SearchOptions>(searchKeys);
+
+/** Checks options that are those of a search alone. */
+export function checkSearchOptions(options: SearchOptions): void {
+  checkKeys(options, searchOnly, "options");
+}
 
 /** A search made ready for a head, to be put to many targets. */
 export interface Search {
@@ -40,6 +48,9 @@ export interface Search {
 export function searchOn(head: Head | PreparedHead, options: SearchOptions = {}): Search {
   const { methods = allMethods, teethPerMove = usualTeethPerMove, prefer = [], mounted } = options;
   const known = `the methods are ${allMethods.join(", ")}`;
+  for (const [place, list] of Object.entries({ methods, prefer })) {
+    if (!Array.isArray(list)) refuse("unreadable", place, `${quoted(list)} is not a list; give its names in a list`);
+  }
   for (const method of methods) {
     if (!allMethods.includes(method)) refuse("unknown-word", "methods", `there is no method ${quoted(method)}; ${known}`);
   }
@@ -67,7 +78,8 @@ export function* exactSettings(
   target: Target,
   options: SearchOptions = {},
 ): Generator<Setting, void, undefined> {
-  yield* settingsOf(searchOn(head, options), target);
+  checkSearchOptions(options);
+  yield* settingsOf(searchOn(head, options), checkTarget(target));
 }
 
 /** {@link exactSettings} on a search made ready before. */

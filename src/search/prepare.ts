@@ -1,3 +1,4 @@
+import { checkIsHead } from "../head/check-is-head.ts";
 import type { Head } from "../head/head.ts";
 import { type HeadLayout, layOut, withMounted } from "../methods/layout.ts";
 
@@ -21,15 +22,25 @@ export interface PreparedHead {
  * ```
  */
 export function prepare(head: Head): PreparedHead {
-  return { head, layout: layOut(head) };
+  return { head, layout: layOut(headOf(head)) };
 }
 
 /** The layout of a head, made now where it was not before, with the plate on it that was asked for. */
 export function layoutOf(on: Head | PreparedHead, mounted: string | undefined): HeadLayout {
-  return "layout" in on ? withMounted(on.layout, mounted) : layOut(on, mounted);
+  return isPrepared(on) ? withMounted(on.layout, mounted) : layOut(headOf(on), mounted);
 }
 
-/** The head itself. */
+/**
+ * The head itself.
+ *
+ * @throws {@link InputError} when it is none, such as the description that a head is made of.
+ */
 export function headOf(on: Head | PreparedHead): Head {
-  return "layout" in on ? on.head : on;
+  if (isPrepared(on)) return on.head;
+  checkIsHead(on);
+  return on;
+}
+
+function isPrepared(on: unknown): on is PreparedHead {
+  return typeof on === "object" && on !== null && "layout" in on;
 }

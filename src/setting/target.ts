@@ -1,4 +1,5 @@
 import { checkAngle } from "../number/angle.ts";
+import { checkKeys } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { fromExact, gcd, groupDigits, type Revolutions } from "../number/ratio.ts";
 import type { Move } from "./move.ts";
@@ -59,10 +60,17 @@ export function movesFor(target: Target, most: number): readonly Move[] {
   return moves;
 }
 
-/** Checks a target: a count or an angle, and not both. */
+/**
+ * Checks a target: a count or an angle, and not both.
+ *
+ * @throws {@link InputError} when it is neither or both, or is not allowed.
+ */
 export function checkTarget(target: Target): Target {
+  checkKeys(target, ["divisions", "angle"], "target");
   if ("divisions" in target && "angle" in target)
     refuse("conflict", "target", "a count and an angle are both given; give one of divisions and angle");
+  if (!("divisions" in target || "angle" in target))
+    refuse("missing", "target", "neither a count nor an angle is given; give one of divisions and angle");
   if ("divisions" in target) return { divisions: checkDivisions(target.divisions) };
   return { angle: checkAngle(target.angle) };
 }

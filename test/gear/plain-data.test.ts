@@ -41,7 +41,7 @@ const results: Readonly<Record<string, () => readonly unknown[]>> = {
   ],
   countsFromMarks: () => [library.countsFromMarks({ mateTeeth: 24, turns: 12 })],
   recutPlan: () => [plan],
-  repairPlan: () => [planned(), library.repairPlan(ungeared, library.recutPlan(97, repair), 97)],
+  repairPlan: () => [planned(), library.repairPlan(ungeared, library.recutPlan(97, { damaged: repair.damaged }), 97)],
   repairPlaces: () => [library.repairPlaces(planned())],
   flankDisplacement: () => [library.flankDisplacement(gear, { arcSeconds: 30, offCentre: 0.1 })],
   slittingSaw: () => [library.slittingSaw(gear), library.slittingSaw(gear, { depth: gear.wholeDepth })],

@@ -174,3 +174,16 @@ function listed(alike: NearestTooth["alike"], count: number): readonly number[] 
 function negative({ n, d }: Turns): Turns {
   return { n: -n, d };
 }
+
+it("refuses a step that is none", () => {
+  const zero = revolutions(0);
+  expect(refusalLines(() => toothAt({ spindlePerMove: zero, teethPerMove: 1 }, zero))).toEqual([
+    'setting.spindlePerMove: "0" is no angle to move by; give one above 0',
+  ]);
+  expect(refusalLines(() => toothAt({ spindlePerMove: revolutions(1, 8), teethPerMove: 0 }, zero))).toEqual([
+    "setting.teethPerMove: 0 is not a number of teeth; give a whole number above 0",
+  ]);
+  expect(refusalLines(() => toothAt(best(8), zero, { ring: { marksPerTurn: 0, vernierLines: 1, figures: "angle" } }))).toEqual([
+    "ring.marksPerTurn: 0 is not a whole number from 2 to 100,000",
+  ]);
+});

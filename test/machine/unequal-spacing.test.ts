@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, parseAngle, readyHeads, revolutions, unequalSpacing } from "../../src/index.ts";
+import { defineHead, fromExact, parseAngle, type Revolutions, readyHeads, revolutions, unequalSpacing } from "../../src/index.ts";
+import { refusalLines } from "../support/refusal.ts";
 
 const [head] = readyHeads;
 if (!head) throw new Error("there is a ready head");
@@ -82,14 +83,48 @@ describe("unequal spacing", () => {
     expect(places[1]).toMatchObject({ turns: null, hole: null, from: null, dial: { turns: 14, mark: 126, line: 0 } });
   });
 
-  it("refuses no steps, a step of nothing and a plate that is not there", () => {
-    expect(() => unequalSpacing(head, [])).toThrow("steps: there are none; give the angle from each place to the next");
-    expect(() => unequalSpacing(head, [revolutions("1/6"), revolutions("0")])).toThrow(
-      'angle: "0" is no angle to move by; give one above 0',
-    );
-    expect(() => unequalSpacing(head, [revolutions("1/6")], { mounted: "9" })).toThrow(
+  it.each([
+    ["no steps", () => unequalSpacing(head, []), "steps: there are none; give the angle from each place to the next"],
+    [
+      "one angle and no list",
+      () => unequalSpacing(head, "1/6" as never),
+      'steps: "1/6" is not a list of angles; give each from a place to the next',
+    ],
+    [
+      "a step of nothing",
+      () => unequalSpacing(head, [revolutions(1, 6), revolutions(0)]),
+      'steps[1]: "0" is no angle to move by; give one above 0',
+    ],
+    [
+      "degrees for turns",
+      () => unequalSpacing(head, ["58.1" as Revolutions]),
+      'steps[0]: "58.1" is not an angle in revolutions; give text such as "29/3600", or parseAngle("58.1°") for degrees',
+    ],
+    [
+      "a plate that is not there",
+      () => unequalSpacing(head, [revolutions(1, 6)], { mounted: "9" }),
       'mounted: this head has no plate "9"; its plates are 1, 2, 3',
-    );
-    expect(() => unequalSpacing(head, Array(10_001).fill("1/6"))).toThrow("10,001 are too many; give at most 10,000");
+    ],
+    [
+      "a misspelt option",
+      () => unequalSpacing(head, [revolutions(1, 6)], { Mounted: "1" } as object),
+      'options: there is no key "Mounted"; the keys are mounted',
+    ],
+    [
+      "more places than are listed",
+      () => unequalSpacing(head, Array(100_001).fill("1/6")),
+      "steps: 100,001 places are too many to list; give at most 100,000",
+    ],
+    [
+      "steps that are parts of nothing in common",
+      () =>
+        unequalSpacing(
+          head,
+          [1_296_000, 127, 131, 137, 139, 149].map((parts) => revolutions(1, parts)),
+        ),
+      "steps[5]: has too fine a common part with those before it; give all in degrees, minutes and seconds",
+    ],
+  ])("refuses %s", (_, act, told) => {
+    expect(refusalLines(act)).toEqual([told]);
   });
 });

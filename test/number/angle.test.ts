@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { arcSeconds, formatAngle, parseAngle } from "../../src/number/angle.ts";
 import { revolutions } from "../../src/number/exact.ts";
-import { fromExact, rational, toRevolutions } from "../../src/number/ratio.ts";
+import { fromExact, type Revolutions, rational, toRevolutions } from "../../src/number/ratio.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 describe("parseAngle", () => {
@@ -105,6 +105,18 @@ describe("formatAngle", () => {
     ["3599999/1296000000", 0, "≈ 1° 00′ 00″"],
   ])("writes %s rev to %i places as %s", (angle, places, text) => {
     expect(formatAngle(revolutions(angle), places)).toBe(text);
+  });
+
+  it.each([-1, 0.5, 7, Number.NaN, "2"])("refuses %j decimals", (places) => {
+    expect(refusalLines(() => formatAngle(revolutions(1, 7), places as number))).toEqual([
+      `places: ${JSON.stringify(places) === "null" ? "NaN" : JSON.stringify(places)} is not a number of decimals; give 0 to 6`,
+    ]);
+  });
+
+  it("refuses what is no exact text", () => {
+    expect(refusalLines(() => formatAngle("2.9" as Revolutions))).toEqual([
+      'exact: "2.9" is not exact text; give "p/q" or "p" as the library writes it',
+    ]);
   });
 
   it("parseAngle reads back what formatAngle writes of whole hundredths of a second", () => {

@@ -48,6 +48,8 @@ describe("quoted", () => {
     [[1, 2], "a list"],
     [{ a: 1 }, "an object"],
     [false, "false"],
+    [() => 12, "a function"],
+    [Symbol("x"), "Symbol(x)"],
     ["x".repeat(58), `"${"x".repeat(58)}"`],
     ["x".repeat(59), `"${"x".repeat(56)}…`],
   ])("%s is shown as %s", (value, text) => {

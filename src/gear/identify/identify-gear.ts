@@ -1,3 +1,4 @@
+import { checkKeys, keysOf } from "../../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { mmPerInch } from "../../number/length-unit.ts";
 import { type LookAlike, lookAlikes, type StandardPitch } from "../standard-pitch.ts";
@@ -48,6 +49,7 @@ export interface IdentifyOptions {
   readonly limit?: number;
 }
 
+const identifyKeys = keysOf<IdentifyOptions>({ limit: true });
 const usualLimit = 8;
 const mostCandidates = 100;
 /**
@@ -66,7 +68,9 @@ const mostCandidates = 100;
  * identifyGear({ teeth: 40, tipDiameter: 66.6 }).candidates[0].name; // "16 DP"
  * ```
  */
-export function identifyGear(measures: GearMeasures, { limit = usualLimit }: IdentifyOptions = {}): Identification {
+export function identifyGear(measures: GearMeasures, options: IdentifyOptions = {}): Identification {
+  checkKeys(options, identifyKeys, "options");
+  const { limit = usualLimit } = options;
   const given = checkMeasures(measures);
   if (!(Number.isInteger(limit) && limit >= 1 && limit <= mostCandidates)) {
     refuse(

@@ -1,3 +1,4 @@
+import { checkKeys, keysOf } from "../../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { floorMod, groupDigits, type Revolutions, rational, toRevolutions } from "../../number/ratio.ts";
@@ -46,6 +47,8 @@ export interface DamageOptions {
   readonly startSpace?: number | undefined;
 }
 
+const damageKeys = keysOf<DamageOptions>({ damaged: true, startSpace: true });
+
 /**
  * Plans the spaces to recut for damaged teeth: every one that has a built-up flank, so both flanks
  * of each built-up tooth, counted from one sound space.
@@ -54,7 +57,9 @@ export interface DamageOptions {
  * @throws {@link InputError} when a number is no tooth of the gear or is given twice, when no sound
  * space (a sound tooth on either side) is left to start from, or the one named is not sound.
  */
-export function recutPlan(teeth: number, { damaged, startSpace }: DamageOptions): RecutPlan {
+export function recutPlan(teeth: number, options: DamageOptions): RecutPlan {
+  checkKeys(options, damageKeys, "options");
+  const { damaged, startSpace } = options;
   const built = readDamaged(teeth, damaged);
   const spaceAfter = (tooth: number) => floorMod(tooth - 1, teeth) + 1;
   const toRecut = new Set([...built].flatMap((tooth) => [spaceAfter(tooth - 1), tooth]));

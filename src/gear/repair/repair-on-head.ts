@@ -1,11 +1,12 @@
 import type { HeadInShort } from "../../answer.ts";
 import type { Head } from "../../head/head.ts";
 import type { Plan } from "../../machine/plan.ts";
+import { checkKeys, keysOf } from "../../number/check-options.ts";
 import type { PreparedHead } from "../../search/prepare.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { recutPlan } from "./damaged-teeth.ts";
-import { type RepairPlace, type RepairPlaceOptions, repairPlaces, repairPlan } from "./repair-places.ts";
-import { checkRepair, type RepairOptions, repairOf, type ToothRepair } from "./tooth-repair.ts";
+import { placeKeys, type RepairPlace, type RepairPlaceOptions, repairPlaces, repairPlan } from "./repair-places.ts";
+import { checkRepair, type RepairOptions, repairKeys, repairOf, type ToothRepair } from "./tooth-repair.ts";
 
 /** A repair with the head that it is done on. */
 export interface RepairOnHead {
@@ -28,6 +29,8 @@ export interface RepairOnHeadOptions extends RepairOptions {
   readonly places?: RepairPlaceOptions | undefined;
 }
 
+const keys = keysOf<RepairOnHeadOptions>({ ...repairKeys, places: true });
+
 /**
  * Plans a repair on a head: the setting, the move to each space, and all that {@link toothRepair}
  * says of it, the error of a near setting taken in.
@@ -35,9 +38,11 @@ export interface RepairOnHeadOptions extends RepairOptions {
  * @throws {@link InputError} as {@link toothRepair} and {@link planJob} do.
  */
 export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options: RepairOnHeadOptions): RepairOnHead {
+  checkKeys(options, keys, "options");
   const { places = {}, ...asked } = options;
-  const given = checkRepair(asked);
-  const plan = recutPlan(gear.teeth, given);
+  checkKeys(places, placeKeys, "options.places");
+  const { damaged, startSpace, ...given } = checkRepair(asked);
+  const plan = recutPlan(gear.teeth, { damaged, startSpace });
   const job = repairPlan(head, plan, gear.referenceDiameter / 2, places);
   const settingError = {
     ...given.settingError,

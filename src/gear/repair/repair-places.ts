@@ -3,7 +3,9 @@ import type { Place } from "../../machine/place.ts";
 import { type Plan, type PlannedJob, planJob } from "../../machine/plan.ts";
 import type { PlanOptions } from "../../machine/plan-options.ts";
 import type { Way } from "../../machine/way.ts";
+import { keysOf } from "../../number/check-options.ts";
 import { errorAtRadius } from "../../number/error-at-radius.ts";
+import { searchKeys } from "../../search/exact-settings.ts";
 import type { PreparedHead } from "../../search/prepare.ts";
 import type { RecutPlan } from "./damaged-teeth.ts";
 
@@ -19,6 +21,17 @@ export interface RepairPlace {
 
 /** How the places of a repair are set up on the head: which settings to look among, and where it starts. */
 export type RepairPlaceOptions = Omit<PlanOptions, "teeth" | "after" | "order" | "matters" | "startTooth" | "goodEnough">;
+
+/** The keys of {@link RepairPlaceOptions}. */
+export const placeKeys: readonly string[] = keysOf<RepairPlaceOptions>({
+  ...searchKeys,
+  setting: true,
+  by: true,
+  startHole: true,
+  startAngle: true,
+  side: true,
+  direction: true,
+});
 
 /** In mm at the reference circle: what no file or cutter tells apart, so that the least work goes first; our own choice. */
 const goodEnough = 0.005;

@@ -1,3 +1,4 @@
+import { keysOf } from "../../number/check-options.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { type FormCutters, formCutters } from "../form-cutter.ts";
 import type { SpurGear } from "../spur-gear.ts";
@@ -46,7 +47,17 @@ export interface ToothRepair {
   readonly warnings: readonly RepairNote[];
 }
 
-const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "settingError"];
+/** The keys of {@link RepairOptions}, each named once so that the compiler misses none. */
+export const repairKeys = {
+  damaged: true,
+  startSpace: true,
+  backlash: true,
+  mateThinning: true,
+  saw: true,
+  settingError: true,
+} as const;
+
+const keys = keysOf<RepairOptions>(repairKeys);
 
 /**
  * The repair of damaged teeth that have been built up: what to turn, saw, cut and measure, and the
@@ -62,8 +73,8 @@ const keys = ["damaged", "startSpace", "backlash", "mateThinning", "saw", "setti
  * ```
  */
 export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair {
-  const checked = checkRepair(options);
-  return repairOf(gear, recutPlan(gear.teeth, checked), checked);
+  const { damaged, startSpace, ...checked } = checkRepair(options);
+  return repairOf(gear, recutPlan(gear.teeth, { damaged, startSpace }), checked);
 }
 
 /** Checks the options that belong together; each part checks its own. */

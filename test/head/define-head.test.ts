@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, type HeadSpec, ownedCircles, readyHeads } from "../../src/index.ts";
+import { checkHead, defineHead, type HeadSpec, ownedCircles, readyHeads } from "../../src/index.ts";
 import { headSpecs } from "../support/arbitraries.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
 
@@ -19,6 +19,7 @@ describe("defineHead completes what is left out", () => {
       directPlates: [],
       rearPin: false,
       gears: [],
+      idlers: null,
       gearing: null,
       ring: null,
       dial: null,
@@ -135,7 +136,7 @@ describe("ready heads", () => {
 const outOfRange = (given: string) =>
   `wormRatio: ${given} is out of range; give at most 100,000, as a fraction over at most 1,000`;
 const noNumber = 'is not an exact number; give a whole number or a fraction in quotes, such as "81/2"';
-const allKeys = "$schema, id, name, wormRatio, plates, directPlates, rearPin, gears, gearing, ring, dial, mounted";
+const allKeys = "$schema, id, name, wormRatio, plates, directPlates, rearPin, gears, idlers, gearing, ring, dial, mounted";
 
 describe("defineHead refuses a worm ratio", () => {
   it.each([
@@ -368,10 +369,63 @@ describe("defineHead lists all the faults", () => {
     expect(define(spec)).toThrow(/^there is no key "colour".*; wormRatio: 0 is not above 0; gears\[0\]: 3 is not/);
   });
 
-  it("but no more than twelve, and how many there are besides", () => {
-    const faults = refusal(withPlates({ gears: new Array(40).fill(1) }));
-    expect(faults).toHaveLength(13);
-    expect(faults.at(-1)).toEqual({ code: "too-many", place: "", problem: "and 28 more faults" });
-    expect(refusal(withPlates({ gears: new Array(12).fill(1) }))).toHaveLength(12);
+  it("all of them, of which the sentence names the first dozen and says how many more there are", () => {
+    const many = withPlates({ gears: new Array(40).fill(1) });
+    expect(refusal(many).map(({ place }) => place)).toEqual(Array.from({ length: 40 }, (_, index) => `gears[${index}]`));
+    expect(many).toThrow(/; gears\[11\]: 1 is not a whole number from 8 to 1,000; and 28 more faults$/);
+    expect(withPlates({ gears: new Array(13).fill(1) })).toThrow(/; and 1 more fault$/);
+    expect(withPlates({ gears: new Array(12).fill(1) })).toThrow(/; gears\[11\]: 1 is not a whole number from 8 to 1,000$/);
+  });
+});
+
+describe("checkHead", () => {
+  it("of a right description gives the head that defineHead makes", () => {
+    fc.assert(
+      fc.property(headSpecs(), (spec) => {
+        expect(checkHead(spec)).toEqual({ ok: true, head: defineHead(spec) });
+      }),
+    );
+  });
+
+  it("of anything at all gives the faults for which defineHead refuses it, and throws nothing", () => {
+    const anything = fc.anything({ withBigInt: true, withDate: true, withSparseArray: true, withMap: true, withSet: true });
+    const like = fc.record(
+      {
+        wormRatio: fc.oneof(fc.constant(40), anything),
+        plates: fc.oneof(
+          fc.array(fc.oneof(anything, fc.record({ name: anything, circles: anything, faces: anything }))),
+          anything,
+        ),
+        gears: fc.oneof(fc.array(anything), anything),
+        gearing: fc.oneof(fc.record({ idlersWithCrank: anything, greatestPlateRatio: anything }), anything),
+        directPlates: fc.oneof(fc.array(fc.record({ name: anything, holes: anything })), anything),
+        ring: anything,
+        dial: anything,
+        mounted: anything,
+        idlers: anything,
+        id: anything,
+        name: anything,
+      },
+      { requiredKeys: [] },
+    );
+    fc.assert(
+      fc.property(fc.oneof(anything, like), (spec) => {
+        const checked = checkHead(spec);
+        expect(checked.ok ? [] : checked.faults).toEqual(refusal(define(spec)));
+        if (!checked.ok) expect(checked.faults.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("takes no list with gaps", () => {
+    const gaps = [{ name: "1", circles: Object.assign(new Array(3), { 0: 15, 2: 17 }) }];
+    expect(refusalLines(define({ wormRatio: 40, plates: gaps }))).toEqual([
+      "plates[0].circles[1]: undefined is not a whole number from 2 to 10,000",
+    ]);
+    expect(refusal(define({ wormRatio: 40, plates: new Array(2) })).map(({ place }) => place)).toEqual([
+      "plates[0]",
+      "plates[1]",
+    ]);
   });
 });

@@ -1,0 +1,62 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { checkIsHead } from "../../src/head/check-is-head.ts";
+import { defineHead, dialReadings, type Head, ownedCircles, prepare, readyHeads, unequalSpacing } from "../../src/index.ts";
+import { revolutions } from "../../src/number/exact.ts";
+import { headSpecs } from "../support/arbitraries.ts";
+import { refusal, refusalLines } from "../support/refusal.ts";
+
+const description = { wormRatio: 40, plates: [{ name: "1", circles: [15, 16] }] };
+
+it("every head is a head, also through JSON", () => {
+  fc.assert(
+    fc.property(headSpecs().map(defineHead), (head) => {
+      for (const each of [head, JSON.parse(JSON.stringify(head))]) expect(refusal(() => checkIsHead(each))).toEqual([]);
+    }),
+  );
+  for (const head of readyHeads) expect(refusal(() => checkIsHead(head))).toEqual([]);
+});
+
+describe("what is no head is refused, and it is said how to make one", () => {
+  it.each([
+    ["a description", description, "its id is missing or not as a head has it; defineHead makes a head of it"],
+    [
+      "one that is written out",
+      { ...defineHead(description), plates: description.plates },
+      "its plates is missing or not as a head has it; defineHead makes a head of it",
+    ],
+    [
+      "a worm ratio as a number",
+      { ...defineHead(description), wormRatio: 40 },
+      "its wormRatio is missing or not as a head has it; defineHead makes a head of it",
+    ],
+    [
+      "its id",
+      "ratio-40-plates-15-49",
+      '"ratio-40-plates-15-49" is not a head; defineHead makes one, and readyHeads are there to use',
+    ],
+    ["nothing", undefined, "undefined is not a head; defineHead makes one, and readyHeads are there to use"],
+    ["a list", readyHeads, "a list is not a head; defineHead makes one, and readyHeads are there to use"],
+  ])("%s", (_, given, told) => {
+    expect(refusalLines(() => checkIsHead(given))).toEqual([`head: ${told}`]);
+  });
+
+  it("whichever part is missing", () => {
+    const [head] = readyHeads;
+    for (const part of Object.keys(head ?? {})) {
+      const { [part as keyof Head]: _, ...rest } = head as Head;
+      expect(refusal(() => checkIsHead(rest))).toMatchObject([{ code: "unreadable", place: "head" }]);
+    }
+  });
+
+  it.each([
+    ["dialReadings", (head: Head) => dialReadings(head, 12)],
+    ["unequalSpacing", (head: Head) => unequalSpacing(head, [revolutions(1, 6)])],
+    ["ownedCircles", (head: Head) => ownedCircles(head)],
+    ["prepare", (head: Head) => prepare(head)],
+  ])("by %s", (_, ask) => {
+    for (const given of [description, undefined, null, 40]) {
+      expect(refusal(() => ask(given as unknown as Head))).toMatchObject([{ place: "head" }]);
+    }
+  });
+});

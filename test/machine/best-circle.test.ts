@@ -1,0 +1,51 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { defineHead, ownedCircles } from "../../src/index.ts";
+import { bestCircleFor } from "../../src/machine/best-circle.ts";
+import { rational } from "../../src/number/ratio.ts";
+import { headSpecs } from "../support/arbitraries.ts";
+import { turnsOf } from "../support/bench.ts";
+
+/** How far a place of the work, n/d of a turn, is from the nearest hole, over one common size for all circles. */
+function offBy(n: bigint, d: bigint, worm: { n: bigint; d: bigint }, holes: bigint): { off: bigint; over: bigint } {
+  const [part, whole] = [worm.n * n * holes, worm.d * d];
+  const past = part % whole;
+  return { off: past * 2n > whole ? whole - past : past, over: whole * holes };
+}
+
+const larger = (a: { off: bigint; over: bigint }, b: { off: bigint; over: bigint }) => a.off * b.over > b.off * a.over;
+const places = fc.array(fc.tuple(fc.bigInt({ min: 0n, max: 4000n }), fc.bigInt({ min: 1n, max: 2000n })), {
+  minLength: 1,
+  maxLength: 8,
+});
+
+it("is the one that trying every circle at every place finds, in the order of preference", () => {
+  fc.assert(
+    fc.property(headSpecs().map(defineHead), places, fc.nat(), (head, wanted, pick) => {
+      const worm = turnsOf(head.wormRatio);
+      const mounted = pick % 2 === 0 ? null : (head.plates[pick % Math.max(1, head.plates.length)]?.name ?? null);
+      const judged = ownedCircles(head).map((circle) => ({
+        circle,
+        worst: wanted.map(([n, d]) => offBy(n, d, worm, BigInt(circle.holes))).reduce((a, b) => (larger(b, a) ? b : a)),
+      }));
+      const least = judged.filter(({ worst }) => !judged.some((other) => larger(worst, other.worst)));
+      const isExact = least[0]?.worst.off === 0n;
+      const onMounted = least.filter(({ circle }) => circle.plate === mounted);
+      const among = (onMounted.length > 0 ? onMounted : least).map(({ circle }) => circle);
+      const holes = (isExact ? Math.min : Math.max)(...among.map((circle) => circle.holes));
+      const angles = wanted.map(([n, d]) => rational(n, d));
+      expect(bestCircleFor(head, angles, mounted)).toEqual(among.find((circle) => circle.holes === holes) ?? null);
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+it("is found in no time among thousands of circles at a hundred thousand places", () => {
+  const circles = Array.from({ length: 60 }, (_, index) => 9_000 + index);
+  const plate = (name: number) => ({ name: String(name), circles: circles.map((holes) => holes - 60 * (name % 100)) });
+  const head = defineHead({ wormRatio: "99991/997", plates: Array.from({ length: 50 }, (_, index) => plate(index)) });
+  const start = performance.now();
+  const angles = Array.from({ length: 100_000 }, (_, index) => rational(index * index, 1_296_000));
+  expect(bestCircleFor(head, angles, null)).not.toBeNull();
+  expect(performance.now() - start).toBeLessThan(5000);
+});

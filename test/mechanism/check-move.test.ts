@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { exactSettings, indexDivisions, nearSettings, ratio, type SetMove } from "../../src/index.ts";
+import { checkMove } from "../../src/mechanism/check-move.ts";
+import { threePlates } from "../support/ready.ts";
+import { refusalLines } from "../support/refusal.ts";
+
+const move = { wormRatio: ratio(40), turns: 0, spaces: 5, circle: 15 };
+
+it("every setting is a move, exact or near", () => {
+  for (const divisions of [12, 51, 69, 127, 383, 1000]) {
+    for (const setting of exactSettings(threePlates, { divisions })) expect(refusalLines(() => checkMove(setting))).toEqual([]);
+    for (const near of nearSettings(threePlates, { divisions }))
+      if (near.moves === "equal") expect(refusalLines(() => checkMove(near))).toEqual([]);
+  }
+  expect(indexDivisions(threePlates, 127).exact).toBe(true);
+});
+
+describe("what is no move is refused", () => {
+  it.each([
+    ["nothing", undefined, /^move: undefined is not an object; its keys may be /],
+    ["gears that are misspelt", { ...move, gear: {} }, /^move: there is no key "gear"; the keys are /],
+    ["a second move that is none", { ...move, second: [] }, /^move\.second: a list is not an object; /],
+    [
+      "a second move with a key too many",
+      { ...move, second: { spaces: 1, circle: 17, direction: "with", turns: 2 } },
+      /^move\.second: there is no key "turns"; the keys are spaces, circle, direction$/,
+    ],
+    [
+      "gears that are no lists",
+      { ...move, gears: { drivers: 56, driven: [24], direction: "with" } },
+      /^move\.gears\.drivers: is not a list; give the teeth of each gear$/,
+    ],
+  ])("%s", (_, given, told) => {
+    const lines = refusalLines(() => checkMove(given as SetMove));
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatch(told);
+  });
+});

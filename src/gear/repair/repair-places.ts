@@ -3,7 +3,7 @@ import type { Place } from "../../machine/place.ts";
 import { type Plan, type PlannedJob, planJob } from "../../machine/plan.ts";
 import type { PlanOptions } from "../../machine/plan-options.ts";
 import type { Way } from "../../machine/way.ts";
-import { keysOf } from "../../number/check-options.ts";
+import { checkKeys, keysOf } from "../../number/check-options.ts";
 import { errorAtRadius } from "../../number/error-at-radius.ts";
 import { searchKeys } from "../../search/exact-settings.ts";
 import type { PreparedHead } from "../../search/prepare.ts";
@@ -48,8 +48,10 @@ const goodEnough = 0.005;
  * the smaller error.
  *
  * @param radius - Of the reference circle, in mm.
+ * @throws {@link InputError} as {@link planJob} does; which teeth are gone to, and where it starts, is for the repair to say.
  */
 export function repairPlan(head: Head | PreparedHead, plan: RecutPlan, radius: number, options: RepairPlaceOptions = {}): Plan {
+  checkKeys(options, placeKeys, "options");
   const target = { divisions: plan.teeth };
   const cuts = plan.spaces.map(({ toothSpace }) => toothSpace);
   const from = { ...options, startTooth: plan.startSpace, matters: cuts };

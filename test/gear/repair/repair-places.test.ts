@@ -137,6 +137,34 @@ describe("the places of a repair", () => {
     expect(places.at(-1)).toMatchObject({ toothSpace: 20, purpose: "prove the count" });
   });
 
+  it("57 teeth with 12 and 13 gone: every place from the start space, by the setting's own moves", () => {
+    const { places } = planned(geared, 57, [12, 13]);
+    expect(places.map(({ toothSpace, purpose }) => `${toothSpace} ${purpose}`)).toEqual([
+      "10 set the cutter",
+      "11 recut",
+      "12 recut",
+      "13 recut",
+      "14 prove the count",
+    ]);
+    expect(places.map(({ position }) => position.by === "moves" && position.from.moves)).toEqual([0, 1, 1, 1, 1]);
+  });
+
+  it("each space is at its own angle from the start space, with one tooth a move or several, exact or near", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(20, 57, 86, 96, 97, 127, 383),
+        fc.uniqueArray(fc.integer({ min: 1, max: 20 }), { minLength: 1, maxLength: 6 }),
+        fc.constantFrom(geared, ungeared, dialOnly),
+        (teeth, damaged, head) => {
+          const { plan, places } = planned(head, teeth, damaged, teeth);
+          const angles = new Map(plan.spaces.map(({ toothSpace, angleFromStart }) => [toothSpace, angleFromStart]));
+          for (const { toothSpace, position } of places.slice(1, -1)) expect(position.angle).toBe(angles.get(toothSpace));
+          expect(places[0]?.position.angle).toBe("0");
+        },
+      ),
+    );
+  });
+
   it("a head with a direct plate alone has no way but that plate", () => {
     const bare = defineHead({ wormRatio: 40, directPlates: [{ name: "nose", holes: 24 }] });
     expect(repairPlan(bare, recutPlan(97, { damaged: [31] }), 97)).toMatchObject({ planned: false });

@@ -1,21 +1,22 @@
 import type { Identification, SpurGear } from "../src/index.ts";
-import { cutterItems } from "../src/words/gear/cutter-items.ts";
-import { measuresNoteWords } from "../src/words/gear/finding-words.ts";
-import { gearItems, pitchName } from "../src/words/gear/gear-items.ts";
 import {
   candidateItems,
+  cutterItems,
   fitExplained,
+  fixed,
+  gearItems,
+  type LengthWords,
   type MarksCounted,
   marksItems,
   measuredItem,
+  measuresNoteWords,
+  noteWords,
   pitchAndForm,
-} from "../src/words/gear/identify-words.ts";
-import { noteWords } from "../src/words/gear/note-words.ts";
-import type { Item } from "../src/words/item.ts";
-import type { LengthWords } from "../src/words/lengths.ts";
-import { fixed, withPlus } from "../src/words/numbers.ts";
+  pitchName,
+  withPlus,
+} from "../src/words/index.ts";
 import { table } from "./table.ts";
-import { line, paragraph } from "./words.ts";
+import { itemLines, line, paragraph } from "./words.ts";
 
 /** The measures of a gear in words. */
 export function gearLines(gear: SpurGear, length: LengthWords): string[] {
@@ -25,11 +26,6 @@ export function gearLines(gear: SpurGear, length: LengthWords): string[] {
     ...itemLines([...gearItems(gear, length), ...cutterItems(gear)]),
     ...noteLines(gear.warnings.map((note) => noteWords(note, length))),
   ];
-}
-
-/** Terms with what is said of them, line by line. */
-export function itemLines(items: readonly Item[]): string[] {
-  return items.map(({ term, text }) => line(term, text));
 }
 
 /** What the person should know, set apart. */

@@ -11,14 +11,31 @@ interface KeyedColumn extends Column {
   readonly key: Key;
 }
 
-/** The places of a job as a table, one line a place. */
-export function placeTable(plan: PlannedJob, head: Head): string[] {
-  const { places, target } = plan;
+/** A column that tells the places; a spare one is told by the others too. */
+export interface LeadColumn extends Column {
+  readonly isSpare?: boolean;
+}
+
+/**
+ * The places of a job as a table, one line a place.
+ *
+ * @param lead - The columns that tell the places; left out, their numbers.
+ */
+export function placeTable(plan: PlannedJob, head: Head, lead: readonly LeadColumn[] = [numbersOf(plan)]): string[] {
   const columns = columnsOf(plan, head);
-  const place = { head: placeNoun(target), cells: places.map(({ tooth }) => String(tooth)) };
-  // Where a scale is read beside it, the true angle is what can be missed most easily.
-  const isTooWide = tableWidth([place, ...columns]) > mostWide && (head.ring !== null || head.dial !== null);
-  return table([place, ...columns.filter(({ key }) => !(isTooWide && key === "angle"))]);
+  // Where a scale is read beside it, the true angle is what can be missed most easily, then the turns since the start.
+  const spareKeys: readonly Key[] = head.ring !== null || head.dial !== null ? ["angle", "turns"] : [];
+  const spare: readonly Column[] = [
+    ...spareKeys.flatMap((key) => columns.filter((column) => column.key === key)),
+    ...lead.filter(({ isSpare }) => isSpare),
+  ];
+  const without = (most: number) => [...lead, ...columns].filter((column) => !spare.slice(0, most).includes(column));
+  const fewest = spare.findIndex((_, most) => tableWidth(without(most)) <= mostWide);
+  return table(without(fewest < 0 ? spare.length : fewest));
+}
+
+function numbersOf({ places, target }: PlannedJob): Column {
+  return { head: placeNoun(target), cells: places.map(({ tooth }) => String(tooth)) };
 }
 
 /** A column as it is told here; null where another tells it too. */

@@ -1,29 +1,39 @@
-import type { Head, NearRecut, RepairOnHead } from "../src/index.ts";
-import { cutterItems } from "../src/words/gear/cutter-items.ts";
-import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
-import { noteWords } from "../src/words/gear/note-words.ts";
-import { checkItems } from "../src/words/gear/rebuilt-check-words.ts";
-import { cuttingCautions, heatCautions } from "../src/words/gear/repair-cautions.ts";
+import type { Head, PlannedJob, RepairOnHead } from "../src/index.ts";
 import {
+  betweenWords,
   blankItems,
   centringItems,
+  checkItems,
+  cutterItems,
+  cuttingCautions,
   errorAtPitch,
+  gearInShort,
+  gearItems,
+  headLine,
+  heatCautions,
+  type Item,
+  type LengthWords,
+  noteWords,
   numbering,
+  proofShort,
+  provingWords,
+  purposeWords,
   sawItems,
+  startWords,
   teethInRuns,
   thinItems,
+  wayItems,
+  wayShort,
+  wayTitle,
   withTheMate,
-} from "../src/words/gear/repair-items.ts";
-import type { Item } from "../src/words/item.ts";
-import type { LengthWords } from "../src/words/lengths.ts";
-import { itemLines, noteLines } from "./gear-words.ts";
-import { placeLines } from "./repair-places.ts";
-import { nearMoveLines, settingLines, settingTitle } from "./setting-words.ts";
-import { headLine, line, paragraph, plateName } from "./words.ts";
+} from "../src/words/index.ts";
+import { noteLines } from "./gear-words.ts";
+import { type LeadColumn, placeTable } from "./place-table.ts";
+import { apart, itemLines, line, paragraph } from "./words.ts";
 
 /** Everything for a repair, in the order of the work. */
-export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
-  const { gear, repair } = job;
+export function repairLines(repaired: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
+  const { gear, repair } = repaired;
   return [
     `REPAIR OF A GEAR: ${gearInShort(gear)}`,
     headLine(head),
@@ -32,11 +42,11 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
     ...part("THE GEAR", gearItems(gear, length)),
     ...part("BEFORE ANY HEAT", heatCautions),
     ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
-    ...settingPart(job, head, length),
+    ...settingPart(repaired, head, length),
     ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
-    ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
-    ...part("CHECK EACH REBUILT TOOTH", checkingItems(job, length)),
+    ...part("CUT", [...cutterItems(gear), ...centringItems(repaired, length)]),
+    ...part("CHECK EACH REBUILT TOOTH", checkingItems(repaired, length)),
     ...noteLines(repair.warnings.map((note) => noteWords(note, length))),
   ];
 }
@@ -50,58 +60,55 @@ function part(title: string, items: readonly Item[]): string[] {
   return ["", `  ${title}`, "", ...itemLines(items)];
 }
 
-function settingPart(job: RepairOnHead, head: Head, length: LengthWords): string[] {
-  const { setting, near, gear } = job;
-  const [best, ...others] = near;
-  if (setting !== null) {
-    return ["", `  SET UP: ${settingTitle(setting)}: exact`, "", ...settingLines(setting, head), "", ...placeLines(job, head)];
-  }
-  if (best === undefined)
+function settingPart(repaired: RepairOnHead, head: Head, length: LengthWords): string[] {
+  const { gear, job } = repaired;
+  if (!job.planned) {
     return [
       "",
       "  NOT POSSIBLE, not even nearly, with what this head has",
       "",
       paragraph(`Ask for the count by itself, turns-and-holes ${gear.teeth}, to see what would help.`),
     ];
+  }
+  const { way, exact } = job;
   return [
     "",
-    `  SET UP: NEAR ONLY, NOT EXACT: ${nearTitle(best)}`,
+    `  SET UP: ${exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`}`,
     "",
-    ...nearSetting(best, head),
-    line(
-      "Off by",
-      `${best.worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(best.worstArcSeconds, gear, length)}`}${best.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : ""}`,
-    ),
-    ...others
-      .filter(isPlain)
-      .slice(0, mostOthers)
-      .map((way, index) =>
-        line(index === 0 ? "Or" : "", `~ ${nearTitle(way).toLowerCase()}: ${errorAtPitch(way.worstArcSeconds, gear, length)}`),
-      ),
+    ...itemLines(wayItems(way, head)),
+    ...(way.setting.exact ? [line("Proof", proofShort(way.setting))] : offByLines(job, repaired, length)),
     "",
-    ...placeLines(job, head),
+    paragraph(startWords(way)),
+    "",
+    ...placeTable(job, head, leadColumns(repaired)),
+    ...apart([paragraph(provingWords)]),
   ];
 }
 
 const mostOthers = 3;
 
-/** Ways of several teeth per move are long for a few teeth; --json has them. */
-function isPlain(way: NearRecut): boolean {
-  return way.by !== "moves" || way.setting.teethPerMove === 1;
-}
-
-function nearTitle(way: NearRecut): string {
-  if (way.by === "moves") return settingTitle(way.setting);
-  return { "nearest-hole": "THE NEAREST HOLES", dial: "BY THE DIAL", ring: "BY THE RING" }[way.by];
-}
-
-function nearSetting(way: NearRecut, head: Head): string[] {
-  if (way.by === "moves") return nearMoveLines(way.setting, head);
-  if (way.circle === null) return [line("Set", `every space by the ${way.by} from the start space; no error adds to the next`)];
+/** How far off the way is at the spaces that are cut, and what others would be. */
+function offByLines({ way, others, worstArcSeconds }: PlannedJob, { gear }: RepairOnHead, length: LengthWords): string[] {
+  const grows = way.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : "";
+  const worst = worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(worstArcSeconds, gear, length)}`;
   return [
-    line("Plate", `${plateName(way.circle).replace("plate ", "")}, circle of ${way.circle.holes} holes`),
-    line("Set", "every space by itself, counted in crank turns and holes from the start space; no error adds to the next"),
-    line("Plate stop pin", "in"),
+    line("Off by", `${worst}${grows}`),
+    ...others
+      // Ways of several teeth per move are long for a few teeth; --json has them.
+      .filter((other) => other.by !== "moves" || other.setting.teethPerMove === 1)
+      .slice(0, mostOthers)
+      .map((other, index) =>
+        line(index === 0 ? "Or" : "", `~ ${wayShort(other)}: ${errorAtPitch(other.worstArcSeconds, gear, length)}`),
+      ),
+  ];
+}
+
+/** The number of a space is that of the tooth before it. */
+function leadColumns({ moves, repair: { plan } }: RepairOnHead): readonly LeadColumn[] {
+  return [
+    { head: "space", cells: moves.map(({ toothSpace }) => String(toothSpace)), isSpare: true },
+    { head: "do", cells: moves.map(({ purpose }) => purposeWords[purpose]) },
+    { head: "between", cells: moves.map(({ toothSpace }) => betweenWords(toothSpace, plan)) },
   ];
 }
 

@@ -1,6 +1,5 @@
 import { countsFromMarks, identifyGear, overPins } from "../src/index.ts";
-import { gearWithTexts, identificationWithTexts } from "../src/words/gear/with-texts.ts";
-import { lengthsIn } from "../src/words/lengths.ts";
+import { gearWithTexts, identificationWithTexts, lengthsIn } from "../src/words/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { askedAs, gearFrom, gearOptions, number, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
 import { candidateLines, gearLines, marksLines } from "./gear-words.ts";

@@ -1,18 +1,20 @@
 import type { Identification, SpurGear } from "../src/index.ts";
-import { cutterItems } from "../src/words/gear/cutter-items.ts";
-import { measuresNoteWords } from "../src/words/gear/finding-words.ts";
-import { gearItems, pitchName } from "../src/words/gear/gear-items.ts";
 import {
   candidateItems,
+  cutterItems,
   fitExplained,
+  fixed,
+  gearItems,
+  type LengthWords,
   type MarksCounted,
   marksItems,
   measuredItem,
+  measuresNoteWords,
+  noteWords,
   pitchAndForm,
-} from "../src/words/gear/identify-words.ts";
-import { noteWords } from "../src/words/gear/note-words.ts";
-import type { LengthWords } from "../src/words/lengths.ts";
-import { fixed, withPlus } from "../src/words/numbers.ts";
+  pitchName,
+  withPlus,
+} from "../src/words/index.ts";
 import { table } from "./table.ts";
 import { itemLines, line, paragraph } from "./words.ts";
 

@@ -11,15 +11,30 @@ interface KeyedColumn extends Column {
   readonly key: Key;
 }
 
-/** The places of a job as a table, one line a place; `first` names them, by their teeth where left out. */
-export function placeTable(plan: PlannedJob, head: Head, first: readonly Column[] = [toothColumn(plan)]): string[] {
-  const columns = columnsOf(plan, head);
-  // Where a scale is read beside it, the true angle is what can be missed most easily.
-  const isTooWide = tableWidth([...first, ...columns]) > mostWide && (head.ring !== null || head.dial !== null);
-  return table([...first, ...columns.filter(({ key }) => !(isTooWide && key === "angle"))]);
+/** A column that tells the places; a spare one is told by the others too. */
+export interface LeadColumn extends Column {
+  readonly isSpare?: boolean;
 }
 
-function toothColumn({ places, target }: PlannedJob): Column {
+/**
+ * The places of a job as a table, one line a place.
+ *
+ * @param lead - The columns that tell the places; left out, their numbers.
+ */
+export function placeTable(plan: PlannedJob, head: Head, lead: readonly LeadColumn[] = [numbersOf(plan)]): string[] {
+  const columns = columnsOf(plan, head);
+  // Where a scale is read beside it, the true angle is what can be missed most easily, then the turns since the start.
+  const spareKeys: readonly Key[] = head.ring !== null || head.dial !== null ? ["angle", "turns"] : [];
+  const spare: readonly Column[] = [
+    ...spareKeys.flatMap((key) => columns.filter((column) => column.key === key)),
+    ...lead.filter(({ isSpare }) => isSpare),
+  ];
+  const without = (most: number) => [...lead, ...columns].filter((column) => !spare.slice(0, most).includes(column));
+  const fewest = spare.findIndex((_, most) => tableWidth(without(most)) <= mostWide);
+  return table(without(fewest < 0 ? spare.length : fewest));
+}
+
+function numbersOf({ places, target }: PlannedJob): Column {
   return { head: placeNoun(target), cells: places.map(({ tooth }) => String(tooth)) };
 }
 

@@ -1,7 +1,6 @@
 import { loadHead } from "../booklet/head-file.ts";
 import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
-import { repairWithTexts } from "../src/words/gear/with-texts.ts";
-import { lengthsIn } from "../src/words/lengths.ts";
+import { lengthsIn, repairWithTexts } from "../src/words/index.ts";
 import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
 import { askedAs, gearFrom, gearOptions, millimetresFromZero, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
 import type { More } from "./more.ts";
@@ -59,22 +58,25 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
     throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
-  const job = askedAs(values, () => repairOnHead(head, gear, repairOptions(teeth, values)));
+  const repaired = askedAs(values, () => repairOnHead(head, gear, repairOptions(teeth, values)));
   const length = lengthsIn(unitOf(values));
   const sheet =
     values.sheet === undefined
       ? null
       : await printed(values.sheet, values, {
-          job,
+          job: repaired,
           head,
           inches: unitOf(values) === "in",
           sawGiven: values.saw !== undefined,
         });
   return {
-    data: { ...repairWithTexts(job), ...(sheet !== null && { sheet }) },
-    lines: [...repairLines(job, head, length, values.saw !== undefined), ...(sheet === null ? [] : ["", line("Sheet", sheet)])],
+    data: { ...repairWithTexts(repaired), ...(sheet !== null && { sheet }) },
+    lines: [
+      ...repairLines(repaired, head, length, values.saw !== undefined),
+      ...(sheet === null ? [] : ["", line("Sheet", sheet)]),
+    ],
     json: values.json === true,
-    code: job.exact ? 0 : 1,
+    code: repaired.exact ? 0 : 1,
   };
 }
 
@@ -83,12 +85,12 @@ async function printed(
   { paper, force }: RepairGiven,
   sheet: import("../booklet/index.ts").RepairSheet,
 ): Promise<string> {
-  const { job } = sheet;
-  if (!job.job.planned)
+  const { job: repaired } = sheet;
+  if (!repaired.job.planned)
     throw fault(
       "cannot-be-made",
       "--sheet",
-      `${job.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
+      `${repaired.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
     );
   // Kept apart from this file, which is packed: pdfkit is loaded only where something is printed.
   const { printRepairSheet } = await import("./booklet.ts");

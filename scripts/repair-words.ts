@@ -1,29 +1,39 @@
-import type { Head, PlannedJob, RepairOnHead, SpurGear } from "../src/index.ts";
-import { cutterItems } from "../src/words/gear/cutter-items.ts";
-import { gearInShort, gearItems } from "../src/words/gear/gear-items.ts";
-import { noteWords } from "../src/words/gear/note-words.ts";
-import { checkItems } from "../src/words/gear/rebuilt-check-words.ts";
-import { cuttingCautions, heatCautions } from "../src/words/gear/repair-cautions.ts";
+import type { Head, PlannedJob, RepairOnHead } from "../src/index.ts";
 import {
+  betweenWords,
   blankItems,
   centringItems,
+  checkItems,
+  cutterItems,
+  cuttingCautions,
   errorAtPitch,
+  gearInShort,
+  gearItems,
+  headLine,
+  heatCautions,
+  type Item,
+  type LengthWords,
+  noteWords,
   numbering,
+  proofShort,
+  provingWords,
+  purposeWords,
   sawItems,
+  startWords,
   teethInRuns,
   thinItems,
+  wayItems,
+  wayShort,
+  wayTitle,
   withTheMate,
-} from "../src/words/gear/repair-items.ts";
-import { cautionItems, headLine, proofShort, wayItems, wayShort, wayTitle } from "../src/words/index.ts";
-import type { Item } from "../src/words/item.ts";
-import type { LengthWords } from "../src/words/lengths.ts";
+} from "../src/words/index.ts";
 import { noteLines } from "./gear-words.ts";
-import { placeLines } from "./repair-places.ts";
-import { itemLines, line, paragraph } from "./words.ts";
+import { type LeadColumn, placeTable } from "./place-table.ts";
+import { apart, itemLines, line, paragraph } from "./words.ts";
 
 /** Everything for a repair, in the order of the work. */
-export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
-  const { gear, repair } = job;
+export function repairLines(repaired: RepairOnHead, head: Head, length: LengthWords, sawGiven: boolean): string[] {
+  const { gear, repair } = repaired;
   return [
     `REPAIR OF A GEAR: ${gearInShort(gear)}`,
     headLine(head),
@@ -32,26 +42,26 @@ export function repairLines(job: RepairOnHead, head: Head, length: LengthWords, 
     ...part("THE GEAR", gearItems(gear, length)),
     ...part("BEFORE ANY HEAT", heatCautions),
     ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
-    ...settingPart(job, head, length),
-    ...part("AT THE CUTTER", [...wayCautions(job), ...cuttingCautions]),
+    ...settingPart(repaired, head, length),
+    ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
-    ...part("CUT", [...cutterItems(gear), ...centringItems(job, length)]),
-    ...part("CHECK EACH REBUILT TOOTH", checkingItems(job, length)),
+    ...part("CUT", [...cutterItems(gear), ...centringItems(repaired, length)]),
+    ...part("CHECK EACH REBUILT TOOTH", checkingItems(repaired, length)),
     ...noteLines(repair.warnings.map((note) => noteWords(note, length))),
   ];
 }
 
-/** What to mind on the way taken, before the cutter itself; nothing where the head can do none of it. */
-function wayCautions({ job }: RepairOnHead): readonly Item[] {
-  return job.planned ? cautionItems(job.cautions.filter(({ code }) => code === "one-way")) : [];
-}
+const oneWay: Item = {
+  term: "One way",
+  text: "Turn one way only. Past the hole or mark: go back half a turn or more and come up to it again.",
+};
 
 function part(title: string, items: readonly Item[]): string[] {
   return ["", `  ${title}`, "", ...itemLines(items)];
 }
 
-function settingPart(repair: RepairOnHead, head: Head, length: LengthWords): readonly string[] {
-  const { job, gear } = repair;
+function settingPart(repaired: RepairOnHead, head: Head, length: LengthWords): string[] {
+  const { gear, job } = repaired;
   if (!job.planned) {
     return [
       "",
@@ -60,33 +70,47 @@ function settingPart(repair: RepairOnHead, head: Head, length: LengthWords): rea
       paragraph(`Ask for the count by itself, turns-and-holes ${gear.teeth}, to see what would help.`),
     ];
   }
-  const { way } = job;
+  const { way, exact } = job;
   return [
     "",
-    `  SET UP: ${job.exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`}`,
+    `  SET UP: ${exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`}`,
     "",
     ...itemLines(wayItems(way, head)),
-    ...(way.setting.exact ? [line("Proof", proofShort(way.setting))] : itemLines(nearItems(job, gear, length))),
+    ...(way.setting.exact ? [line("Proof", proofShort(way.setting))] : offByLines(job, repaired, length)),
     "",
-    ...placeLines(repair, job, head),
-  ];
-}
-
-/** How far off the way taken is over the spaces to be cut, and the other ways. */
-function nearItems({ worstArcSeconds, others, way }: PlannedJob, gear: SpurGear, length: LengthWords): readonly Item[] {
-  const off = (arcSeconds: number) => errorAtPitch(arcSeconds, gear, length);
-  const grows = way.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : "";
-  return [
-    { term: "Off by", text: `${worstArcSeconds === 0 ? "nothing" : `no space to cut over ${off(worstArcSeconds)}`}${grows}` },
-    // Ways of several teeth per move are long for a few teeth; --json has them.
-    ...others
-      .filter(({ setting }) => setting.teethPerMove === 1)
-      .slice(0, mostOthers)
-      .map((other, index) => ({ term: index === 0 ? "Or" : "", text: `~ ${wayShort(other)}: ${off(other.worstArcSeconds)}` })),
+    paragraph(startWords(way)),
+    "",
+    ...placeTable(job, head, leadColumns(repaired)),
+    ...apart([paragraph(provingWords)]),
   ];
 }
 
 const mostOthers = 3;
+
+/** How far off the way is at the spaces that are cut, and what others would be. */
+function offByLines({ way, others, worstArcSeconds }: PlannedJob, { gear }: RepairOnHead, length: LengthWords): string[] {
+  const grows = way.by === "moves" ? "; count from START only, and no further than PROVE: the error grows with every move" : "";
+  const worst = worstArcSeconds === 0 ? "nothing" : `no space to cut over ${errorAtPitch(worstArcSeconds, gear, length)}`;
+  return [
+    line("Off by", `${worst}${grows}`),
+    ...others
+      // Ways of several teeth per move are long for a few teeth; --json has them.
+      .filter((other) => other.by !== "moves" || other.setting.teethPerMove === 1)
+      .slice(0, mostOthers)
+      .map((other, index) =>
+        line(index === 0 ? "Or" : "", `~ ${wayShort(other)}: ${errorAtPitch(other.worstArcSeconds, gear, length)}`),
+      ),
+  ];
+}
+
+/** The number of a space is that of the tooth before it. */
+function leadColumns({ moves, repair: { plan } }: RepairOnHead): readonly LeadColumn[] {
+  return [
+    { head: "space", cells: moves.map(({ toothSpace }) => String(toothSpace)), isSpare: true },
+    { head: "do", cells: moves.map(({ purpose }) => purposeWords[purpose]) },
+    { head: "between", cells: moves.map(({ toothSpace }) => betweenWords(toothSpace, plan)) },
+  ];
+}
 
 function checkingItems({ gear, repair }: RepairOnHead, length: LengthWords): readonly Item[] {
   return [

@@ -44,7 +44,7 @@ export {
   thinItems,
   withTheMate,
 } from "./gear/repair-items.ts";
-export { betweenWords, proveWords, purposeWords, startWords } from "./gear/repair-place-words.ts";
+export { betweenWords, provingWords, purposeWords, startWords } from "./gear/repair-place-words.ts";
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";

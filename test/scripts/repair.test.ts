@@ -71,6 +71,31 @@ describe("the words of a repair", () => {
     expect(said.stdout).toMatchSnapshot();
   });
 
+  it("a span from a rebuilt tooth to a worn one is limited by what both have lost", async () => {
+    const words = ["40", "--module", "3", "--damaged", "7,8", "--backlash", "0.3", "--span", "41.3 over 5"];
+    const { stdout } = await run(["repair", ...words]);
+    expect(stdout.replace(/\s+/g, " ")).toContain(
+      "Span over 5 teeth, from a rebuilt tooth to a sound one: 41.347 mm to 41.417 mm (teeth 3–7, 7–11, 4–8, 8–12)",
+    );
+  });
+
+  it("who works in inches gets inches alone, in refusals too", async () => {
+    const gear = ["40", "--dp", "8", "--damaged", "7,8"];
+    const said = await run(["repair", ...gear, "--backlash", "0.01in", "--off-centre", "0.002in", "--saw", "0.05in"]);
+    expect(said.code).toBe(0);
+    expect(said.stdout).not.toMatch(/\bmm\b/);
+    for (const [option, length, sentence] of [
+      ["--saw", "0.5in", "--saw: 0.5 in would cut into the flanks; give at most 0."],
+      ["--saw-depth", "1in", "--saw-depth: 1 in is deeper than the tooth; give at most the whole depth, 0.2812 in"],
+      ["--off-centre", "9in", "--off-centre: 9 in is not a distance off centre; give 0 in to 2.5 in"],
+      ["--backlash", "1in", "--backlash: 1 in leaves nothing of a tooth 0.1963 in thick"],
+    ] as const) {
+      const { stderr } = await run(["repair", ...gear, option, length]);
+      expect(stderr).toContain(sentence);
+      expect(stderr).not.toMatch(/\bmm\b/);
+    }
+  });
+
   it("repair --help", async () => {
     const { code, stdout } = await run(["repair", "--help"]);
     expect(code).toBe(0);

@@ -6,6 +6,7 @@ import type { LengthWords } from "../lengths.ts";
 
 /** A measure to take on the rebuilt teeth, in words. */
 export interface CheckInWords {
+  readonly code: RebuiltCheck["code"];
   readonly what: string;
   /** What it may be: a tooth at either end is right. */
   readonly limits: string;
@@ -20,6 +21,7 @@ export interface CheckInWords {
 export function checksInWords(gear: SpurGear, { plan, check }: ToothRepair, length: LengthWords): readonly CheckInWords[] {
   const setTo = (mm: number) => length.asShown(mm);
   return rebuiltChecks(gear, plan, check?.mayLose ?? null, setTo).map((each) => ({
+    code: each.code,
     what: whatWords(each, length),
     limits: each.least === null ? `${length.downTo(each.most)} at most` : length.between(each.least, each.most),
     places: placeWords(each),
@@ -58,14 +60,12 @@ const conditions: Readonly<Record<CheckCondition, string>> = {
 
 const mostPlaces = 12;
 
-/** The checks one by one, each with the places that it is taken at. */
+/** The checks one by one, with the places of those that are not taken on each tooth alone. */
 export function checkItems(gear: SpurGear, repair: ToothRepair, length: LengthWords): readonly Item[] {
-  const measures = checksInWords(gear, repair, length).map(({ what, limits, places }, index) => {
+  const measures = checksInWords(gear, repair, length).map(({ code, what, limits, places }, index) => {
     const more = places.length > mostPlaces ? " and so on" : "";
-    return {
-      term: index === 0 ? "Measure" : "",
-      text: `${what}: ${limits} (${places.slice(0, mostPlaces).join(", ")}${more})`,
-    };
+    const at = code === "across" ? "" : ` (${code === "span" ? "teeth " : ""}${places.slice(0, mostPlaces).join(", ")}${more})`;
+    return { term: index === 0 ? "Measure" : "", text: `${what}: ${limits}${at}` };
   });
   return [...measures, ...conditionItems(repair)];
 }

@@ -1,23 +1,32 @@
 import type { RecutPlan } from "../../gear/repair/damaged-teeth.ts";
-import type { RepairPlace, RepairPurpose } from "../../gear/repair/repair-places.ts";
+import type { RepairPurpose } from "../../gear/repair/repair-places.ts";
+import type { Way } from "../../machine/way.ts";
+import { type GoesBy, goesBy } from "../place-words.ts";
 
-/** What is done at a space, in a table. */
-export const purposeWords: Readonly<Record<RepairPurpose, string>> = {
+/** What is done at a space, in a word. */
+export const purposeWords: Readonly<Record<RepairPurpose, string>> = Object.freeze({
   "set the cutter": "START",
   recut: "cut",
   "prove the count": "PROVE",
+});
+
+const goOn: Readonly<Record<GoesBy, string>> = {
+  marks: "",
+  "spindle-holes": " Go on by spaces from the line before.",
+  "index-holes": " Go on by turns + spaces from the line before.",
 };
 
-/** The two teeth of a space, those built up marked by a star: `30 | 31*`. */
-export function betweenWords({ toothSpace }: RepairPlace, { damaged, teeth }: RecutPlan): string {
+/** How a list of the places begins, and what its marks mean. */
+export function startWords(way: Way): string {
+  return `START: a sound space. Set the cutter in it, then the scales to its line.${goOn[goesBy(way)]} * marks a built-up tooth; a flank without it is sound: it guides, do not cut it.`;
+}
+
+/** How the count is proved before any metal is cut. */
+export const provingWords =
+  "PROVE: a sound space past the last cut. Before any metal is cut go there with the cutter stopped and see that it drops in; if not, the count or the setting is wrong. Then go back past START and come up to it again, not on round: the holes would be others, and a near setting further off.";
+
+/** The two teeth beside a space, a built-up one with its mark: `30 | 31*`. */
+export function betweenWords(toothSpace: number, { teeth, damaged }: RecutPlan): string {
   const tooth = (number: number) => `${number}${damaged.includes(number) ? "*" : ""}`;
   return `${tooth(toothSpace)} | ${tooth((toothSpace % teeth) + 1)}`;
 }
-
-/** What a list of the spaces begins with. */
-export const startWords =
-  "START: a sound space. Set the cutter in it, then the scales to its line. * marks a built-up tooth; a flank without it is sound: it guides, do not cut it.";
-
-/** What the last of them is for. */
-export const proveWords =
-  "PROVE: a sound space past the last cut. Before any metal is cut go there with the cutter stopped and see that it drops in; if not, the count or the setting is wrong. Then go back past START and come up to it again, not on round: the holes would be others, and a near setting further off.";

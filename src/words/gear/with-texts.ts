@@ -2,6 +2,7 @@ import type { Residual } from "../../gear/identify/gear-evidence.ts";
 import type { GearCandidate, Identification } from "../../gear/identify/identify-gear.ts";
 import type { RepairOnHead } from "../../gear/repair/repair-on-head.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
+import { planWithWhys } from "../json.ts";
 import { lengthsIn } from "../lengths.ts";
 import { depthRuleWords } from "./depth-rule.ts";
 import { findingWords, measuresNoteWords } from "./finding-words.ts";
@@ -49,12 +50,13 @@ function candidateWithTexts(candidate: GearCandidate): object {
   };
 }
 
-/** A repair on a head, as JSON shows it. */
-export function repairWithTexts(job: RepairOnHead): object {
-  const { gear, repair } = job;
+/** A repair on a head, as JSON shows it; the places of its job stand in `moves`. */
+export function repairWithTexts(repaired: RepairOnHead): object {
+  const { gear, repair, job } = repaired;
   return {
-    ...job,
+    ...repaired,
     gear: gearWithTexts(gear),
+    job: planWithWhys(job),
     repair: {
       ...repair,
       saw: { ...repair.saw, warnings: repair.saw.warnings.map((note) => withText(note, noteWords)) },

@@ -15,21 +15,25 @@ describe("the checks of 40 teeth of module 3, the sound ones a quarter of a mill
   it("span and pins reckon each flank by its own tooth", () => {
     expect(checksInWords(worn, repair, mm)).toEqual([
       {
+        code: "across",
         what: "Across the tooth, caliper blade set to 3.046 mm",
         limits: expect.stringMatching(/^4\.56\d mm to 4\.71\d mm$/),
         places: ["tooth 7", "tooth 8"],
       },
       {
+        code: "span",
         what: "Span over 5 teeth, from a rebuilt tooth to a sound one",
         limits: "41.347 mm to 41.417 mm",
         places: ["3–7", "7–11", "4–8", "8–12"],
       },
       {
+        code: "over-pins",
         what: "Over pins of 5.250 mm, one in the space between a rebuilt tooth and a sound one, one in the sound space opposite",
         limits: expect.stringMatching(/^12\d\.\d{3} mm to 12\d\.\d{3} mm$/),
         places: ["space 6 | 26", "space 8 | 28"],
       },
       {
+        code: "over-pins",
         what: "Over pins of 5.250 mm, one in the space between two rebuilt teeth, one in the sound space opposite",
         limits: expect.stringMatching(/^12\d\.\d{3} mm to 12\d\.\d{3} mm$/),
         places: ["space 7 | 27"],
@@ -47,9 +51,14 @@ describe("the checks of 40 teeth of module 3, the sound ones a quarter of a mill
   it("stands in inches for who works in inches, and names the places of long lists in part", () => {
     const text = checkItems(worn, repair, lengthsIn("in")).map((item) => item.text);
     expect(text.join(" ")).not.toMatch(/mm/);
-    expect(text[1]).toBe("Span over 5 teeth, from a rebuilt tooth to a sound one: 1.6279 in to 1.6305 in (3–7, 7–11, 4–8, 8–12)");
+    expect(text[1]).toBe(
+      "Span over 5 teeth, from a rebuilt tooth to a sound one: 1.6279 in to 1.6305 in (teeth 3–7, 7–11, 4–8, 8–12)",
+    );
     const many = toothRepair(worn, { damaged: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14] });
-    expect(checkItems(worn, many, mm)[0]?.text).toMatch(/at most \(tooth 1, .*tooth 12 and so on\)$/);
+    const said = checkItems(worn, many, mm).map((item) => item.text);
+    expect(said[0]).toMatch(/at most$/);
+    expect(said[2]).toMatch(/at most \(space 40 \| 20, space 14 \| 34\)$/);
+    expect(said[3]).toMatch(/at most \(space 1 \| 21, .*space 12 \| 32 and so on\)$/);
   });
 
   it("without a backlash there is only the most", () => {

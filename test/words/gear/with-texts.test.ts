@@ -34,13 +34,16 @@ describe("what the command prints as JSON is what the library returns, with a se
     }
   });
 
-  it("a repair", () => {
-    const job = repairOnHead(ready("ratio-40-plates-15-49"), gear, { damaged: [3], backlash: 0.1, saw: { depth: 4.2 } });
-    const withTexts = repairWithTexts(job);
-    expect(bare(withTexts)).toEqual(bare(job));
-    const { repair } = withTexts as { repair: { warnings: { code: string; text: string }[]; saw: { warnings: unknown[] } } };
-    expect(repair.warnings.map(({ code }) => code)).toEqual(job.repair.warnings.map(({ code }) => code));
-    for (const { text } of repair.warnings) expect(text).toMatch(/\.$/);
+  it("a repair, its places in its moves alone", () => {
+    const repaired = repairOnHead(ready("ratio-40-plates-15-49"), gear, { damaged: [3], backlash: 0.1, saw: { depth: 4.2 } });
+    const { job, ...withTexts } = repairWithTexts(repaired) as ReturnType<typeof repairOnHead>;
+    const { job: planned, ...rest } = repaired;
+    expect(bare(withTexts)).toEqual(bare(rest));
+    expect(job).toMatchObject({ planned: true, way: { setting: { method: "simple" } } });
+    expect([Object.keys(job).includes("places"), planned.planned]).toEqual([false, true]);
+    const { repair } = withTexts;
+    for (const note of repair.warnings as readonly { text?: string }[]) expect(note.text).toMatch(/\.$/);
+    expect(repair.warnings.length).toBeGreaterThan(2);
     expect(coded(repair.saw).map(({ text }) => text)).toEqual([expect.stringMatching(/may notch the fillets/)]);
   });
 });

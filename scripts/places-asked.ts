@@ -6,6 +6,7 @@ import {
   checkItem,
   goesBy,
   legendWords,
+  noPlaces,
   offBy,
   placeNoun,
   planWithWhys,
@@ -29,7 +30,7 @@ export function placesAsked(answer: Answer, head: PreparedHead, radius: AtRadius
   if (!plan.planned) {
     return {
       data: { positions: [], plan: planWithWhys(plan) },
-      lines: ["", paragraph("This head cannot set the positions in any way, not even nearly.")],
+      lines: ["", paragraph(noPlaces.possible)],
     };
   }
   checkGoesBack(plan, options);
@@ -76,7 +77,7 @@ interface Planned {
 
 function planLines(plan: PlannedJob, planned: Planned): readonly string[] {
   const { asked, head } = planned;
-  if (plan.places.length === 0) return ["", paragraph("That was the last: nothing is left to do.")];
+  if (plan.places.length === 0) return ["", paragraph(noPlaces.left)];
   const after = asked.after ?? null;
   const back = backWords(plan.places);
   return [

@@ -94,6 +94,8 @@ export function askedFrom(options: PlanOptions, work: Work, target: Target): Ask
   if (by !== undefined) oneOf(by, Object.keys(ways), "by");
   if (teeth !== undefined && after !== undefined)
     refuse("conflict", "after", "is given beside teeth; name the teeth that are left, or the last that is done");
+  // Checked here, too, where the head can do no tooth of the job.
+  if (after !== undefined) checkTooth(after, work.count, "after");
   if (typeof goodEnough !== "number" || !(goodEnough >= 0))
     refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
   // An angle that is not closed is gone to once: how many places there are is seen when the way is found.

@@ -51,7 +51,7 @@ export type { Item } from "./item.ts";
 export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
 export { answerWithWhys, planWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
-export { backWords, holesUsedWords, type ListOf, legendWords, secondRoundWords } from "./legend-words.ts";
+export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 export { type KindWords, type MethodWords, methodWords, type Section, stopPinIn } from "./methods.ts";
 export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, nearItems, noNear, offBy } from "./near-words.ts";

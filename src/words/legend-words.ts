@@ -62,3 +62,9 @@ export function holesUsedWords(places: readonly Place[]): string {
   const holes = places.map((place) => ("hole" in place ? place.hole : null)).filter((hole) => hole !== null);
   return `${holes.join(", ")}; 0 is the hole that the pin starts in`;
 }
+
+/** Where no position can be listed: nothing is left of the job, or the head can do none of it. */
+export const noPlaces = {
+  left: "That was the last: nothing is left to do.",
+  possible: "This head cannot set the positions in any way, not even nearly.",
+} as const;

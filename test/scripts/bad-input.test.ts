@@ -40,8 +40,8 @@ afterAll(() => {
 });
 
 /** One sentence on stderr, nothing on stdout, exit 2. */
-async function refused(words: readonly string[]): Promise<string> {
-  const { code, stdout, stderr } = await run(words, folder);
+async function refused(words: readonly string[], node: readonly string[] = []): Promise<string> {
+  const { code, stdout, stderr } = await run(words, folder, node);
   expect([code, stdout]).toEqual([2, ""]);
   expect(stderr).toMatch(/^turns-and-holes: [^\n]+\n$/);
   expect(stderr.length).toBeLessThan(500);
@@ -78,7 +78,8 @@ describe.concurrent("a question that cannot be read", () => {
     ["two counts", ["12", "13"], "one count or angle at a time, but 2 were given"],
     ["an uncertainty that is none", ["2.9° ±"], "after ±"],
     ["an uncertainty as large as the angle", ["2.9° ± 2.9°"], "it is as large as the angle itself"],
-    ["an angle over no teeth", ["2.9° ± 0.05° over 0"], "teeth: 0 is not a count of divisions"],
+    ["an angle over no teeth", ["2.9° ± 0.05° over 0"], "over: 0 is not a count of divisions"],
+    ["two uncertainties", ["2.9° ± 0.05° ± 0.05°"], "has more than one ±"],
   ] as const)("%s", async (_, words, told) => {
     expect(await refused(words)).toContain(told);
   });
@@ -132,13 +133,17 @@ describe.concurrent("an option that cannot be read", () => {
       "788 is not a tooth of 787; give 1 to 787",
     ],
     ["a ring reading that is none", ["127", "--ring", "abc"], "--ring"],
-    ["a hole that is not there", ["127", "--start-hole", "15", "--teeth", "1"], "15 is not a hole of the circle; give 0 to 14"],
+    [
+      "a hole that is not there",
+      ["127", "--start-hole", "15", "--teeth", "1"],
+      "--start-hole: 15 is not a hole of the circle; give 0 to 14",
+    ],
     ["a start that is no angle", ["127", "--start-angle", "x", "--teeth", "1"], "--start-angle"],
-    ["a method that is not there", ["127", "--method", "magic"], 'there is no method "magic"'],
-    ["no teeth per move", ["127", "--teeth-per-move", "0"], "0 is not a number of teeth per move"],
+    ["a method that is not there", ["127", "--method", "magic"], '--method: there is no method "magic"'],
+    ["no teeth per move", ["127", "--teeth-per-move", "0"], "--teeth-per-move: 0 is not a number of teeth per move"],
     ["too many teeth per move", ["127", "--teeth-per-move", "1001"], "1001 is not a number of teeth per move"],
-    ["a limit of 0", ["127", "--limit", "0"], "0 is not a number of settings"],
-    ["a plate that is not there", ["127", "--mounted", "9"], 'this head has no plate "9"; its plates are 1, 2, 3'],
+    ["a limit of 0", ["127", "--limit", "0"], "--limit: 0 is not a number of settings"],
+    ["a plate that is not there", ["127", "--mounted", "9"], '--mounted: this head has no plate "9"; its plates are 1, 2, 3'],
     ["a radius of 0", ["127", "--near", "--radius", "0"], '--radius: "0" is not a length above 0'],
     ["coordinates without a radius", ["12", "--coordinates"], "--radius"],
     ["coordinates of an angle", ["2.9°", "--coordinates", "--radius", "40"], "--coordinates"],
@@ -147,15 +152,38 @@ describe.concurrent("an option that cannot be read", () => {
     ["a move of nothing", ["gives", "0 + 0/33"], "turns and spaces of 0 are no move"],
     ["a circle of 0", ["gives", "1/0"], "1 of 0 is not a move in whole holes"],
     ["a move that goes nowhere", ["gives", "5/15 - 7/21"], "this move brings the work back or not on at all"],
-    ["gears that go no known way", ["gives", "5/15", "--gears", "56/24"], "--plate: say which way these gears turn the plate"],
-    ["gears of no teeth", ["gives", "5/15", "--gears", "0/24", "--plate", "with"], "--gears"],
     [
-      "gears that jam",
-      ["gives", "5/15", "--gears", "800/20", "--plate", "with"],
-      "setting.gears: turn the plate as fast as the crank",
+      "gears that go no known way",
+      ["gives", "5/15", "--gears", "56/24"],
+      "--plate: say which way the gears of --gears turn the plate",
     ],
+    ["gears of no teeth", ["gives", "5/15", "--gears", "0/24", "--plate", "with"], "--gears"],
+    ["gears that jam", ["gives", "5/15", "--gears", "800/20", "--plate", "with"], "--gears: turn the plate as fast as the crank"],
   ] as const)("%s", async (_, words, told) => {
     expect(await refused(words)).toContain(told);
+  });
+
+  it.each([
+    ["more teeth than are listed at once", ["129600", "--teeth", "1-129600", "--head", "ratio-90-dial"]],
+    ["ranges that overlap", ["97", "--teeth", Array.from({ length: 18_000 }, () => "1-97").join(",")]],
+    ["ranges that are long besides", ["129600", "--teeth", Array.from({ length: 9000 }, () => "1-99999").join(",")]],
+    ["the longest that can be written", ["97", "--teeth", "1-999999999"]],
+  ] as const)("%s: one bound on the whole list, and no memory for what is over it", async (_, words) => {
+    // In as little room as the command starts in: a list that was made before it is measured would not fit.
+    expect(await refused(words, ["--max-old-space-size=24"])).toBe(
+      "--teeth: names over 100,000 numbers, too many to list; give at most 100,000",
+    );
+  });
+
+  it("as many teeth as are listed at once are listed, and all of more are refused", async () => {
+    const { code, stdout } = await run(["129600", "--teeth", "1-100000", "--head", "ratio-90-dial", "--json"]);
+    expect([code, JSON.parse(stdout).positions.length]).toEqual([0, 100_000]);
+    expect(await refused(["129600", "--teeth", "all", "--head", "ratio-90-dial"])).toBe(
+      "--teeth: 129,600 places are too many to list; give at most 100,000",
+    );
+    expect(await refused(["129600", "--after", "3", "--head", "ratio-90-dial"])).toContain(
+      "--after: 129,597 places are too many",
+    );
   });
 
   it("a good head with the same file is answered", async () => {

@@ -5,10 +5,10 @@ import { InputError } from "../../src/index.ts";
 
 /** Every option with a value that is not the one taken where it is left out. */
 const given = {
-  head: ["--head", "ratio-40-faces-24-66"],
+  head: ["--head", "ratio-60-table-15-49"],
   mounted: ["--mounted", "2"],
   method: ["--method", "compound"],
-  "teeth-per-move": ["--teeth-per-move", "3"],
+  "teeth-per-move": ["--teeth-per-move", "2"],
   all: ["--all"],
   limit: ["--limit", "1"],
   near: ["--near"],
@@ -34,7 +34,7 @@ const given = {
 
 /** Questions of every kind, chosen so that every option could change something. */
 const questions: Readonly<Record<string, readonly string[]>> = {
-  "a count": ["383"],
+  "a count": ["509"],
   "an angle": ["1/127 rev"],
   "an angle read by eye": ["2.9° ± 0.05°"],
   "a move": ["gives", "0 + 22/33"],
@@ -132,7 +132,10 @@ describe("what an option is refused for", () => {
     ],
     [["127", "--by", "moves"], "--by: has no effect without --teeth or --after; add it, or leave --by out"],
     [["127", "--teeth", "2", "--by", "eye"], '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring'],
-    [["127", "--teeth", "2", "--by", "dial"], '--by: this head cannot set it by "dial"; leave it out for the best way there is'],
+    [
+      ["127", "--teeth", "2", "--by", "dial"],
+      '--by: this head has no setting by "dial" that comes near; leave it out for the best there is',
+    ],
   ])("%j", async (words, refusal) => {
     expect((await outcome(words)).refused).toBe(refusal);
   });

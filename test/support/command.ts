@@ -11,12 +11,12 @@ export interface Run {
   readonly stderr: string;
 }
 
-/** Runs the command as a user does. */
-export function run(words: readonly string[], folder?: string): Promise<Run> {
+/** Runs the command as a user does, with options of Node's own where it is to be held short. */
+export function run(words: readonly string[], folder?: string, node: readonly string[] = []): Promise<Run> {
   return new Promise((resolve) => {
     const child = execFile(
       process.execPath,
-      [command, ...words],
+      [...node, command, ...words],
       { cwd: folder, encoding: "utf8", maxBuffer: 64 * 1024 * 1024 },
       (_, stdout, stderr) => resolve({ code: child.exitCode ?? -1, stdout, stderr }),
     );

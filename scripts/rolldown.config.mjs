@@ -1,0 +1,20 @@
+/*
+ * Packs the command: what a look-up needs in one file with what it shares, each other job in a file of
+ * its own that is loaded when it is asked for. The booklet stays apart, as pdfkit is not to be packed.
+ */
+const ofGears = /[\\/]gear[\\/]|[\\/]scripts[\\/]gear-/;
+const shared = (name, test, priority) => ({ name, test, priority, minShareCount: 2 });
+
+export default {
+  input: "dist/scripts/turns-and-holes.js",
+  platform: "node",
+  external: [/[\\/]booklet\.js$/],
+  logLevel: "warn",
+  output: {
+    dir: "dist/scripts",
+    format: "esm",
+    entryFileNames: "[name].js",
+    chunkFileNames: "parts/[name].js",
+    codeSplitting: { groups: [shared("shared", (id) => !ofGears.test(id), 2), shared("gears", ofGears, 1)] },
+  },
+};

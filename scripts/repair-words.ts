@@ -2,6 +2,7 @@ import type { Head, PlannedJob, RepairOnHead } from "../src/index.ts";
 import {
   betweenWords,
   blankItems,
+  cautionItems,
   centringItems,
   checkItems,
   cutterItems,
@@ -43,7 +44,7 @@ export function repairLines(repaired: RepairOnHead, head: Head, length: LengthWo
     ...part("BEFORE ANY HEAT", heatCautions),
     ...part("BEFORE CUTTING", [{ term: "Number", text: numbering }, ...blankItems(repair, length)]),
     ...settingPart(repaired, head, length),
-    ...part("AT THE CUTTER", [oneWay, ...cuttingCautions]),
+    ...part("AT THE CUTTER", [...wayCautions(repaired), ...cuttingCautions]),
     ...part("SAW OUT", sawItems(repair, length, sawGiven)),
     ...part("CUT", [...cutterItems(gear), ...centringItems(repaired, length)]),
     ...part("CHECK EACH REBUILT TOOTH", checkingItems(repaired, length)),
@@ -51,10 +52,10 @@ export function repairLines(repaired: RepairOnHead, head: Head, length: LengthWo
   ];
 }
 
-const oneWay: Item = {
-  term: "One way",
-  text: "Turn one way only. Past the hole or mark: go back half a turn or more and come up to it again.",
-};
+/** What to mind on the way taken, before the cutter itself; nothing where the head can do none of it. */
+function wayCautions({ job }: RepairOnHead): readonly Item[] {
+  return job.planned ? cautionItems(job.cautions.filter(({ code }) => code === "one-way")) : [];
+}
 
 function part(title: string, items: readonly Item[]): string[] {
   return ["", `  ${title}`, "", ...itemLines(items)];

@@ -2,7 +2,8 @@ import { type FaultCode, InputError, parseAngle, type Revolutions, readyHeads, r
 import type { AtRadius } from "../src/words/index.ts";
 import { type Given, readOptions } from "./read-options.ts";
 
-const options = {
+/** Every option that there is. */
+export const options = {
   head: { type: "string" },
   mounted: { type: "string" },
   method: { type: "string" },

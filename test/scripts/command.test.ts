@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { loadHead } from "../../booklet/head-file.ts";
 import { said } from "../../scripts/command.ts";
+import { options } from "../../scripts/command-line.ts";
 import {
   chord,
   coordinates,
@@ -67,6 +68,8 @@ describe("the words of an answer", () => {
       ["787", "--near", "--radius", "50"],
       ["96", "--head", "ratio-40-plates-15-49-ungeared"],
       ["--help"],
+      ["gear", "--help"],
+      ["repair", "--help"],
     ]) {
       const { text } = await said(words);
       expect(text.split("\n").filter((line) => line.length > 80)).toEqual([]);
@@ -87,6 +90,19 @@ describe("the words of an answer", () => {
   it("--help and --version", async () => {
     expect((await run(["--help"])).stdout).toContain("turns-and-holes COUNT|ANGLE");
     expect((await run(["--version"])).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+
+  it("every example of --help is answered, and every option of it is there", async () => {
+    const { text } = await said(["--help"]);
+    const [, examples = ""] = /Examples\n(.*?)\n\n/s.exec(text) ?? [];
+    for (const example of examples.split("\n")) {
+      const [, typed = ""] = /^ {2}turns-and-holes (.*?)(?: {2,}.*)?$/.exec(example) ?? [];
+      const words = [...typed.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
+      const asked = words.map((word) => (word === "my-head.json" ? secondHand : word));
+      expect((await said(asked)).text.length, example).toBeGreaterThan(50);
+    }
+    const told = new Set(text.match(/--[a-z-]+/g));
+    for (const name of Object.keys(options)) expect(told).toContain(`--${name}`);
   });
 });
 

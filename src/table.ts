@@ -30,7 +30,7 @@ const mostRows = 100_000;
  *
  * @example
  * ```ts
- * indexTable(readyHeads[0], { from: 95, to: 97 }).map(({ setting }) => setting.spaces); // [8,5,6]
+ * indexTable(readyHeads[0], { from: 95, to: 97 }).map(({ setting }) => setting.spaces); // [8,11,6]
  * ```
  */
 export function indexTable(head: Head | PreparedHead, range: TableOptions): readonly TableRow[] {

@@ -18,7 +18,7 @@ export interface PreparedHead {
  *
  * @example
  * ```ts
- * indexDivisions(prepare(readyHeads[0]), 59).settings[0].circle; // 39
+ * indexDivisions(prepare(readyHeads[0]), 59).settings[0].circle; // 15
  * ```
  */
 export function prepare(head: Head): PreparedHead {

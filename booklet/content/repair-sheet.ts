@@ -99,6 +99,7 @@ function settingBlocks(
 const saidOfEveryRepair: ReadonlySet<Caution["code"]> = new Set(["lock-spindle", "stop-cutter", "manual-first"]);
 
 function moveBlocks({ gear, repair: { plan }, moves }: RepairOnHead, job: PlannedJob, head: Head): Block[] {
+  const eachPlace = eachPlaceItem(job.way, head);
   return [
     {
       kind: "figure",
@@ -114,8 +115,7 @@ function moveBlocks({ gear, repair: { plan }, moves }: RepairOnHead, job: Planne
         term: "PROVE",
         text: "Sound too. Go there first, cutter stopped: it must drop in. Then back past START, and up to it again.",
       },
-      eachPlaceItem(job.way, head),
-      { term: "Sound flanks", text: "They guide the cutter: do not cut them." },
+      { ...eachPlace, text: `${eachPlace.text} A sound flank guides: do not cut it.` },
       ...cautionItemsBesides(job.cautions.filter(({ code }) => !saidOfEveryRepair.has(code))),
       ...offByItems(job),
       ...cuttingCautions,

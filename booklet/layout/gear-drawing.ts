@@ -13,11 +13,14 @@ const wheelShare = 0.36;
 const closeUpHeight = 166;
 const gap = 10;
 
+/** A wheel may be drawn this much smaller where a page is short of room, and no more: its numbers stay as large. */
+const leastDrawn = 0.7;
+
 /** The height of the drawing for a width. */
 export function gearHeight(figure: GearFigure, width: number, paper: Paper): number {
   return needsCloseUp(figure, width * (1 - wheelShare) - gap)
     ? Math.min(width * wheelShare, closeUpHeight)
-    : Math.min(width * 0.72, paper.height * 0.27);
+    : Math.min(width * 0.72, paper.height * 0.27) * Math.max(leastDrawn, paper.closeness.drawing);
 }
 
 /**

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
-import { defineHead, fromExact, type Head, type HeadSpec, indexTable, readyHeads } from "../../src/index.ts";
+import { defineHead, fromExact, type Head, type HeadSpec, indexTable, type Ratio, ratio, readyHeads } from "../../src/index.ts";
 import { dialThird, halfTurn, headSpec, secondHand } from "./heads.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
@@ -14,13 +14,12 @@ type Pages = readonly (readonly Piece[])[];
 
 /** What is wrong with the rows of a book, read from its pages alone. */
 function faults(pages: Pages, head: Head, { from, to }: { from: number; to: number }) {
-  const rows = printedRows(pages, ratioPrinted(pages[0] ?? []));
+  const rows = printedRows(pages, ratioPrinted(pages[0] ?? []), head);
   const marked = (mark: string) => rows.filter((row) => row.mark === mark).map(({ divisions }) => divisions);
   const impossible = indexTable(head, { from, to }).filter(({ setting }) => setting === null);
   return {
-    open: rows.filter((row) => row.setting !== null && !closes(row)),
-    arms: rows.filter(({ setting }) => setting?.armsEnclose != null && setting.armsEnclose !== setting.spaces + 1),
-    idlers: wrongIdlers(rows, head),
+    open: rows.filter((row) => row.setting !== null && !closes(row, head)),
+    arms: rows.filter(({ setting }) => setting?.armsEnclose && setting.armsEnclose !== setting.spaces + 1),
     missing: missing(rows, from, to),
     impossible: difference(
       marked("×"),
@@ -30,7 +29,7 @@ function faults(pages: Pages, head: Head, { from, to }: { from: number; to: numb
   };
 }
 
-const none = { open: [], arms: [], idlers: [], missing: [], impossible: [], twice: [] };
+const none = { open: [], arms: [], missing: [], impossible: [], twice: [] };
 const all = { from: 2, to: 400 };
 
 describe("the book, read back from the page", () => {
@@ -75,7 +74,7 @@ describe("the book, read back from the page", () => {
       return found ? [{ first: Number(found[1]), last: Number(found[2] ?? found[1]), page: Number(found[3]) }] : [];
     });
     const pointed = pointers.flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, step) => first + step));
-    const geared = printedRows(usualPages, "40").filter(({ mark }) => mark === "G");
+    const geared = printedRows(usualPages, ratio(40), usual).filter(({ mark }) => mark === "G");
     expect(pointed).toEqual(geared.map(({ divisions }) => divisions).sort((a, b) => a - b));
     const astray = pointers.filter(
       ({ first, page }) => !linesOf(usualPages[page - 1] ?? []).some((line) => line.startsWith(`${first}|G|`)),
@@ -84,7 +83,7 @@ describe("the book, read back from the page", () => {
   });
 
   it("says after how many moves the pin is back in its start hole, with whole turns", () => {
-    const checked = printedRows(usualPages, "40").flatMap(({ mark, setting, rest }) => {
+    const checked = printedRows(usualPages, ratio(40), usual).flatMap(({ mark, setting, rest }) => {
       const check = /\|(\d+)\|(\d+)\|(\d+)°$/.exec(rest);
       return mark === "S" && setting && check
         ? [{ setting, moves: Number(check[1]), turns: Number(check[2]), ring: Number(check[3]) }]
@@ -99,7 +98,7 @@ describe("the book, read back from the page", () => {
   });
 
   it("says for each geared count what the crank alone would give", () => {
-    const geared = printedRows(usualPages, "40").filter(({ mark }) => mark === "G");
+    const geared = printedRows(usualPages, ratio(40), usual).filter(({ mark }) => mark === "G");
     for (const { setting, rest } of geared) {
       const [, whole = "0", n = "0", d = "1"] = /without the gears (\d+)(?:\s+(\d+)\/(\d+))?$/.exec(rest) ?? [];
       const alone = fromExact(`${Number(whole) * Number(d) + Number(n)}/${d}`);
@@ -183,9 +182,9 @@ describe("the file", () => {
   });
 });
 
-function ratioPrinted(page: readonly Piece[]): string {
+function ratioPrinted(page: readonly Piece[]): Ratio {
   const found = /(\d+) : (\d+)/.exec(page.map(({ text }) => text).join(" "));
-  return found?.[2] === "1" ? (found[1] ?? "") : `${found?.[1]}/${found?.[2]}`;
+  return ratio(Number(found?.[1]), Number(found?.[2]));
 }
 
 function missing(rows: readonly PrintedRow[], from: number, to: number): number[] {
@@ -195,16 +194,4 @@ function missing(rows: readonly PrintedRow[], from: number, to: number): number[
 
 function difference(one: readonly number[], other: readonly number[]): number[] {
   return [...one.filter((each) => !other.includes(each)), ...other.filter((each) => !one.includes(each))];
-}
-
-/** The printed direction against what the printed idlers and gears make on this head. */
-function wrongIdlers(rows: readonly PrintedRow[], { gearing }: Head): PrintedRow[] {
-  return rows.filter(({ setting }) => {
-    if (!setting?.gears || !gearing) return false;
-    const { drivers, driven, idlers, direction, platePerSpindle } = setting.gears;
-    const withCrank = drivers.length === 1 ? gearing.idlersWithCrank.onePair : gearing.idlersWithCrank.twoPairs;
-    const product = (teeth: readonly number[]) => teeth.reduce((all, each) => all * each, 1);
-    const turns = fromExact(`${product(drivers)}/${product(driven)}`);
-    return idlers !== withCrank + (direction === "against" ? 1 : 0) || !fromExact(platePerSpindle).abs().equals(turns);
-  });
 }

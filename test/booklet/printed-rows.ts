@@ -1,4 +1,15 @@
-import { prove, type SettingGears, type UnprovedSetting } from "../../src/index.ts";
+import {
+  type Crank,
+  type Head,
+  type OnHoles,
+  type Ratio,
+  ratio,
+  revolutions,
+  type SettingGears,
+  type UnprovedSetting,
+} from "../../src/index.ts";
+import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
+import { plateNamed } from "./plate-named.ts";
 import { linesOf, type Piece } from "./read-pdf.ts";
 
 /** How a printed count is done: the mark that stands beside it. */
@@ -35,15 +46,15 @@ const turnsAndDirection = new RegExp(
   String.raw`(?:^|plate turns )(?<plateTurns>${fraction})(?:[|\s]|·)+(?<direction>with|against)`,
 );
 
-/** Reads every row of counts from the text of a book. */
-export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: string): readonly PrintedRow[] {
+/** Reads every row of counts from the text of a book for a head, whose plates alone are known by their names. */
+export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: Ratio, head: Head): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
   let several = false;
   for (const line of pages.flatMap((page) => withLineUnder(linesOf(page)))) {
     if (line.startsWith("Count|")) several = line.includes("|a move|");
-    const row = readRow(line, several, wormRatio);
+    const row = readRow(line, several, wormRatio, head);
     if (row) rows.push(row);
-    else if (line.startsWith("spaces also ")) rows.push(...otherCircles(line, rows.at(-1)));
+    else if (line.startsWith("spaces also ")) rows.push(...otherCircles(line, rows.at(-1), head));
   }
   return rows;
 }
@@ -58,7 +69,7 @@ function withLineUnder(lines: readonly string[]): readonly string[] {
   return found;
 }
 
-function readRow(line: string, several: boolean, wormRatio: string): PrintedRow | null {
+function readRow(line: string, several: boolean, wormRatio: Ratio, head: Head): PrintedRow | null {
   const start = /^(?<count>\d+)\|(?<mark>[DHSGC×])\|/.exec(line)?.groups;
   if (!start) return null;
   const mark = start.mark as Mark;
@@ -67,79 +78,91 @@ function readRow(line: string, several: boolean, wormRatio: string): PrintedRow 
   const teeth = several ? String.raw`(?<teeth>\d+)\|` : "";
   const found: Found | undefined = new RegExp(String.raw`^\d+\|.\|${teeth}${bodies[mark]}(?:\||$)(?<rest>.*)`).exec(line)?.groups;
   if (!found) return null;
-  return { divisions, mark, setting: { ...shared(found, divisions, wormRatio), ...own(mark, found) }, rest: found.rest ?? "" };
+  return { divisions, mark, setting: settingFrom(mark, found, divisions, wormRatio, head), rest: found.rest ?? "" };
 }
 
-function shared(found: Found, divisions: number, wormRatio: string) {
-  const teeth = Number(found.teeth ?? 1);
-  const circle = /^\d+$/.test(found.circle ?? "") ? Number(found.circle) : null;
-  return {
-    teethPerMove: teeth,
-    wormRatio,
-    spindlePerMove: divisions === 1 ? String(teeth) : `${teeth}/${divisions}`,
-    turns: Number(found.turns ?? 0),
-    spaces: Number(found.spaces),
-    circle,
-    plate: circle === null ? null : (found.plate ?? null),
-    face: null,
-    armsEnclose: found.arms === undefined || found.arms === "–" ? null : Number(found.arms),
-  };
-}
-
-function own(
-  mark: Exclude<Mark, "×">,
-  found: Found,
-): Pick<UnprovedSetting, "method" | "plateStopPin"> & Partial<UnprovedSetting> {
-  if (mark === "S") return { method: "simple", plateStopPin: "in" };
-  if (mark === "D") return { method: "direct", plateStopPin: null };
-  if (mark === "H") {
-    const lines = Number(found.linesPerMark);
-    return {
-      method: "dial",
-      plateStopPin: null,
-      spaces: Number(found.marks) * lines + Number(found.lines),
-      circle: Number(found.marksPerTurn) * lines,
-    };
+function settingFrom(mark: Exclude<Mark, "×">, found: Found, divisions: number, wormRatio: Ratio, head: Head): UnprovedSetting {
+  const teethPerMove = Number(found.teeth ?? 1);
+  const ofMove = { teethPerMove, wormRatio, spindlePerMove: revolutions(teethPerMove, divisions) };
+  switch (mark) {
+    case "S":
+      return { ...ofMove, method: "simple", plateStopPin: "in", ...crankFrom(found, head) };
+    case "G":
+      return { ...ofMove, method: "differential", plateStopPin: "out", ...crankFrom(found, head), gears: gearsFrom(found) };
+    case "C": {
+      const direction = found.direction === "with" ? "with" : "against";
+      const second = { spaces: Number(found.secondSpaces), circle: Number(found.secondCircle), direction } as const;
+      return { ...ofMove, method: "compound", plateStopPin: "out", ...onHoles(found, head), turns: Number(found.turns), second };
+    }
+    case "D": {
+      const [spaces, circle, plate] = [Number(found.spaces), Number(found.circle), found.plate ?? ""];
+      const fixed = { turns: 0, face: null, armsEnclose: null, plateStopPin: null } as const;
+      return { ...ofMove, method: "direct", spaces, circle, plate, ...fixed };
+    }
+    case "H": {
+      const lines = Number(found.linesPerMark);
+      const spaces = Number(found.marks) * lines + Number(found.lines);
+      const fixed = { plate: null, face: null, armsEnclose: null, plateStopPin: null } as const;
+      return {
+        ...ofMove,
+        method: "dial",
+        turns: Number(found.turns),
+        spaces,
+        circle: Number(found.marksPerTurn) * lines,
+        ...fixed,
+      };
+    }
   }
-  if (mark === "G") return { method: "differential", plateStopPin: "out", gears: gearsFrom(found) };
-  const direction = found.direction === "with" ? "with" : "against";
-  return {
-    method: "compound",
-    plateStopPin: "out",
-    second: { spaces: Number(found.secondSpaces), circle: Number(found.secondCircle), direction },
-  };
+}
+
+function crankFrom(found: Found, head: Head): Crank {
+  const turns = Number(found.turns);
+  if (/^\d+$/.test(found.circle ?? "")) return { turns, ...onHoles(found, head) };
+  return { turns, circle: null, plate: null, face: null, spaces: 0, armsEnclose: null };
+}
+
+/** An arm that is not printed encloses nothing. */
+function onHoles(found: Found, head: Head): OnHoles {
+  const armsEnclose = Number(found.arms ?? 0);
+  return { circle: Number(found.circle), spaces: Number(found.spaces), armsEnclose, ...plateNamed(found.plate ?? "", head) };
 }
 
 function gearsFrom(found: Found): SettingGears {
   const plate: Found = turnsAndDirection.exec(found.rest ?? "")?.groups ?? {};
   const direction = plate.direction === "with" ? "with" : "against";
   const stud = found.studDriven !== "–";
+  const [numerator, denominator] = mixedFrom(plate.plateTurns ?? "");
   return {
     drivers: stud ? [Number(found.spindle), Number(found.studDriver)] : [Number(found.spindle)],
     driven: stud ? [Number(found.studDriven), Number(found.worm)] : [Number(found.worm)],
     idlers: Number(found.idlers),
     direction,
-    platePerSpindle: `${direction === "with" ? "" : "-"}${improper(plate.plateTurns ?? "")}`,
+    platePerSpindle: ratio((direction === "with" ? 1 : -1) * numerator, denominator),
     mayFoul: null,
   };
 }
 
-/** `2 1/3` as `7/3`. */
-function improper(text: string): string {
+/** `2 1/3`. */
+function mixedFrom(text: string): readonly [numerator: number, denominator: number] {
   const pieces = text.trim().split(/\s+/);
   const [n = 0, d = 1] = (pieces.at(-1) ?? "").split("/").map(Number);
-  return `${(pieces.length === 2 ? Number(pieces[0]) : 0) * d + n}/${d}`;
+  return [(pieces.length === 2 ? Number(pieces[0]) : 0) * d + n, d];
 }
 
-function otherCircles(line: string, row: PrintedRow | undefined): readonly PrintedRow[] {
-  return [...line.matchAll(/(\d+) of (\d+)/g)].flatMap(([, spaces, circle]) =>
-    row?.setting
-      ? [{ ...row, setting: { ...row.setting, spaces: Number(spaces), circle: Number(circle), armsEnclose: null } }]
-      : [],
-  );
+/** `spaces also 6 of 18 on plate 1; 7 of 21, 9 of 27 on plate 2`. */
+function otherCircles(line: string, row: PrintedRow | undefined, head: Head): readonly PrintedRow[] {
+  const { setting } = row ?? {};
+  if (row === undefined || setting?.method !== "simple") return [];
+  return line.split("; ").flatMap((onPlate) => {
+    const [moves = "", plate = ""] = onPlate.split(" on plate ");
+    return [...moves.matchAll(/(\d+) of (\d+)/g)].map(([, spaces = "", circle = ""]): PrintedRow => {
+      const found = { spaces, circle, plate, turns: String(setting.turns) };
+      return { ...row, setting: { ...setting, ...crankFrom(found, head) } as UnprovedSetting };
+    });
+  });
 }
 
-/** Whether the printed figures, set on the model of the mechanism, reach every division. */
-export function closes({ setting }: PrintedRow): boolean {
-  return setting !== null && prove(setting, { walk: true }).closes;
+/** Whether the printed figures, set on a second mechanism with what the head has, reach every division. */
+export function closes({ setting }: PrintedRow, head: Head): boolean {
+  return setting !== null && canBeSetUp(setting, head) && closesOnBench(setting, head);
 }

@@ -8,24 +8,29 @@ import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/paper.ts";
 import {
   defineHead,
-  fromExact,
   type Head,
+  type HeadSpec,
   type RepairOnHead,
   type RepairOnHeadOptions,
   readyHeads,
   repairOnHead,
-  type SetMove,
+  revolutions,
   type SpurGearSpec,
-  spindleTurnsPerMove,
   spurGear,
 } from "../../src/index.ts";
+import { turnsOf } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
-import { headSpec } from "./heads.ts";
+import { headSpec, secondHand } from "./heads.ts";
+import { readSheet } from "./printed-sheet.ts";
 import { linesOf, openPdf, piecesOf } from "./read-pdf.ts";
+import { wrongOn } from "./sheet-on-bench.ts";
+import { wayOn } from "./sheet-setting.ts";
 
 const geared = ready("ratio-40-plates-15-49");
 const ungeared = ready("ratio-40-plates-15-49-ungeared");
 const dialOnly = ready("ratio-90-dial");
+const withNose = defineHead({ ...secondHand, ring: { marksPerTurn: 360 } });
+const oneCircle = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [49] }] });
 const edition = { version: "0.0.0", digest: "000000000000" };
 
 function sheetOf(head: Head, spec: SpurGearSpec, options: RepairOnHeadOptions): RepairSheet {
@@ -36,114 +41,99 @@ async function linesOfSheet(sheet: RepairSheet, paper: PaperName = "a4"): Promis
   return (await piecesOf(await repairSheetPdf({ ...sheet, paper }))).flatMap(linesOf);
 }
 
-/** Rows of the table of moves: space, what is done, flanks, and the rest as it stands. */
-function rowsOf(lines: readonly string[]) {
+/** What is done at each space, and of its flanks which are sound. */
+function rowsOf(lines: readonly string[]): readonly (readonly string[])[] {
   return lines.flatMap((line) => {
-    const [, space, purpose, flanks, rest] = /^(\d+)\|(START|cut|PROVE)\|(\w+ \| \w+)\|(.*)$/.exec(line) ?? [];
-    return space === undefined ? [] : [{ space: Number(space), purpose, flanks, cells: (rest ?? "").split("|") }];
+    const [, space = "", purpose = "", flanks = ""] = /^(\d+)\|(START|cut|PROVE)\|(\w+ \| \w+)\|/.exec(line) ?? [];
+    return space === "" ? [] : [[space, purpose, flanks]];
   });
 }
 
-/** The circle of the crank's spaces, from the head of their column. */
-function circleOf(lines: readonly string[]): number {
-  return Number(lines.map((line) => /\|of (\d+)\|of \1\|/.exec(line)?.[1]).find((circle) => circle !== undefined));
-}
-
-/** How far the place of a space is from the start space, in parts of the gear. */
-function partsOn(rows: readonly { space: number }[], teeth: number) {
-  return (space: number) => (space - (rows[0]?.space ?? 0) + teeth) % teeth;
-}
-
-/** Turns of the spindle for all the moves so far, as the mechanism makes them. */
-function turned(move: Omit<SetMove, "turns" | "spaces">, turns: number, spaces: number): number {
-  if (turns + spaces === 0) return 0;
-  return fromExact(spindleTurnsPerMove({ ...move, turns, spaces })).valueOf();
+/** What is wrong with any line of a repair's sheet, followed by hand from the print alone. */
+async function wrongOnSheet(sheet: RepairSheet, paper: PaperName = "a4"): Promise<readonly string[]> {
+  const { gear, repair } = sheet.job;
+  const printed = await readSheet(await repairSheetPdf({ ...sheet, paper }), "space");
+  expect(printed.places.length).toBe(repair.plan.spaces.length + 2);
+  const step = revolutions(1, gear.teeth);
+  return wrongOn(printed, wayOn(printed, sheet.head, { spindlePerMove: step }), {
+    head: sheet.head,
+    step: turnsOf(step),
+    startTooth: Number(printed.places[0]?.space),
+    startHole: 0,
+    startAngle: turnsOf("0"),
+    side: "plus",
+    made: 0,
+    key: "space",
+  });
 }
 
 describe("the sheet of a repair, read back", () => {
-  it("86 teeth by simple indexing: from what is printed alone, every move lands on its space", async () => {
-    const lines = await linesOfSheet(sheetOf(geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33] }));
-    const rows = rowsOf(lines);
-    expect(rows.map(({ space, purpose, flanks }) => [space, purpose, flanks])).toEqual([
-      [29, "START", "sound | sound"],
-      [30, "cut", "sound | new"],
-      [31, "cut", "new | new"],
-      [32, "cut", "new | new"],
-      [33, "cut", "new | sound"],
-      [34, "PROVE", "sound | sound"],
+  it.each([
+    ["86 teeth by simple indexing", geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33] }],
+    ["127 teeth with gears, two places of damage", geared, { teeth: 127, module: 1.25 }, { damaged: [5, 6, 90, 91] }],
+    ["97 teeth by a near compound move", ungeared, { teeth: 97, module: 2 }, { damaged: [31, 32, 33] }],
+    ["69 teeth by compound moves with a part back", ungeared, { teeth: 69, module: 2 }, { damaged: [4, 5, 40] }],
+    ["97 teeth by the dial of a bare table", dialOnly, { teeth: 97, diametralPitch: 12 }, { damaged: [5, 6, 40] }],
+    ["24 teeth by the direct plate", withNose, { teeth: 24, module: 2 }, { damaged: [7, 8] }],
+    ["101 teeth where no move comes near", oneCircle, { teeth: 101, module: 2 }, { damaged: [7, 8, 90] }],
+  ] as const)("%s: every move leads to its space, and is off by what is printed beside it", async (_, head, spec, options) => {
+    expect(await wrongOnSheet(sheetOf(head, spec, options))).toEqual([]);
+  });
+
+  it("says what is done at each space, and which flanks are sound", async () => {
+    const rows = rowsOf(await linesOfSheet(sheetOf(geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33] })));
+    expect(rows).toEqual([
+      ["29", "START", "sound | sound"],
+      ["30", "cut", "sound | new"],
+      ["31", "cut", "new | new"],
+      ["32", "cut", "new | new"],
+      ["33", "cut", "new | sound"],
+      ["34", "PROVE", "sound | sound"],
     ]);
-    const circle = circleOf(lines);
-    const on = partsOn(rows, 86);
-    let [turns, spaces] = [0, 0];
-    for (const { space, cells } of rows.slice(1)) {
-      turns += Number(cells[0]);
-      spaces += Number(cells[1]);
-      expect(turned({ wormRatio: "40", circle }, turns, spaces)).toBeCloseTo(on(space) / 86, 12);
-      expect(Number(cells[2])).toBe(spaces % circle);
-      expect(Math.abs(Number.parseInt(cells[3] ?? "", 10) - (on(space) * 360) / 86)).toBeLessThanOrEqual(0.5);
-    }
   });
 
-  it("127 teeth with gears, two places of damage: the printed gears and moves land on every space", async () => {
-    const lines = await linesOfSheet(sheetOf(geared, { teeth: 127, module: 1.25 }, { damaged: [5, 6, 90, 91] }));
-    const text = lines.join(" ");
-    const [, spindle, worm] = /spindle (\d+), no stud gears, worm shaft (\d+)/.exec(text) ?? [];
-    const direction = /turns against the crank/.test(text) ? "against" : "with";
-    const circle = circleOf(lines);
-    const gears = { drivers: [Number(spindle)], driven: [Number(worm)], direction } as const;
-    const rows = rowsOf(lines);
-    const on = partsOn(rows, 127);
-    expect(rows.map(({ space }) => space)).toEqual([88, 89, 90, 91, 4, 5, 6, 7]);
-    let [turns, spaces] = [0, 0];
-    for (const { space, cells } of rows.slice(1)) {
-      turns += Number(cells[0]);
-      spaces += Number(cells[1]);
-      expect(turned({ wormRatio: "40", circle, gears }, turns, spaces)).toBeCloseTo(on(space) / 127, 12);
-    }
+  it("goes round from the start space, place of damage by place of damage", async () => {
+    const rows = rowsOf(await linesOfSheet(sheetOf(geared, { teeth: 127, module: 1.25 }, { damaged: [5, 6, 90, 91] })));
+    expect(rows.map(([space]) => Number(space))).toEqual([88, 89, 90, 91, 4, 5, 6, 7]);
   });
 
-  it("97 teeth on an ungeared head: the compound move is off by what is printed beside it, and no more", async () => {
-    const lines = await linesOfSheet(sheetOf(ungeared, { teeth: 97, module: 2 }, { damaged: [31, 32, 33] }));
-    const text = lines.join(" ");
-    const rear = Number(/(\d+) spaces on the (\d+) circle at the rear pin/.exec(text)?.[2]);
-    const circle = ungeared.plates
-      .flatMap(({ faces }) => faces.flatMap(({ circles }) => circles))
-      .find((holes) => text.includes(`of ${holes}|of ${rear}`));
-    const rows = rowsOf(lines);
-    const on = partsOn(rows, 97);
-    let crank = 0;
-    for (const { space, cells } of rows.slice(1)) {
-      const [turns = "", spaces = "", both = ""] = cells;
-      const [, way, more] = /^(on|back) (\d+)$/.exec(both) ?? [];
-      crank += Number(turns) + Number(spaces) / Number(circle) + ((way === "on" ? 1 : -1) * Number(more)) / rear;
-      const off = (crank / 40 - on(space) / 97) * 1_296_000;
-      const printed = Number((cells.at(-1) ?? "").replace("−", "-").replace("″", ""));
-      expect(off).toBeCloseTo(printed, 1 - 0.3);
-    }
+  it("bounds the error of a near move, in seconds and at the pitch circle, and says that it grows", async () => {
+    const text = (await linesOfSheet(sheetOf(ungeared, { teeth: 97, module: 2 }, { damaged: [31, 32, 33] }))).join(" ");
     expect(text).toMatch(
-      /Not exact: no space to be cut is off by over 0\.8″, 0\.0004 mm at the pitch circle\. Count from START only/,
+      /Not exact: no space to be cut is off by over 0\.8″, 0\.0004 mm at the pitch circle\. Go no further than PROVE/,
+    );
+    expect(text).toContain("count from the start only; the error grows with every move");
+  });
+
+  it("is refused on another head than the job's: another name, another ratio, other plates, another ring", async () => {
+    const sheet = sheetOf(ungeared, { teeth: 97, module: 2 }, { damaged: [31, 32, 33] });
+    const others: readonly (readonly [HeadSpec, RegExp])[] = [
+      [geared, /head: is not the one that the repair was worked out for/],
+      [{ ...ungeared, name: "Another" }, /is not the one/],
+      [{ ...ungeared, wormRatio: 60 }, /is not the one/],
+      [{ ...ungeared, plates: ungeared.plates.slice(0, 1) }, /setting: needs/],
+      [{ ...ungeared, rearPin: false }, /setting: needs/],
+      [{ ...ungeared, ring: { marksPerTurn: 180 } }, /has another ring or dial/],
+      [{ ...ungeared, dial: { marksPerTurn: 100 } }, /has another ring or dial/],
+    ];
+    for (const [spec, message] of others) {
+      await expect(repairSheetPdf({ ...sheet, head: defineHead(spec) }), JSON.stringify(message.source)).rejects.toThrow(message);
+    }
+    expect((await repairSheetPdf({ ...sheet, head: defineHead(JSON.parse(JSON.stringify(ungeared))) })).length).toBeGreaterThan(
+      0,
     );
   });
 
-  it("97 teeth by the dial of a bare table: every printed reading leaves the error printed beside it", async () => {
-    const rows = rowsOf(await linesOfSheet(sheetOf(dialOnly, { teeth: 97, diametralPitch: 12 }, { damaged: [5, 6, 40] }), "a5"));
-    const on = partsOn(rows, 97);
-    expect(rows.map(({ space }) => space)).toEqual([3, 4, 5, 6, 39, 40, 41]);
-    for (const { space, cells } of rows) {
-      const [turns, reads = "", , error = ""] = cells;
-      const [degrees = 0, minutes = 0, seconds = 0] = reads.match(/\d+/g)?.map(Number) ?? [];
-      const set = Number(turns) * 4 * 3600 + degrees * 3600 + minutes * 60 + seconds;
-      const off = set - (on(space) * 1_296_000) / 97;
-      expect(off).toBeCloseTo(Number(error.replace("−", "-").replace("″", "")), 1 - 0.3);
-      expect(Math.abs(off)).toBeLessThanOrEqual(5);
-    }
+  it("is refused where the head can do none of it", async () => {
+    const none = defineHead({ wormRatio: 1, plates: [{ name: "1", circles: [2] }] });
+    await expect(repairSheetPdf(sheetOf(none, { teeth: 97, module: 2 }, { damaged: [5] }))).rejects.toThrow(/not even nearly/);
   });
 
   it("has a box for every move, a blank for every measure, and the cautions", async () => {
     const lines = await linesOfSheet(sheetOf(geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33], backlash: 0.2 }));
     const text = lines.join(" ");
     for (const label of ["tooth 31", "tooth 33", "22–31", "33–42", "space 30", "space 33"]) expect(text).toContain(label);
-    expect(text).toContain("3.041 mm to 3.141 mm");
+    expect(text).toContain("3.042 mm to 3.141 mm");
     for (const caution of [
       /zinc, cadmium/i,
       /does not agree on heat/,
@@ -155,13 +145,14 @@ describe("the sheet of a repair, read back", () => {
       expect(text).toMatch(caution);
   });
 
-  it("teeth lost in three places still end on two pages of a full sheet, notes and all", async () => {
-    const sheet = sheetOf(geared, { teeth: 97, module: 2 }, { damaged: [12, 13, 14, 55, 56, 90], backlash: 0.15 });
-    for (const paper of ["a4", "letter"] as const) {
-      const document = await openPdf(await repairSheetPdf({ ...sheet, paper }));
-      expect(document.numPages).toBe(2);
-      await document.destroy();
-    }
+  it.each([
+    ["three places", "a4", [12, 13, 14, 55, 56, 90]],
+    ["two places", "letter", [12, 13, 14, 55, 56]],
+  ] as const)("teeth lost in %s still end on two pages of %s, notes and all", async (_, paper, damaged) => {
+    const sheet = sheetOf(geared, { teeth: 97, module: 2 }, { damaged, backlash: 0.15 });
+    const document = await openPdf(await repairSheetPdf({ ...sheet, paper }));
+    expect(document.numPages).toBe(2);
+    await document.destroy();
   });
 
   it("the same job gives the same bytes, on two pages of a full sheet", async () => {
@@ -242,7 +233,7 @@ describe("nothing on a sheet overflows", () => {
         fc.boolean(),
         ({ teeth, damaged }, given, head, inches) => {
           const job = jobOf(head, { teeth, ...given }, damaged);
-          fc.pre(job !== null && (job.exact || job.near.length > 0));
+          fc.pre(job?.job.planned === true);
           const pages = pagesOf({ job, head, inches, sawGiven: false }, paper);
           expectInside(pages);
           const texts = pages
@@ -268,7 +259,7 @@ describe("nothing on a sheet overflows", () => {
     fc.assert(
       fc.property(damage, ({ teeth, damaged }) => {
         const job = jobOf(geared, { teeth, module: 2 }, damaged);
-        fc.pre(job !== null && (job.exact || job.near.length > 0));
+        fc.pre(job?.job.planned === true);
         const figures = pagesOf({ job, head: geared, inches: false, sawGiven: false }, "a4")
           .flatMap(({ marks }) => marks)
           .flatMap((mark) => (mark.kind === "group" && mark.role === "Figure" ? [mark.marks] : []));

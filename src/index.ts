@@ -76,9 +76,9 @@ export {
   type DialTable,
   dialReadings,
   leastCountArcSeconds,
-  type Reading,
   type WorstReading,
 } from "./machine/readings.ts";
+export type { BothScales, Reading } from "./machine/scale-reader.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";

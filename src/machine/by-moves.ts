@@ -1,28 +1,12 @@
-import type Fraction from "fraction.js";
-import { arcSecondsPerTurn } from "../number/angle.ts";
-import { floorMod, fromExact, rational } from "../number/ratio.ts";
+import { floorMod, fromExact } from "../number/ratio.ts";
 import type { NearMove } from "../setting/near-setting.ts";
 import type { SecondMove, Setting } from "../setting/setting.ts";
 import type { MoveBetween, PlaceByMoves } from "./place.ts";
-import { angleOnScales, scalesShow } from "./readings.ts";
+import { angleOnScales, arcSecondsOf, scalesReader, type Turned, turnedBy } from "./scale-reader.ts";
 import { moveTo, partsTo, toothAfter, type Work, wayRound } from "./work.ts";
 
 /** A setting that is made over and over. */
 export type Repeated = Setting | NearMove;
-
-/** What one move of a setting does, in turns of the work. */
-interface OneMove {
-  readonly turns: Fraction;
-  /** How far that is past what it should: nothing where the setting is exact. */
-  readonly miss: Fraction;
-}
-
-function oneMove(setting: Repeated): OneMove {
-  const should = fromExact(setting.spindlePerMove);
-  if (setting.exact) return { turns: should, miss: rational(0) };
-  const turns = fromExact(setting.spindleTurned);
-  return { turns, miss: turns.sub(should) };
-}
 
 /**
  * Places one after the other, from where `made` moves have brought the work.
@@ -32,12 +16,12 @@ function oneMove(setting: Repeated): OneMove {
  * start, and not from the place before.
  */
 export function placesByMoves(work: Work, setting: Repeated, teeth: readonly number[], made = 0): readonly PlaceByMoves[] {
-  const one = oneMove(setting);
+  const stand = standings(work, setting);
   let before = made;
   return teeth.map((tooth) => {
     const moves = wayRound(work, before, moveTo(work, setting, tooth));
     before += moves;
-    return standingAfter(work, setting, one, before, between(setting, moves));
+    return stand(before, between(setting, moves));
   });
 }
 
@@ -53,7 +37,8 @@ export function worstByMoves(
     before += wayRound(work, before, moveTo(work, setting, tooth));
     if (matters === undefined || matters.has(tooth)) most = Math.max(most, Math.abs(before));
   }
-  return seconds(oneMove(setting).miss.abs().mul(rational(most)));
+  const { n, d } = missOf(setting);
+  return Math.abs(arcSecondsOf(n * BigInt(most), d));
 }
 
 /** Where all moves together end: back at the start. */
@@ -63,32 +48,44 @@ export function placeAtClose(work: Work, setting: Repeated): PlaceByMoves {
 
 /** The place that so many moves from the start reach, gone to from the start. */
 export function placeAtMove(work: Work, setting: Repeated, move: number): PlaceByMoves {
-  return standingAfter(work, setting, oneMove(setting), move, between(setting, move));
+  return standings(work, setting)(move, between(setting, move));
 }
 
-function standingAfter(work: Work, setting: Repeated, one: OneMove, move: number, from: MoveBetween): PlaceByMoves {
-  const tooth = toothAfter(work, setting, floorMod(move, work.count));
-  const { turns, hole } = travel(setting, move);
-  const made = rational(move);
-  const { dial, ring } = scalesShow(work.head, one.turns.mul(made), work.zero);
-  return {
-    by: "moves",
-    tooth,
-    move,
-    angle: angleOnScales(rational(partsTo(work, tooth), work.count), work.zero),
-    turns,
-    // The marks of a dial are no holes: the dial itself is read.
-    hole: setting.circle === null || setting.method === "dial" ? null : (work.startHole + hole) % setting.circle,
-    ...("second" in setting && { rearHole: rearHole(setting.second, move) }),
-    errorArcSeconds: setting.exact ? 0 : seconds(one.miss.mul(made)),
-    dial,
-    ring,
-    from,
+/** How far one move turns the work. */
+function turnedOf(setting: Repeated): Turned {
+  return turnedBy(fromExact(setting.exact ? setting.spindlePerMove : setting.spindleTurned));
+}
+
+/** How far that is past what it should: nothing where the setting is exact. */
+function missOf(setting: Repeated): Turned {
+  if (setting.exact) return { n: 0n, d: 1n };
+  return turnedBy(fromExact(setting.spindleTurned).sub(fromExact(setting.spindlePerMove)));
+}
+
+/** Where everything stands after so many moves. What is the same for all places of a list is worked out once. */
+function standings(work: Work, setting: Repeated): (move: number, from: MoveBetween) => PlaceByMoves {
+  const [one, miss] = [turnedOf(setting), missOf(setting)];
+  const scalesShow = scalesReader(work.head, work.zero);
+  return (move, from) => {
+    const tooth = toothAfter(work, setting, floorMod(move, work.count));
+    const { turns, hole } = travel(setting, move);
+    const made = BigInt(move);
+    const { dial, ring } = scalesShow({ n: one.n * made, d: one.d });
+    const place: PlaceByMoves = {
+      by: "moves",
+      tooth,
+      move,
+      angle: angleOnScales({ n: BigInt(partsTo(work, tooth)), d: BigInt(work.count) }, work.zero),
+      turns,
+      // The marks of a dial are no holes: the dial itself is read.
+      hole: setting.circle === null || setting.method === "dial" ? null : (work.startHole + hole) % setting.circle,
+      errorArcSeconds: arcSecondsOf(miss.n * made, miss.d),
+      dial,
+      ring,
+      from,
+    };
+    return "second" in setting ? { ...place, rearHole: rearHole(setting.second, move) } : place;
   };
-}
-
-function seconds(turns: Fraction): number {
-  return turns.mul(arcSecondsPerTurn).valueOf();
 }
 
 function between(setting: Repeated, way: number): MoveBetween {

@@ -1,8 +1,7 @@
-import type Fraction from "fraction.js";
 import { invariant } from "../number/errors.ts";
-import { fromExact, rational } from "../number/ratio.ts";
+import { fromExact } from "../number/ratio.ts";
 import type { PlaceByHole, PlaceByScale } from "./place.ts";
-import { angleOnScales, nearestHoleAt, type Reading, readScaleAt, scalesShow, setOnScale } from "./readings.ts";
+import { angleOnScales, holesReader, type Reading, ringReader, scaleReader, scalesReader, type Turned } from "./scale-reader.ts";
 import { partsTo, type Work, wayRound } from "./work.ts";
 
 /**
@@ -20,15 +19,20 @@ export function partsVisited(work: Work, teeth: readonly number[], before?: numb
   });
 }
 
-/** A tooth with where it lies from the start, in turns of the work. */
+/** A tooth with where it lies from the start, the whole rounds of the list among it. */
 interface Wanted {
   readonly tooth: number;
-  readonly turned: Fraction;
+  readonly turned: Turned;
 }
 
 function placesWanted(work: Work, teeth: readonly number[], before?: number): readonly Wanted[] {
   const parts = partsVisited(work, teeth, before);
-  return teeth.map((tooth, index) => ({ tooth, turned: rational(parts[index] ?? 0, work.count) }));
+  return teeth.map((tooth, index) => ({ tooth, turned: partOf(work, parts[index] ?? 0) }));
+}
+
+/** So many parts of a turn of the work. */
+export function partOf({ count }: Work, parts: number): Turned {
+  return { n: BigInt(parts), d: BigInt(count) };
 }
 
 /**
@@ -36,12 +40,12 @@ function placesWanted(work: Work, teeth: readonly number[], before?: number): re
  * than half a space from its place, and no error adds to the next.
  */
 export function placesByHole(work: Work, circle: number, teeth: readonly number[], before?: number): readonly PlaceByHole[] {
-  const { wormRatio } = work.head;
-  const perSpindle = fromExact(wormRatio).mul(circle);
+  const holes = holesReader(circle, work.head.wormRatio);
+  const scalesShow = scalesReader(work.head, work.zero);
   const spacesOf = ({ turns, mark }: Reading) => turns * circle + mark;
-  let last = before === undefined ? 0 : spacesOf(nearestHoleAt(rational(partsTo(work, before), work.count), circle, wormRatio));
+  let last = before === undefined ? 0 : spacesOf(holes.read(partOf(work, partsTo(work, before))));
   return placesWanted(work, teeth, before).map(({ tooth, turned }) => {
-    const hole = nearestHoleAt(turned, circle, wormRatio);
+    const hole = holes.read(turned);
     const spaces = spacesOf(hole);
     const from = between(spaces - last, circle);
     last = spaces;
@@ -52,7 +56,7 @@ export function placesByHole(work: Work, circle: number, teeth: readonly number[
       errorArcSeconds: hole.errorArcSeconds,
       turns: hole.turns,
       hole: (work.startHole + hole.mark) % circle,
-      ...scalesShow(work.head, rational(spaces).div(perSpindle), work.zero),
+      ...scalesShow(holes.set(turned)),
       from,
     };
   });
@@ -76,16 +80,23 @@ export function placesByScale(
   const { head, zero } = work;
   const scale = head[by];
   invariant(scale !== null, () => `${head.id} has no ${by} to set places by`);
-  const perSpindle = by === "dial" ? fromExact(head.wormRatio) : rational(1);
+  const reader = by === "dial" ? scaleReader(scale, fromExact(head.wormRatio), zero) : ringReader(scale, zero);
+  const other = scalesReader(by === "dial" ? { ...head, dial: null } : { ...head, ring: null }, zero);
   return placesWanted(work, teeth, before).map(({ tooth, turned }) => {
-    const read = readScaleAt(turned, scale, perSpindle, zero);
-    const shown = scalesShow(head, setOnScale(turned, scale, perSpindle, zero), zero);
-    const own = by === "ring" ? { ring: { ...read, turns: 0 } } : { dial: read };
-    return { by, tooth, angle: angleAt(work, turned), errorArcSeconds: read.errorArcSeconds, ...shown, ...own };
+    const read = reader.read(turned);
+    const { dial, ring } = other(reader.set(turned));
+    return {
+      by,
+      tooth,
+      angle: angleAt(work, turned),
+      errorArcSeconds: read.errorArcSeconds,
+      dial: by === "dial" ? read : dial,
+      ring: by === "ring" ? read : ring,
+    };
   });
 }
 
 /** The true place on the ring, which is at the same mark after each turn of the work. */
-function angleAt({ zero }: Work, turned: Fraction): PlaceByScale["angle"] {
-  return angleOnScales(turned.sub(turned.floor()), zero);
+function angleAt({ zero }: Work, { n, d }: Turned): PlaceByScale["angle"] {
+  return angleOnScales({ n: ((n % d) + d) % d, d }, zero);
 }

@@ -1,6 +1,6 @@
 import type { Revolutions } from "../number/ratio.ts";
 import type { SecondMove } from "../setting/setting.ts";
-import type { Reading } from "./readings.ts";
+import type { BothScales } from "./scale-reader.ts";
 
 /** From the place before to this one, by moves of a setting. */
 export interface MoveBetween {
@@ -14,18 +14,14 @@ export interface MoveBetween {
   readonly second?: Pick<SecondMove, "direction" | "spaces" | "circle"> & { readonly turns: number };
 }
 
-/** What every place of a job says, however it is reached. */
-export interface AnyPlace {
+/** What every place of a job says, however it is reached: the scales show where the work stands then. */
+export interface AnyPlace extends BothScales {
   /** 1 to the count. */
   readonly tooth: number;
   /** Where it truly lies on the ring, in revolutions from the zero. */
   readonly angle: Revolutions;
   /** How far the work stands off that, in arc-seconds; + is too far, 0 where it is exact. */
   readonly errorArcSeconds: number;
-  /** What the handwheel's dial shows there, or null where the head has none. */
-  readonly dial: Reading | null;
-  /** What the degree ring shows there, or null where the head has none. */
-  readonly ring: Reading | null;
 }
 
 /** A place reached by moves of one setting, made over and over. */

@@ -95,7 +95,7 @@ export function planJob(head: Head | PreparedHead, target: Target, options: Plan
     start: placesBy(work, way, [work.startTooth])[0] as Place,
     places,
     checks: isAll ? checksOn(work, way, work.count - teeth.length) : [],
-    worstArcSeconds: worstAmong(places, asked),
+    worstArcSeconds: worstAmong(places, asked.matters),
     cautions: cautionsFor(way, owned),
   };
 }

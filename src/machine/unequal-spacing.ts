@@ -8,7 +8,7 @@ import { fromExact, lcmOf, type Revolutions, rational, toRevolutions } from "../
 import { headOf, type PreparedHead } from "../search/prepare.ts";
 import { bestCircleFor } from "./best-circle.ts";
 import { checkListed } from "./listed.ts";
-import { nearestHoleAt, type Reading, scalesAt } from "./readings.ts";
+import { angleOnScales, holesReader, type Reading, scalesReader, turnedBy } from "./scale-reader.ts";
 import { atZero } from "./zero.ts";
 
 /** One place of a work with unequal spaces, set by itself from the zero. */
@@ -124,10 +124,13 @@ function anglesFrom(steps: unknown): Fraction[] {
 
 function placesAt(head: Head, circle: OwnedCircle | null, angles: readonly Fraction[]): readonly SpacedPlace[] {
   let last = { turns: 0, hole: 0 };
+  const scalesShow = scalesReader(head, atZero);
+  const holes = circle && holesReader(circle.holes, head.wormRatio);
   return angles.map((angle, index) => {
-    const scales = { place: index + 1, ...scalesAt(head, angle, atZero) };
-    if (circle === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
-    const { turns, mark: hole } = nearestHoleAt(angle, circle.holes, head.wormRatio);
+    const turned = turnedBy(angle);
+    const scales = { place: index + 1, angle: angleOnScales(turned, atZero), ...scalesShow(turned) };
+    if (circle === null || holes === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
+    const { turns, mark: hole } = holes.read(turned);
     const spaces = (turns - last.turns) * circle.holes + hole - last.hole;
     last = { turns, hole };
     return {

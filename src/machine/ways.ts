@@ -1,12 +1,14 @@
-import type { OwnedCircle } from "../head/head.ts";
 import { nearOn } from "../near/near.ts";
 import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
+import { rational } from "../number/ratio.ts";
 import { firstSetting, type Search } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
 import { firstMove, type Target } from "../setting/target.ts";
+import { bestCircleFor } from "./best-circle.ts";
+import { partsVisited } from "./from-zero.ts";
 import type { Asked } from "./plan-options.ts";
-import { type RankedWay, type Way, type WayFromZero, wayOf } from "./way.ts";
-import { worstByHole, worstOf } from "./way-errors.ts";
+import { type RankedWay, type Way, wayOf } from "./way.ts";
+import { worstOf } from "./way-errors.ts";
 import { teethOf, teethVisited } from "./way-places.ts";
 import { partsTo, type Work } from "./work.ts";
 
@@ -35,6 +37,9 @@ export function waysFor(search: Search, target: Target, work: Work, asked: Asked
   return nearWays(search, target, work, asked);
 }
 
+/** Teeth that are named. */
+type Named = Asked & { readonly teeth: readonly number[] };
+
 /** The ways that leave an error, the best first. */
 export function nearWays(search: Search, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
   const near = nearOn(search)(target);
@@ -42,11 +47,10 @@ export function nearWays(search: Search, target: Target, work: Work, asked: Aske
   if (asked.teeth === null)
     return near.map((setting) => ({ ...wayOf(setting), worstArcSeconds: setting.worstArcSeconds })).sort(byWork);
   const ways = near.flatMap((setting): Way[] => (setting.kind === "nearest-hole" ? [] : [wayOf(setting)]));
-  const inOrder = teethVisited(asked.teeth, asked, (tooth) => partsTo(work, tooth));
-  if (search.methods.includes("simple")) ways.push(...bestCircle(search, target, work, inOrder, asked));
+  if (search.methods.includes("simple")) ways.push(...byBestCircle(search, target, work, { ...asked, teeth: asked.teeth }));
   const halfStep = work.step.mul(648_000).valueOf();
   return ways
-    .map((way) => ({ ...way, worstArcSeconds: worstOf(work, way, teethOf(work, way, asked), asked) }))
+    .map((way) => ({ ...way, worstArcSeconds: worstOf(work, way, teethOf(work, way, asked), asked.matters) }))
     .filter(({ worstArcSeconds }) => worstArcSeconds < halfStep)
     .sort((a, b) => byWork(a, b) || byError(a, b));
 }
@@ -65,19 +69,12 @@ function workOf({ by, setting }: RankedWay): number {
   return leastWork.indexOf(by === "moves" && "kind" in setting ? setting.kind : (by as NearFromZero["kind"]));
 }
 
-/** The circle whose holes lie nearest to the teeth wanted; of equal ones a mounted one, then the largest. */
-function bestCircle(
-  { layout }: Search,
-  target: Target,
-  work: Work,
-  teeth: readonly number[],
-  asked: Asked,
-): readonly WayFromZero<"nearest-hole">[] {
-  const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
-  const [best] = layout.circles
-    .map((circle) => ({ circle, worst: worstByHole(work, circle.holes, teeth, asked) }))
-    .sort((a, b) => a.worst - b.worst || isMounted(b.circle) - isMounted(a.circle) || b.circle.holes - a.circle.holes);
-  if (best === undefined) return [];
-  const setting = byHolesOf(layout, fromZero(firstMove(target), "angle" in target), best.circle);
-  return [{ by: "nearest-hole", setting }];
+/** Each of the teeth by the nearest hole, on the circle that does best for those that matter. */
+function byBestCircle({ layout }: Search, target: Target, work: Work, { teeth, order, matters }: Named): readonly Way[] {
+  const visited = teethVisited(teeth, { order }, (tooth) => partsTo(work, tooth));
+  const places = partsVisited(work, visited).filter((_, index) => matters === undefined || matters.has(visited[index] ?? 0));
+  const angles = [...new Set(places)].map((parts) => rational(parts, work.count));
+  const circle = bestCircleFor(work.head, angles, layout.mounted);
+  if (circle === null) return [];
+  return [{ by: "nearest-hole", setting: byHolesOf(layout, fromZero(firstMove(target), "angle" in target), circle) }];
 }

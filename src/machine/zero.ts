@@ -35,8 +35,3 @@ export interface Zero {
 
 /** At the zero of the scales, and on the plus side. */
 export const atZero: Zero = { start: rational(0), side: "plus" };
-
-/** Where the scales stand when the work has turned so far since tooth 1, in turns of the spindle; below 0 past the zero on the minus side. */
-export function placeOnScales({ start, side }: Zero, turned: Fraction): Fraction {
-  return side === "plus" ? start.add(turned) : start.sub(turned);
-}

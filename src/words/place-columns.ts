@@ -2,7 +2,7 @@ import type { Head } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import type { AnyPlace, MoveBetween, Place } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
-import type { Reading } from "../machine/readings.ts";
+import type { Reading } from "../machine/scale-reader.ts";
 import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
 import { signedSeconds } from "./numbers.ts";

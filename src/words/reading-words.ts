@@ -1,7 +1,8 @@
 import type { Head } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import type { AnyPlace } from "../machine/place.ts";
-import { leastCountArcSeconds, type Reading } from "../machine/readings.ts";
+import { leastCountArcSeconds } from "../machine/readings.ts";
+import type { Reading } from "../machine/scale-reader.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Ratio, Revolutions } from "../number/ratio.ts";
 import { shortAngle } from "./numbers.ts";

@@ -3,7 +3,8 @@ import { foulingWords } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import { givesWords } from "./setting-words.ts";
 
-type Coded<Code extends Caution["code"]> = Extract<Caution, { readonly code: Code }>;
+/** A caution of one code. */
+export type Coded<Code extends Caution["code"]> = Extract<Caution, { readonly code: Code }>;
 
 /** What to mind on the way through a job, in words; general workshop practice, no source. */
 const said: { readonly [Code in Caution["code"]]: (caution: Coded<Code>) => Item } = {

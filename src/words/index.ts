@@ -14,7 +14,7 @@ export {
   triedWords,
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
-export { cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
+export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem, checkWords } from "./check-words.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Answer, type Head, indexAngle, indexDivisions, prove, revolutions, type Route } from "../../src/index.ts";
+import { type Answer, type Head, indexAngle, indexDivisions, prove, type Route, revolutions } from "../../src/index.ts";
 import { counts, heads, teethPerMove } from "../support/arbitraries.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { threePlates as geared, ready } from "../support/ready.ts";

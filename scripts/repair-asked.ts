@@ -48,14 +48,7 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
       "",
       `the pitch is not given; add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH`,
     );
-  if (values.damaged === undefined)
-    throw fault("missing", "--damaged", "is needed: the damaged teeth by number, such as 31,32,33");
-  for (const each of ["paper", "force"] as const) {
-    if (values[each] !== undefined && values.sheet === undefined)
-      throw fault("no-effect", `--${each}`, "goes with --sheet, the file to print to");
-  }
-  if (values["mate-thinning"] !== undefined && values.backlash === undefined)
-    throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
+  checkTogether(values);
   const head = loadHead(values.head ?? usualHead);
   const gear = gearFrom(teeth, values);
   const repaired = askedAs(values, () => repairOnHead(head, gear, repairOptions(teeth, values)));
@@ -78,6 +71,18 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
     json: values.json === true,
     code: repaired.exact ? 0 : 1,
   };
+}
+
+/** Refuses options that have no effect without another. */
+function checkTogether(values: RepairGiven): void {
+  if (values.damaged === undefined)
+    throw fault("missing", "--damaged", "is needed: the damaged teeth by number, such as 31,32,33");
+  for (const each of ["paper", "force"] as const) {
+    if (values[each] !== undefined && values.sheet === undefined)
+      throw fault("no-effect", `--${each}`, "goes with --sheet, the file to print to");
+  }
+  if (values["mate-thinning"] !== undefined && values.backlash === undefined)
+    throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
 }
 
 async function printed(

@@ -18,7 +18,16 @@ export interface DepthRule {
   readonly source: string;
 }
 
-/** The depth rules, the commonest first. */
+/**
+ * The depth rules, the commonest first.
+ *
+ * Addendum and dedendum in modules, what is added in mm.
+ *
+ * @example
+ * ```ts
+ * depthRules.find(({ name }) => name === "2.157")?.dedendum; // 1.157
+ * ```
+ */
 export const depthRules: readonly DepthRule[] = Object.freeze(
   (
     [

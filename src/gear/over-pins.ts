@@ -48,12 +48,21 @@ export function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
 export function pinRange(gear: CutTooth): PinRange | null {
   const greatest = pinTouchingAt(gear, gear.tipDiameter);
   const touching = pinTouchingAt(gear, flankStart(gear));
-  const standsAndClears = (pin: number) =>
-    pinCircle(gear, pin) + pin > gear.tipDiameter && pinCircle(gear, pin) - pin > gear.rootDiameter;
-  if (!standsAndClears(greatest)) return null;
-  if (standsAndClears(touching)) return { least: touching, greatest };
+  const serves = (pin: number) => standsAndClears(gear, pin);
+  if (!serves(greatest)) return null;
   // A larger pin lies higher.
-  return { least: firstWhere(standsAndClears, touching, greatest), greatest };
+  return { least: serves(touching) ? touching : firstWhere(serves, touching, greatest), greatest };
+}
+
+/** Whether a pin is within {@link pinRange}, which need not be found for it. */
+export function pinFits(gear: CutTooth, pin: number): boolean {
+  const touchesFlanks = pin >= pinTouchingAt(gear, flankStart(gear)) && pin <= pinTouchingAt(gear, gear.tipDiameter);
+  return touchesFlanks && standsAndClears(gear, pin);
+}
+
+function standsAndClears(gear: CutTooth, pin: number): boolean {
+  const circle = pinCircle(gear, pin);
+  return circle + pin > gear.tipDiameter && circle - pin > gear.rootDiameter;
 }
 
 /**
@@ -75,18 +84,20 @@ export function pinRange(gear: CutTooth): PinRange | null {
  * ```
  */
 export function overPins(gear: CutTooth, pinDiameter: number): number {
+  if (!(typeof pinDiameter === "number" && pinFits(gear, pinDiameter))) return refusePin(gear, pinDiameter);
+  const circle = pinCircle(gear, pinDiameter);
+  return overPinCircles(circle, circle, pinDiameter, gear.teeth % 2 === 0 ? 0 : Math.PI / gear.teeth);
+}
+
+function refusePin(gear: CutTooth, pinDiameter: unknown): never {
   const range = pinRange(gear);
   if (range === null)
     return refuse("cannot-be-made", "pinDiameter", "no pin both rests on the flanks of this gear and stands above its tips");
-  if (!(typeof pinDiameter === "number" && pinDiameter >= range.least && pinDiameter <= range.greatest)) {
-    return refuse(
-      numberFault(pinDiameter),
-      "pinDiameter",
-      lengthSentence`a pin of ${asGiven(pinDiameter)} cannot be used on this gear; give one from ${said.least(range.least)} to ${said.most(range.greatest)}`,
-    );
-  }
-  const circle = pinCircle(gear, pinDiameter);
-  return overPinCircles(circle, circle, pinDiameter, gear.teeth % 2 === 0 ? 0 : Math.PI / gear.teeth);
+  return refuse(
+    numberFault(pinDiameter),
+    "pinDiameter",
+    lengthSentence`a pin of ${asGiven(pinDiameter)} cannot be used on this gear; give one from ${said.least(range.least)} to ${said.most(range.greatest)}`,
+  );
 }
 
 /**

@@ -23,6 +23,11 @@ const grades = { finest: 0, coarsest: 12, base: 5 } as const;
  *
  * @param grade - 0 (finest) to 12.
  * @throws {@link InputError} when the gear or the grade is outside the range of the standard.
+ *
+ * @example
+ * ```ts
+ * singlePitchDeviation({ module: 2, diameterMm: 172 }, 7).toFixed(1); // "12.3"
+ * ```
  */
 export function singlePitchDeviation(gear: PitchedGear, grade: number): number {
   within(gear.module, "module", 0.5, 70);
@@ -42,6 +47,12 @@ export function singlePitchDeviation(gear: PitchedGear, grade: number): number {
  * @param gear - As for {@link singlePitchDeviation}.
  * @param pitchArcSeconds - The error from one tooth to the next, as a near setting gives it.
  * @returns 0 to 12, or null where the error is more than the coarsest grade allows.
+ * @throws {@link InputError} as {@link singlePitchDeviation} does.
+ *
+ * @example
+ * ```ts
+ * finestGrade({ module: 2, diameterMm: 172 }, 10); // 4
+ * ```
  */
 export function finestGrade(gear: PitchedGear, pitchArcSeconds: number): number | null {
   const micrometres = 1000 * Math.abs(errorAtRadius(pitchArcSeconds, gear.diameterMm / 2).mm);

@@ -39,8 +39,16 @@ export function spanLength(tooth: InvoluteTooth, teethSpanned: number): number {
 /**
  * The span over a number of teeth of one's own choice.
  *
+ * @param gear - As {@link spurGear} returns it.
+ * @param teethSpanned - Teeth between the jaws.
+ * @returns Lengths in mm.
  * @throws {@link InputError} when the jaws would not rest on the flanks: too few teeth and they are
  * below the flanks, too many and they are past the tips.
+ *
+ * @example
+ * ```ts
+ * spanOver(spurGear({ teeth: 86, module: 2 }), 9).length.toFixed(3); // "52.595"
+ * ```
  */
 export function spanOver(gear: CutTooth, teethSpanned: number): SpanOnFlanks {
   const fitting = spansOnFlanks(gear);
@@ -85,10 +93,17 @@ function spansOnFlanks(gear: CutTooth): SpanOnFlanks[] {
 /**
  * How much thinner the teeth are than drawn, from a span measured on them: (W − W measured)/cos α.
  *
- * On a worn gear this is what the sound teeth have lost, and what a rebuilt tooth should match.
+ * On a worn gear this is what the sound teeth have lost.
  *
+ * @param gear - The gear as drawn, without thinning.
+ * @param measured - Over teeth that are alike; the length in mm.
  * @returns In mm along the reference circle; below 0 where the teeth are thicker than drawn.
  * @throws {@link InputError} when the span cannot be measured on this gear.
+ *
+ * @example
+ * ```ts
+ * thinningFromSpan(spurGear({ teeth: 86, module: 2 }), { teeth: 10, length: 58.4 }).toFixed(3); // "0.106"
+ * ```
  */
 export function thinningFromSpan(gear: CutTooth, measured: Span): number {
   if (!(measured.length > 0))

@@ -58,6 +58,7 @@ export type WholeDepthRule =
  * without shift they are the shop's OD = (N + 2)/DP, and with 2.157/DP those of the US Navy training
  * manual, tpub document 14345). Diametral pitch is the same gear with m = 25.4/DP.
  *
+ * @param spec - Lengths in mm, angles in degrees, shifts in modules.
  * @throws {@link InputError} when the spec is not allowed, or the gear cannot be cut: pointed teeth,
  * closed spaces, no root. What can be cut but needs care is in `warnings`.
  *

@@ -30,7 +30,14 @@ const diametralSecond = [1.75, 2.25, 2.75, 3.5, 7, 9, 11, 22, 26, 28, 30, 36, 40
 /** Circular pitches in sixteenths of an inch, customary on older and cast gears (common practice, no source). */
 const circularSixteenths = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 18, 20, 22, 24, 28, 32];
 
-/** Every pitch that a gear is compared with, the preferred series first. */
+/**
+ * Every pitch that a gear is compared with, the preferred series first.
+ *
+ * @example
+ * ```ts
+ * standardPitches.find(({ name }) => name === "12 DP")?.module.toFixed(4); // "2.1167"
+ * ```
+ */
 export const standardPitches: readonly StandardPitch[] = Object.freeze(
   [
     ...modulesFirst.map((module) => ofModule(module, 1)),
@@ -67,7 +74,16 @@ function inSixteenths(sixteenths: number): string {
 /** How near, in per cent, a pitch must be to be called a look-alike; our own choice. */
 const lookAlikePercent = 2;
 
-/** The other standard pitches within 2 per cent of one, the nearest first: 32 DP and 0.8 module differ by 0.8. */
+/**
+ * The other standard pitches within 2 per cent of one, the nearest first: 32 DP and 0.8 module differ by 0.8.
+ *
+ * @param pitch - One of {@link standardPitches}.
+ *
+ * @example
+ * ```ts
+ * standardPitches.filter(({ name }) => name === "32 DP").map((pitch) => lookAlikes(pitch)[0]?.name); // ["0.8 module"]
+ * ```
+ */
 export function lookAlikes(pitch: StandardPitch): readonly LookAlike[] {
   return standardPitches
     .filter(({ name }) => name !== pitch.name)

@@ -81,6 +81,11 @@ export function flankStart({ baseDiameter, rootDiameter }: CutTooth): number {
  * @param diameter - In mm, from the base circle (or the root circle where that is larger) to the tip.
  * @returns In mm.
  * @throws {@link InputError} when the diameter is not on the involute.
+ *
+ * @example
+ * ```ts
+ * toothThicknessAt(spurGear({ teeth: 86, module: 2 }), 174).toFixed(3); // "2.411"
+ * ```
  */
 export function toothThicknessAt(gear: CutTooth, diameter: number): number {
   checkOnFlank(gear, diameter);
@@ -93,6 +98,11 @@ export function toothThicknessAt(gear: CutTooth, diameter: number): number {
  * @param diameter - As for {@link toothThicknessAt}.
  * @returns In mm.
  * @throws {@link InputError} when the diameter is not on the involute.
+ *
+ * @example
+ * ```ts
+ * spaceWidthAt(spurGear({ teeth: 86, module: 2 }), 172).toFixed(3); // "3.142"
+ * ```
  */
 export function spaceWidthAt(gear: CutTooth, diameter: number): number {
   checkOnFlank(gear, diameter);
@@ -106,7 +116,13 @@ export function spaceWidthAt(gear: CutTooth, diameter: number): number {
  * memory).
  *
  * @param diameter - As for {@link toothThicknessAt}.
+ * @returns Both in mm.
  * @throws {@link InputError} when the diameter is not on the involute.
+ *
+ * @example
+ * ```ts
+ * chordAt(spurGear({ teeth: 86, module: 2 }), 172).thickness.toFixed(3); // "3.141"
+ * ```
  */
 export function chordAt(gear: CutTooth, diameter: number): Chord {
   checkOnFlank(gear, diameter);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { overPins, pinRange } from "../../src/gear/over-pins.ts";
+import { overPins, pinFits, pinRange } from "../../src/gear/over-pins.ts";
 import { spanOver } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
@@ -124,6 +124,19 @@ describe("the formulas against a tooth drawn point by point", () => {
           expect(overPins(gear, pin)).toBeGreaterThan(gear.tipDiameter);
           expect(overPins(gear, pin) - 2 * pin).toBeGreaterThanOrEqual(gear.rootDiameter - 1e-9);
         }
+      }),
+    );
+  });
+
+  it("a pin fits where it is within the range, and nowhere else", () => {
+    fc.assert(
+      fc.property(gears, fc.integer({ min: 0, max: 400 }), (gear, hundredths) => {
+        const range = pinRange(gear);
+        const pin = (gear.module * hundredths) / 100;
+        const within = range !== null && pin >= range.least && pin <= range.greatest;
+        expect(pinFits(gear, pin)).toBe(within);
+        if (range === null) return;
+        expect([range.least, range.greatest].map((end) => pinFits(gear, end))).toEqual([true, true]);
       }),
     );
   });

@@ -61,6 +61,8 @@ const mostCandidates = 100;
  * rare ones; then a worn tip, up to half a module, before a profile shift; then the smaller misfit,
  * each measure's difference being taken against what wear and calipers do to it.
  *
+ * @param measures - Lengths in mm.
+ * @returns The likeliest first; lengths in mm, angles in degrees.
  * @throws {@link InputError} when a measure or the limit is not allowed.
  *
  * @example

@@ -56,6 +56,11 @@ const damageKeys = keysOf<DamageOptions>({ damaged: true, startSpace: true });
  * @param teeth - The count of the gear, 4 to 10,000.
  * @throws {@link InputError} when a number is no tooth of the gear or is given twice, when no sound
  * space (a sound tooth on either side) is left to start from, or the one named is not sound.
+ *
+ * @example
+ * ```ts
+ * recutPlan(86, { damaged: [31, 32] }).spaces.map(({ toothSpace }) => toothSpace); // [30, 31, 32]
+ * ```
  */
 export function recutPlan(teeth: number, options: DamageOptions): RecutPlan {
   checkKeys(options, damageKeys, "options");

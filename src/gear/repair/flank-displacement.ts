@@ -31,7 +31,15 @@ const arcSecondsPerDegree = 3600;
  * thinner or thicker by the whole of it, while one between two recut spaces feels only the
  * difference of their errors.
  *
+ * @param gear - As {@link spurGear} returns it.
+ * @param error - 0 or more; an angle up to half a turn, a distance up to the reference radius.
+ * @returns In mm along the reference circle.
  * @throws {@link InputError} when an error is not a number in reason.
+ *
+ * @example
+ * ```ts
+ * flankDisplacement(spurGear({ teeth: 50, module: 2 }), { arcSeconds: 60 }).byAngle.toFixed(4); // "0.0145"
+ * ```
  */
 export function flankDisplacement(gear: InvoluteTooth, error: SettingError): FlankDisplacement {
   const faults = faultList();

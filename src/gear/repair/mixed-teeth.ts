@@ -10,7 +10,7 @@
  */
 import { firstWhere } from "../halving.ts";
 import { radians } from "../involute.ts";
-import { overPinCircles, pinCircle, pinRange } from "../over-pins.ts";
+import { overPinCircles, pinCircle, pinFits } from "../over-pins.ts";
 import { spanLength } from "../span.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type CutTooth, chordOf, flankStart } from "../tooth-thickness.ts";
@@ -49,8 +49,7 @@ export interface PinnedSpace {
  */
 export function overPinsBetween(gear: SpurGear, pin: number, { near, far }: PinnedSpace): number | null {
   const spaces = [toothWithLoss(gear, (near + far) / 2), toothWithLoss(gear, gear.thinning)];
-  const fits = spaces.map(pinRange).every((range) => range !== null && pin >= range.least && pin <= range.greatest);
-  if (!fits) return null;
+  if (!spaces.every((space) => pinFits(space, pin))) return null;
   const [first = 0, second = 0] = spaces.map((space) => pinCircle(space, pin));
   const turned = (near - far) / (2 * gear.referenceDiameter);
   return overPinCircles(first, second, pin, (gear.teeth % 2 === 0 ? 0 : Math.PI / gear.teeth) + turned);

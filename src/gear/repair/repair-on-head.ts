@@ -35,7 +35,14 @@ const keys = keysOf<RepairOnHeadOptions>({ ...repairKeys, places: true });
  * Plans a repair on a head: the setting, the move to each space, and all that {@link toothRepair}
  * says of it, the error of a near setting taken in.
  *
+ * @param head - The head, or one that was prepared.
+ * @param gear - As {@link spurGear} returns it.
  * @throws {@link InputError} as {@link toothRepair} and {@link planJob} do.
+ *
+ * @example
+ * ```ts
+ * repairOnHead(readyHeads[0], spurGear({ teeth: 86, module: 2 }), { damaged: [31] }).moves.map(({ toothSpace }) => toothSpace); // [29, 30, 31, 32]
+ * ```
  */
 export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options: RepairOnHeadOptions): RepairOnHead {
   checkKeys(options, keys, "options");

@@ -49,6 +49,11 @@ const goodEnough = 0.005;
  *
  * @param radius - Of the reference circle, in mm.
  * @throws {@link InputError} as {@link planJob} does; which teeth are gone to, and where it starts, is for the repair to say.
+ *
+ * @example
+ * ```ts
+ * repairPlan(readyHeads[0], recutPlan(86, { damaged: [31] }), 86).exact; // true
+ * ```
  */
 export function repairPlan(head: Head | PreparedHead, plan: RecutPlan, radius: number, options: RepairPlaceOptions = {}): Plan {
   checkKeys(options, placeKeys, "options");
@@ -68,7 +73,14 @@ export function repairPlan(head: Head | PreparedHead, plan: RecutPlan, radius: n
   return job.planned ? { ...job, others: found.others } : job;
 }
 
-/** The places of a planned repair with what is done at each. */
+/**
+ * The places of a planned repair with what is done at each.
+ *
+ * @example
+ * ```ts
+ * repairPlaces(repairPlan(readyHeads[0], recutPlan(86, { damaged: [31] }), 86)).map(({ purpose }) => purpose)[1]; // "recut"
+ * ```
+ */
 export function repairPlaces({ places }: Pick<PlannedJob, "places">): readonly RepairPlace[] {
   const last = places.length - 1;
   return places.map((position, index) => ({

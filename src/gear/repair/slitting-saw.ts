@@ -49,7 +49,14 @@ const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1
  * the space at r. So w = 2 (r sin η − what is to be left). Below the base circle the flank is taken
  * as radial, and no fillet is reckoned (our own derivation).
  *
+ * @param gear - As {@link spurGear} returns it.
+ * @returns Lengths in mm.
  * @throws {@link InputError} when the depth reaches below the root, or the saw is wider than allowed.
+ *
+ * @example
+ * ```ts
+ * slittingSaw(spurGear({ teeth: 86, module: 2 })).greatestWidth.toFixed(3); // "1.786"
+ * ```
  */
 export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
   return sawCut(gear, options, 0);

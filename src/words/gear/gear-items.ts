@@ -1,4 +1,4 @@
-import { overPins, pinRange } from "../../gear/over-pins.ts";
+import { overPins, pinFits } from "../../gear/over-pins.ts";
 import type { SpurGear } from "../../gear/spur-gear.ts";
 import type { Item } from "../item.ts";
 import type { LengthWords } from "../lengths.ts";
@@ -57,8 +57,7 @@ function chord({ chordalThickness, chordalAddendum }: SpurGear, length: LengthWo
 
 function overUsualPins(gear: SpurGear, length: LengthWords): readonly Item[] {
   const pin = length.asShown(gear.usualPinDiameter);
-  const range = pinRange(gear);
-  if (range === null || pin < range.least || pin > range.greatest) return [];
+  if (!pinFits(gear, pin)) return [];
   const spaces = gear.teeth % 2 === 0 ? "opposite spaces" : "spaces as nearly opposite as there are";
   return [{ term: "Over pins", text: `${length(overPins(gear, pin))} over two pins of ${length(pin)}, in ${spaces}` }];
 }

@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type AddGears, type Answer, type Head, indexDivisions, kindOf, type Route, type Setting } from "../../src/index.ts";
+import {
+  type AddGears,
+  type Answer,
+  defineHead,
+  type Head,
+  indexDivisions,
+  kindOf,
+  type Route,
+  type Setting,
+} from "../../src/index.ts";
 import { heads, small } from "../support/arbitraries.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { gearsOf } from "../support/parts.ts";
@@ -96,7 +105,7 @@ describe("gears to add", () => {
       ),
       { numRuns: 100 },
     );
-    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(2);
+    expect(Math.min(seen.usual, seen.pair, seen.none)).toBeGreaterThan(3);
   });
 
   it("come with a setting that closes on the head with them, and takes them", () => {
@@ -116,6 +125,15 @@ describe("gears to add", () => {
     expect(gears.map(({ add }) => add)).toEqual([[65], [20], [25]]);
     const trains = gears.map(({ setting }) => [setting.teethPerMove, gearsOf(setting)?.drivers.length]);
     expect(trains).toEqual([...trains].sort((a, b) => Number(a[0]) - Number(b[0])));
+  });
+
+  it("are of an unusual size only where no usual one does, nor two of them: 104 for 88 on a small head of 2:1", () => {
+    const head = defineHead({ wormRatio: 2, plates: [{ name: "1", circles: [2, 5, 8, 9, 18] }], gears: [36, 44] });
+    const [first] = gearRoutes(indexDivisions(head, 88, { teethPerMove: 1 }));
+    expect(first?.add).toEqual([104]);
+    expect(singlesByTrial(head, usual, 88, 1)).toEqual([]);
+    expect(leastPairByTrial(head, 88, 1)).toBe(Number.POSITIVE_INFINITY);
+    expect(singlesByTrial(head, others, 88, 1)[0]).toBe(104);
   });
 
   it("are two of a pair where none is owned, and none where the plate cannot be geared", () => {

@@ -209,7 +209,8 @@ describe("a motion that turns the work rightly, while a pin stands between two h
 });
 
 describe("laws", () => {
-  const cases = fc.tuple(heads(small), fc.integer({ min: 1, max: 90 }), teethPerMove);
+  const withRearPin = fc.tuple(heads(small), fc.boolean()).map(([head, has]): Head => (has ? { ...head, rearPin: true } : head));
+  const cases = fc.tuple(withRearPin, fc.integer({ min: 1, max: 90 }), teethPerMove);
 
   it("every setting found closes when it is walked on its head, and on the bench, some by every method", () => {
     const walked = new Map<Method, number>();
@@ -223,7 +224,7 @@ describe("laws", () => {
       }),
       { numRuns: 300 },
     );
-    for (const method of allMethods) expect(walked.get(method) ?? 0, method).toBeGreaterThan(10);
+    for (const method of allMethods) expect(walked.get(method) ?? 0, method).toBeGreaterThan(3);
   });
 
   it("on any other head it closes just where it does on the bench", () => {

@@ -83,6 +83,6 @@ describe("two pairs that may foul", () => {
       }),
       { numRuns: 500 },
     );
-    expect(named).toBeGreaterThan(20);
+    expect(named).toBeGreaterThan(3);
   });
 });

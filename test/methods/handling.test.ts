@@ -101,7 +101,7 @@ describe("the first geared setting of a kind", () => {
       }),
       { numRuns: 300 },
     );
-    expect(choices.least()).toBeGreaterThan(20);
+    expect(choices.least()).toBeGreaterThan(3);
   });
 
   it("is for 59 the train 48 to 72, and not 100 to 32", () => {
@@ -156,7 +156,7 @@ describe("a compound move whose second part goes on comes before one that goes b
       }),
       { numRuns: 300 },
     );
-    expect(both).toBeGreaterThan(10);
+    expect(both).toBeGreaterThan(3);
   });
 
   it("but a plate that is on stays on, though its move goes back: 69 by 23 and 33, where 46 and 66 go on", () => {

@@ -1,4 +1,5 @@
 import { countOf, divisors, withoutFactorsOf } from "../number/ratio.ts";
+import { layOutProducts, type Products } from "./gear-products.ts";
 import { arrange, type GearTrain } from "./gear-train.ts";
 
 /** The change gears of a head, ready to be asked which trains give a ratio. */
@@ -12,6 +13,8 @@ export interface GearBox {
   foreignPart(value: number): number;
   /** What the drivers of so many pairs multiply to, and likewise the driven gears; ascending, each once. */
   products(pairs: 1 | 2): readonly number[];
+  /** The same laid out, to look up their quotients. */
+  quotients(pairs: 1 | 2): Products;
 }
 
 /**
@@ -58,6 +61,11 @@ export function gearBox(gears: readonly number[]): GearBox {
       return part;
     },
     products: (pairs) => pairsOf(pairs).products,
+    quotients(pairs) {
+      const of = pairsOf(pairs);
+      of.laidOut ??= layOutProducts(of.products);
+      return of.laidOut;
+    },
   };
 }
 
@@ -77,6 +85,8 @@ interface Pairs {
   readonly terms: Uint8Array;
   /** What was asked before, by the terms of the ratio. */
   readonly asked: Map<number, readonly GearTrain[]>;
+  /** The products laid out, when first asked for. */
+  laidOut?: Products;
   find(numerator: number, denominator: number): readonly GearTrain[];
 }
 

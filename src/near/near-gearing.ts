@@ -1,5 +1,6 @@
 import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
 import { canIdle, gearedSetting } from "../methods/differential.ts";
+import { type Products, quotientsWithin } from "../methods/gear-products.ts";
 import type { GearTrain } from "../methods/gear-train.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { HeadLayout } from "../methods/layout.ts";
@@ -7,7 +8,6 @@ import { gcd } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
-import { type Products, quotientsWithin } from "./quotients.ts";
 
 /** Which trains to take: how many pairs, and whether those that fit or those that may foul. */
 export interface TrainChoice {
@@ -24,6 +24,14 @@ export interface TrainWanted {
   readonly bar: number;
 }
 
+/** What a search for the nearest train found. */
+export interface NearTrain {
+  /** The easiest of the nearest to handle, exact or not; null where none betters the bar. */
+  readonly setting: SettingBy<"differential"> | null;
+  /** Whether trains that were not to be taken came as near on the way: where none did, none of them betters what was found. */
+  readonly othersMet: boolean;
+}
+
 /**
  * The differential setting nearest to a move: over all circles, crank moves and trains.
  *
@@ -34,18 +42,14 @@ export interface TrainWanted {
  * nearest so far, the window soon holds one or none. A crank move whose g* is beyond G can serve only
  * if it is the first such on its circle, and these are tried too. A ratio of the other sign than
  * g* misses by more than a plate that stands still, which is simple indexing.
- *
- * @returns The easiest of the nearest to handle, exact or not; null where none betters the bar.
  */
-export function nearGearing(
-  layout: HeadLayout,
-  move: Move,
-  { products, choice, bar }: TrainWanted,
-): SettingBy<"differential"> | null {
+export function nearGearing(layout: HeadLayout, move: Move, { products, choice, bar }: TrainWanted): NearTrain {
   const { gearing, gears } = layout.head;
-  if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return null;
+  if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return { setting: null, othersMet: false };
   const [worm, greatest] = [layout.worm.n / layout.worm.d, layout.plateTurns.n / layout.plateTurns.d];
   const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
+  const isWanted = ({ mayFoul }: GearTrain) => (mayFoul === null) === choice.fits;
+  let othersMet = false;
 
   const consider = (wanted: CrankMove, drivers: number, driven: number): void => {
     const net = worm - (wanted.with ? drivers : -drivers) / driven;
@@ -56,7 +60,8 @@ export function nearGearing(
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
     const trains = layout.box.trains(choice.pairs, ratio.numerator, ratio.denominator);
-    const train = trains.find((each) => (each.mayFoul === null) === choice.fits && canIdle(layout.head, gearing, wanted, each));
+    othersMet ||= !trains.every(isWanted);
+    const train = trains.find((each) => isWanted(each) && canIdle(layout.head, gearing, wanted, each));
     if (train) nearest.offer(closing, [{ ...wanted, ...ratio }, train]);
   };
 
@@ -67,5 +72,5 @@ export function nearGearing(
   }
   const easiest = byGearedHandling(layout.mounted);
   const [found] = nearest.candidates.toSorted(([a], [b]) => easiest(a, b));
-  return found === undefined ? null : gearedSetting(layout, move, gearing, ...found);
+  return { setting: found === undefined ? null : gearedSetting(layout, move, gearing, ...found), othersMet };
 }

@@ -7,9 +7,8 @@ import type { Method } from "../setting/setting.ts";
 import { checkTarget, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
-import { nearGearing } from "./near-gearing.ts";
+import { type NearTrain, nearGearing } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
-import { productsOf } from "./quotients.ts";
 
 /** All kinds, the least work first: the order of settings with the same error. */
 const kinds: readonly NearKind[] = ["simple", "one-pair", "two-pair", "compound", "may-foul", "nearest-hole", "dial", "ring"];
@@ -103,19 +102,22 @@ type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedNe
 function finders({ layout }: Search): Finders {
   const multiples = pairMultiples(layout);
   const hasGears = layout.head.gearing !== null && layout.head.gears.length > 1;
-  const ofOne = hasGears ? productsOf(layout.box, 1) : null;
-  const ofTwo = hasGears ? productsOf(layout.box, 2) : null;
-  const gearing = (pairs: 1 | 2, fits: boolean) => {
-    const products = pairs === 1 ? ofOne : ofTwo;
-    return (move: Move, bar: number) =>
-      products === null ? null : nearGearing(layout, move, { products, choice: { pairs, fits }, bar });
+  const gearing = (pairs: 1 | 2, fits: boolean, move: Move, bar: number): NearTrain => {
+    if (!hasGears) return { setting: null, othersMet: false };
+    return nearGearing(layout, move, { products: layout.box.quotients(pairs), choice: { pairs, fits }, bar });
   };
+  // Those that may foul have no higher a bar: they are looked for only where some were met before.
+  let met: Move | null = null;
   return {
     simple: (move, bar) => nearSimple(layout, move, bar),
     compound: (move, bar) => nearCompound(layout, multiples, move, bar),
-    "one-pair": gearing(1, true),
-    "two-pair": gearing(2, true),
-    "may-foul": gearing(2, false),
+    "one-pair": (move, bar) => gearing(1, true, move, bar).setting,
+    "two-pair": (move, bar) => {
+      const { setting, othersMet } = gearing(2, true, move, bar);
+      met = othersMet ? move : null;
+      return setting;
+    },
+    "may-foul": (move, bar) => (move === met ? gearing(2, false, move, bar).setting : null),
   };
 }
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gearBox } from "../../src/index.ts";
-import { productsOf, quotientsWithin } from "../../src/near/quotients.ts";
+import { quotientsWithin } from "../../src/methods/gear-products.ts";
 
 describe("quotients of products", () => {
   it("are all pairs of products whose quotient lies in the window, found by dividing each by each", () => {
@@ -11,7 +11,7 @@ describe("quotients of products", () => {
     fc.assert(
       fc.property(gears, fc.constantFrom<1 | 2>(1, 2), window, (teeth, pairs, [from, width]) => {
         const [least, most] = [from / 20, (from + width) / 20];
-        const products = productsOf(gearBox(teeth), pairs);
+        const products = gearBox(teeth).quotients(pairs);
         const all = products.values.flatMap((driven) => products.values.map((drivers): [number, number] => [drivers, driven]));
         const inside = all.filter(
           ([drivers, driven]) => 20 * drivers >= from * driven && 20 * drivers <= (from + width) * driven,
@@ -23,7 +23,24 @@ describe("quotients of products", () => {
     expect(found).toBeGreaterThan(200);
   });
 
+  it("are the same of so many products that they are not laid out", () => {
+    const many = gearBox(Array.from({ length: 30 }, (_, index) => 20 + index)).quotients(2);
+    expect([many.values.length > 200, many.quotients]).toEqual([true, null]);
+    const inside = (least: number, most: number) =>
+      many.values.flatMap((driven) =>
+        many.values.flatMap((drivers) => (drivers >= least * driven && drivers <= most * driven ? [[drivers, driven]] : [])),
+      );
+    for (const [least, most] of [
+      [0.999, 1.001],
+      [2.5, 2.5],
+      [1 / 3, 0.3334],
+      [7, 8],
+    ] as const) {
+      expect(quotientsWithin(many, least, most)).toEqual(inside(least, most));
+    }
+  });
+
   it("are none of a box without gears", () => {
-    expect(quotientsWithin(productsOf(gearBox([]), 1), 0, 10)).toEqual([]);
+    expect(quotientsWithin(gearBox([]).quotients(1), 0, 10)).toEqual([]);
   });
 });

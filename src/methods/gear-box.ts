@@ -61,12 +61,14 @@ export function gearBox(gears: readonly number[]): GearBox {
       return part;
     },
     products: (pairs) => pairsOf(pairs).products,
-    quotients(pairs) {
-      const of = pairsOf(pairs);
-      of.laidOut ??= layOutProducts(of.products);
-      return of.laidOut;
-    },
+    quotients: (pairs) => laidOut(pairsOf(pairs)),
   };
+}
+
+/** The products of pairs laid out for quotients, when first asked for. */
+function laidOut(pairs: Pairs): NonNullable<Pairs["laidOut"]> {
+  pairs.laidOut ??= layOutProducts(pairs.products);
+  return pairs.laidOut;
 }
 
 const none: readonly GearTrain[] = Object.freeze([]);

@@ -38,13 +38,38 @@ export function faultList(): FaultList {
     all: faults,
     add,
     has: (place) => faults.some((fault) => fault.place === place),
+    ...shapeReaders(add),
+    ...wordReaders(add),
+    wholeNumber(value, place, least, most) {
+      if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
+      const range = `${groupDigits(least)} to ${groupDigits(most)}`;
+      add(wholeNumberFault(value), place, `${quoted(value)} is not a whole number from ${range}`);
+      return Number.NaN;
+    },
+    positive(value, place) {
+      try {
+        const number = parseRational(value, place);
+        if (isPositive(number)) return number;
+        add("out-of-range", place, `${quoted(value)} is not above 0`);
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        faults.push(...error.faults);
+      }
+      return null;
+    },
+    throwIfAny() {
+      if (faults.length > 0) throw new InputError(faults);
+    },
+  };
+}
+
+/** Objects and lists. */
+function shapeReaders(add: FaultList["add"]): Pick<FaultList, "object" | "list"> {
+  return {
     object(value, place, keys) {
       if (typeof value !== "object" || value === null || Array.isArray(value)) {
-        add(
-          value === undefined ? "missing" : "unreadable",
-          place,
-          `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`,
-        );
+        const code = value === undefined ? "missing" : "unreadable";
+        add(code, place, `${quoted(value)} is not an object; its keys may be ${keys.join(", ")}`);
         return null;
       }
       for (const key of Object.keys(value)) {
@@ -65,25 +90,14 @@ export function faultList(): FaultList {
       // A list with gaps in it has undefined there.
       return Array.from(value);
     },
-    wholeNumber(value, place, least, most) {
-      if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
-      add(
-        wholeNumberFault(value),
-        place,
-        `${quoted(value)} is not a whole number from ${groupDigits(least)} to ${groupDigits(most)}`,
-      );
-      return Number.NaN;
-    },
+  };
+}
+
+/** Names and yes or no. */
+function wordReaders(add: FaultList["add"]): Pick<FaultList, "name" | "flag"> {
+  return {
     name(value, place) {
-      if (
-        typeof value === "string" &&
-        value.trim() !== "" &&
-        value.length <= 2 * longestName &&
-        [...value].length <= longestName &&
-        !/[\p{Cc}\p{Zl}\p{Zp}]/u.test(value)
-      ) {
-        return value.trim();
-      }
+      if (typeof value === "string" && isName(value)) return value.trim();
       add("unreadable", place, `${quoted(value)} is not a name; give 1 to ${longestName} characters on one line, in quotes`);
       return "";
     },
@@ -91,19 +105,11 @@ export function faultList(): FaultList {
       if (typeof value !== "boolean") add("unreadable", place, `${quoted(value)} is not true or false`);
       return value === true;
     },
-    positive(value, place) {
-      try {
-        const number = parseRational(value, place);
-        if (isPositive(number)) return number;
-        add("out-of-range", place, `${quoted(value)} is not above 0`);
-      } catch (error) {
-        if (!(error instanceof InputError)) throw error;
-        faults.push(...error.faults);
-      }
-      return null;
-    },
-    throwIfAny() {
-      if (faults.length > 0) throw new InputError(faults);
-    },
   };
+}
+
+/** Its length in code units is looked at first, so that a text of any size is refused at once. */
+function isName(value: string): boolean {
+  if (value.trim() === "" || value.length > 2 * longestName) return false;
+  return [...value].length <= longestName && !/[\p{Cc}\p{Zl}\p{Zp}]/u.test(value);
 }

@@ -27,7 +27,7 @@ function countsIn(lines: readonly string[]): readonly PrintedCount[] {
     const [, divisions] = /^(\d+)\|×\|/.exec(line) ?? [];
     if (divisions === undefined) return [];
     const bounds = [...line.matchAll(/\|(\d+(?:\.\d+)?)([″′°])(?=\|)/g)].map(
-      ([, size, unit]) => Number(size) * units[unit ?? ""],
+      ([, size, unit]) => Number(size) * (units[unit ?? ""] ?? 1),
     );
     return [{ divisions: Number(divisions), bounds, move: /^near move (.*)$/.exec(lines[index + 1] ?? "")?.[1] ?? null }];
   });

@@ -1,8 +1,7 @@
-import { type Head, kindOf, type NearMove, type SecondMove, type Setting, type SettingBy, type Way } from "../../src/index.ts";
-import { counted, kindWords } from "../../src/words/index.ts";
+import { type Head, kindOf, type NearMove, type Setting, type SettingGears, type Way } from "../../src/index.ts";
+import { counted, goesBy, kindWords } from "../../src/words/index.ts";
 import type { Block } from "./blocks.ts";
 import { sectionWords } from "./sections.ts";
-import { plateOf } from "./words.ts";
 
 /** What is set large on every page of a job, so that its moves are not read as others. */
 export function markOf(way: Way): string | null {
@@ -11,101 +10,14 @@ export function markOf(way: Way): string | null {
   return running === null ? "NOT EXACT" : `${running}, NOT EXACT`;
 }
 
-/** A large figure with what it is. */
-export interface PanelItem {
-  readonly head: string;
-  readonly figure: string;
-  readonly under: string;
-}
-
-/** The figures that the hand sets, to be read from the machine, in the order of work. */
-export function panel(way: Way, head: Head): readonly PanelItem[] {
-  switch (way.by) {
-    case "moves":
-      return [...moveFigures(way.setting, head), ...severalTeeth(way.setting)];
-    case "nearest-hole":
-      return [{ ...circle(way.setting, head), under: `plate ${plateOf(head, way.setting)}: nearest holes` }];
-    case "dial":
-    case "ring":
-      return [{ head: "SET BY", figure: way.by, under: "from one zero" }];
-  }
-}
-
-function severalTeeth({ teethPerMove }: Setting | NearMove): readonly PanelItem[] {
-  return teethPerMove === 1 ? [] : [{ head: "TEETH A MOVE", figure: String(teethPerMove), under: `${teethPerMove} times round` }];
-}
-
-function moveFigures(setting: Setting | NearMove, head: Head): readonly PanelItem[] {
-  switch (setting.method) {
-    case "direct":
-      return [circle(setting, head), { head: "SPACES", figure: String(setting.spaces), under: "worm out of mesh" }];
-    case "dial":
-      return dialFigures(setting, head);
-    case "simple":
-    case "differential":
-      return [...(setting.circle === null && head.plates.length === 0 ? [] : [circle(setting, head)]), ...crank(setting, "")];
-    case "compound":
-      return setting.second.direction === "against"
-        ? [circle(setting, head), ...both(setting.second, "FIRST BOTH BACK"), ...crank(setting, "THEN ")]
-        : [circle(setting, head), ...crank(setting, ""), ...both(setting.second, "THEN BOTH ON")];
-  }
-}
-
-function circle({ circle, ...on }: Pick<Setting, "circle" | "plate" | "face">, head: Head): PanelItem {
-  return { head: "CIRCLE", figure: circle === null ? "any" : String(circle), under: `plate ${plateOf(head, on)}` };
-}
-
-function crank(
-  { turns, spaces, armsEnclose }: SettingBy<"simple" | "compound" | "differential">,
-  then: "" | "THEN ",
-): readonly PanelItem[] {
-  return [
-    { head: `${then}TURNS`, figure: String(turns), under: "whole turns" },
-    ...(armsEnclose === null
-      ? []
-      : [
-          { head: "SPACES", figure: String(spaces), under: "then on" },
-          { head: "ARMS ENCLOSE", figure: String(armsEnclose), under: "holes" },
-        ]),
-  ];
-}
-
-/** Crank and plate together, counted at the rear pin. */
-function both({ spaces, circle }: SecondMove, head: string): readonly PanelItem[] {
-  return [{ head, figure: String(spaces), under: `spaces of ${circle}` }];
-}
-
-function dialFigures({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readonly PanelItem[] {
-  const lines = dial?.vernierLines ?? 1;
-  const marks: PanelItem = {
-    head: "MARKS",
-    figure: String(Math.floor(spaces / lines)),
-    under: `of ${dial?.marksPerTurn}`,
-  };
-  const vernier: PanelItem = { head: "VERNIER", figure: String(spaces % lines), under: `lines of ${lines}` };
-  return [{ head: "TURNS", figure: String(turns), under: "whole turns" }, marks, ...(lines === 1 ? [] : [vernier])];
-}
-
-/** The plate with its arms set, and the train; nothing where the moves differ. */
+/** The plate with its arms set, and the train; nothing where the moves differ or no index plate is used. */
 export function drawings(way: Way, head: Head): readonly Block[] {
-  if (way.by !== "moves") return [];
+  if (way.by !== "moves" || goesBy(way) !== "index-holes") return [];
   const { setting } = way;
-  switch (setting.method) {
-    case "direct":
-    case "dial":
-      return [];
-    case "simple":
-    case "compound":
-      return plate(setting, head);
-    case "differential":
-      return [...plate(setting, head), train(setting)];
-  }
+  return [...plate(setting, head), ...("gears" in setting ? [train(setting.gears)] : [])];
 }
 
-function plate(
-  { circle, spaces, plate, face }: SettingBy<"simple" | "compound" | "differential">,
-  { plates }: Head,
-): readonly Block[] {
+function plate({ circle, spaces, plate, face }: Setting | NearMove, { plates }: Head): readonly Block[] {
   const circles = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles;
   if (circles === undefined || circle === null) return [];
   return [
@@ -119,7 +31,7 @@ function plate(
   ];
 }
 
-function train({ gears: { drivers, driven, idlers } }: SettingBy<"differential">): Block {
+function train({ drivers, driven, idlers }: SettingGears): Block {
   return {
     kind: "figure",
     figure: { type: "train", drivers, driven, idlers },

@@ -24,6 +24,7 @@ import {
   otherWayItems,
   shortAngle,
   startItem,
+  wayFigures,
   wayItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
@@ -31,7 +32,7 @@ import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { walked } from "./head-counts.ts";
 import { itemList } from "./item-list.ts";
-import { drawings, markOf, panel } from "./job-setting.ts";
+import { drawings, markOf } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
 import { ratioInWords } from "./words.ts";
 
@@ -112,7 +113,7 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
     mark: markOf(way),
     ...(exact ? {} : { warning: `Not exact: ${errorOf(plan)}.` }),
     blocks: [
-      { kind: "panel", items: panel(way, head) },
+      { kind: "panel", items: wayFigures(way, head) },
       itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
       ...drawings(way, head),
       itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),

@@ -18,13 +18,14 @@ import {
   sawItems,
   teethInRuns,
   thinItems,
+  wayFigures,
   wayItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, GearFigure } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { itemList } from "./item-list.ts";
-import { markOf, panel } from "./job-setting.ts";
+import { markOf } from "./job-setting.ts";
 import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
@@ -81,7 +82,7 @@ function settingBlocks(
       kind: "paragraph",
       text: `Gear of ${gearInShort(gear)}. Outside ${length(gear.tipDiameter)}, depth ${length(gear.wholeDepth)}.`,
     },
-    { kind: "panel", items: panel(way, head) },
+    { kind: "panel", items: wayFigures(way, head) },
     itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
     ...(exact
       ? []

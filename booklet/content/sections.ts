@@ -67,7 +67,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
     meaning: "cannot be done exactly with what this head has",
     look: "struck",
     done: "cannot be done exactly with what this head has",
-    pointer: "cannot be done exactly with what this head has",
+    pointer: "cannot be done exactly",
     running: "NOT POSSIBLE",
   },
 };

@@ -17,6 +17,7 @@ export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem, checkWords } from "./check-words.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
+export type { Figure } from "./figures.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";
@@ -81,11 +82,12 @@ export {
   proofShort,
   proofShownWords,
   proofWords,
+  settingFigures,
   settingItems,
   settingItemsAmong,
   shortSetting,
 } from "./setting-words.ts";
 export { spacingItems, spacingScale, spacingTitle } from "./spacing-words.ts";
 export { standingItems } from "./standing-words.ts";
-export { wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
+export { wayFigures, wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";

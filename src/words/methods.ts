@@ -2,6 +2,7 @@ import type { Head } from "../head/head.ts";
 import type { KindOf } from "../setting/kind.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { Crank, Method, SettingBy } from "../setting/setting.ts";
+import { compoundFigures, crankFigures, dialFigures, directFigures, type Figure } from "./figures.ts";
 import { trainItems, trainShort } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import { counted, mixed } from "./numbers.ts";
@@ -31,6 +32,8 @@ export interface MethodWords<M extends Method> {
   isExpected(head: Head): boolean;
   /** The setting, item by item in the order of work. */
   setUp(setting: SettingBy<M>, head: Head): readonly Item[];
+  /** What the hand sets, in figures, in the order of work. */
+  figures(setting: SettingBy<M>, head: Head): readonly Figure[];
   /** The move in few words: `0 + 5 of 15 (plate 1)`. `plate` is to stand after its circle, or is empty. */
   short(setting: SettingBy<M>, plate: string): string;
   /** What all the moves together come to, after `127 moves, 1 turn of the work`. */
@@ -48,6 +51,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       { term: "Direct plate", text: `${plate}, ${circle} holes`, inFigures: true },
       { term: "Move", text: counted(spaces, "space"), inFigures: true },
     ],
+    figures: directFigures,
     short: ({ spaces, circle, plate }) => `${counted(spaces, "space")} of ${circle} on the direct plate ${plate}`,
     proof: () => ", and the pin is in its first hole again",
   },
@@ -59,6 +63,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       setting.circle === null && head.plates.length === 0
         ? [{ term: "Dial", text: `${counted(setting.turns, "turn")} + 0 marks: back at the same mark after every move` }]
         : [...crankItems(setting), stopPinIn(head)],
+    figures: crankFigures,
     short: (setting, plate) => `${crankShort(setting)}${plate}`,
     proof: ({ circle }, proof) => {
       const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
@@ -70,6 +75,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     kinds: { compound: { name: "Compound", title: "COMPOUND INDEXING", mark: "C", section: "compound" } },
     isExpected: () => true,
     setUp: compoundItems,
+    figures: compoundFigures,
     short: (setting, plate) => {
       const { second } = setting;
       return `${crankShort(setting)} ${second.direction === "with" ? "+" : "−"} ${second.spaces} of ${second.circle}${plate}`;
@@ -100,6 +106,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       { term: "Plate stop pin", text: "OUT: the gears turn the plate" },
       ...trainItems(setting.gears, head),
     ],
+    figures: crankFigures,
     short: (setting, plate) => `${crankShort(setting)}${plate}, ${trainShort(setting.gears)}`,
     proof: ({ gears }, proof) =>
       `: the pin goes ${turnsOf(proof.pinTurns)} over the plate, the plate ${turnsOf(proof.plateTurns)} ${gears.direction} the crank; ${turnsOf(proof.crankTurns)} of the crank in all, and the work is back at its start`,
@@ -109,6 +116,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     kinds: { dial: { name: "By the dial", title: "BY THE DIAL, every position on a mark", mark: "H", section: "dial" } },
     isExpected: ({ dial }) => dial !== null,
     setUp: dialItems,
+    figures: dialFigures,
     short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces} of its ${circle} parts`,
     proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the crank bring you back to the start mark`,
   },

@@ -2,6 +2,7 @@ import type { Head } from "../head/head.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { OfMove, Setting, UnprovedSetting } from "../setting/setting.ts";
+import { type Figure, teethFigures } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { type MethodWords, methodWords } from "./methods.ts";
 import { arcUpTo, counted } from "./numbers.ts";
@@ -15,6 +16,11 @@ function wordsOf(setting: UnprovedSetting): MethodWords<UnprovedSetting["method"
 /** A setting in full, item by item in the order of work, without its proof. */
 export function settingItems(setting: UnprovedSetting, head: Head): readonly Item[] {
   return [...wordsOf(setting).setUp(setting, head), { term: "Each move", text: eachMove(setting) }, ...forgottenItems(setting)];
+}
+
+/** What the hand sets, in figures to be read from the machine, in the order of work. */
+export function settingFigures(setting: UnprovedSetting, head: Head): readonly Figure[] {
+  return [...wordsOf(setting).figures(setting, head), ...teethFigures(setting)];
 }
 
 /** What one move does to the work. */

@@ -1,10 +1,11 @@
 import type { Head } from "../head/head.ts";
 import type { Way } from "../machine/way.ts";
+import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
 import { methodWords, stopPinIn } from "./methods.ts";
 import { plateName } from "./plates.ts";
-import { settingItems, shortSetting } from "./setting-words.ts";
+import { settingFigures, settingItems, shortSetting } from "./setting-words.ts";
 
 /** A way as a title: `COMPOUND INDEXING`, `THE NEAREST HOLES`. */
 export function wayTitle(way: Way): string {
@@ -37,6 +38,21 @@ export function wayShort(way: Way): string {
     case "dial":
     case "ring":
       return `the ${way.by}`;
+  }
+}
+
+/** What the hand sets on a way, in figures to be read from the machine, in the order of work. */
+export function wayFigures(way: Way, head: Head): readonly Figure[] {
+  switch (way.by) {
+    case "moves":
+      return settingFigures(way.setting, head);
+    case "nearest-hole": {
+      const circle = circleFigure(way.setting);
+      return [{ ...circle, under: `${circle.under}: nearest holes` }];
+    }
+    case "dial":
+    case "ring":
+      return [{ head: "SET BY", figure: way.by, under: "from one zero" }];
   }
 }
 

@@ -110,7 +110,6 @@ describe("the book, read back from the page", () => {
           .toFraction(),
       ).toBe("40");
     }
-    expect(geared.find(({ divisions }) => divisions === 57)?.rest).toContain("without the gears 60");
   });
 
   it("names ratio, plates, rule, edition and page on every page", () => {

@@ -91,7 +91,7 @@ describe("printing a book", () => {
 
   it("explains itself with examples", async () => {
     expect(await printBooklet(["--help"])).toBe(0);
-    expect(said).toContain("npm run booklet -- --head my-head.json --paper a5");
+    expect(said).toContain("turns-and-holes booklet --head my-head.json --paper a5");
     for (const { id } of readyHeads) expect(said).toContain(id);
   });
 });

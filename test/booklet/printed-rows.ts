@@ -50,7 +50,7 @@ const turnsAndDirection = new RegExp(
 export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: Ratio, head: Head): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
   let several = false;
-  for (const line of pages.flatMap((page) => withLineUnder(linesOf(page)))) {
+  for (const line of pages.flatMap((page) => withWholeNotes(withLineUnder(linesOf(page)), head))) {
     if (line.startsWith("Count|")) several = line.includes("|a move|");
     const row = readRow(line, several, wormRatio, head);
     if (row) rows.push(row);
@@ -64,6 +64,19 @@ function withLineUnder(lines: readonly string[]): readonly string[] {
   const found: string[] = [];
   for (const line of lines) {
     if (/^(?:gears none|one division|plate turns) /.test(line)) found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
+    else found.push(line);
+  }
+  return found;
+}
+
+/** Puts together a note that goes on to another line: it ends with the name of a plate and nothing after it. */
+function withWholeNotes(lines: readonly string[], { plates }: Head): readonly string[] {
+  const names = plates.flatMap(({ name, faces }) => faces.map((face) => (face.name === null ? name : `${name} ${face.name}`)));
+  const isWhole = (note: string) => names.some((name) => note.endsWith(` on plate ${name}`));
+  const found: string[] = [];
+  for (const line of lines) {
+    const last = found.at(-1) ?? "";
+    if (last.startsWith("spaces also ") && !isWhole(last) && !line.includes("|")) found[found.length - 1] = `${last} ${line}`;
     else found.push(line);
   }
   return found;

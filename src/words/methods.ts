@@ -110,7 +110,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     isExpected: ({ dial }) => dial !== null,
     setUp: dialItems,
     short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces} of its ${circle} parts`,
-    proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the crank bring you back to the start mark`,
+    proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the handwheel bring you back to the start mark`,
   },
 };
 

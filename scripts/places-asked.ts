@@ -55,17 +55,13 @@ function planOptions(answer: Answer, options: Options): PlanOptions {
   };
 }
 
-/** Going back changes a list only where teeth are named, and moves of one setting are made to them. */
+/** Going back changes a list only where teeth are named, and turns are counted to them. */
 function checkGoesBack({ way }: PlannedJob, { nearer, teeth }: Options): void {
   if (nearer !== true) return;
   if (teeth?.trim() === "all")
     throw fault("no-effect", "--nearer", "has no effect on all teeth in their order; name the teeth, or leave it out");
-  if (way.by !== "moves")
-    throw fault(
-      "no-effect",
-      "--nearer",
-      `has no effect where each position is set by itself, here by ${wayShort(way)}; leave it out`,
-    );
+  if (way.by === "ring")
+    throw fault("no-effect", "--nearer", `has no effect where each position is set by ${wayShort(way)}; leave it out`);
 }
 
 interface Planned {
@@ -83,7 +79,7 @@ function planLines(plan: PlannedJob, planned: Planned): readonly string[] {
   return [
     "",
     ...setUpLines(plan, planned),
-    ...apart([paragraph(legendWords(plan, { after, side: asked.side ?? "plus" }))]),
+    ...apart([paragraph(legendWords(plan, { after, side: asked.side ?? "plus", head }))]),
     "",
     ...placeTable(plan, head),
     ...apart(back === "" ? [] : [paragraph(back)]),

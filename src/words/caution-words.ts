@@ -52,7 +52,7 @@ const said: { readonly [Code in Caution["code"]]: (caution: Coded<Code>) => Item
 
 const stopPins = {
   in: "Plate stop pin IN.",
-  out: "Plate stop pin OUT. In by mistake it holds the plate: the gears jam, or another count comes out.",
+  out: "Plate stop pin OUT. In by mistake it holds the plate: nothing turns, or another count comes out.",
 } as const;
 
 const orders = {

@@ -1,3 +1,4 @@
+import type { Head } from "../head/head.ts";
 import type { Place, PlaceByMoves } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Side } from "../machine/zero.ts";
@@ -9,11 +10,13 @@ export interface ListOf {
   /** The last tooth that is done, where the list is of what is left after it; else null. */
   readonly after: number | null;
   readonly side: Side;
+  /** The head that the list is for. */
+  readonly head: Pick<Head, "plates">;
 }
 
 /** What the columns of a list of places mean, sentence by sentence. */
-export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, { after, side }: ListOf): string {
-  const by = goesBy(way);
+export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, { after, side, head }: ListOf): string {
+  const by = goesBy(way, head);
   const { circle } = way.setting;
   const startHole = "hole" in start ? (start.hole ?? 0) : 0;
   const first = after === null ? "" : `; the first goes on from tooth ${after}`;

@@ -118,7 +118,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     setUp: dialItems,
     figures: dialFigures,
     short: ({ turns, spaces, circle }) => `by the dial, ${turns} + ${spaces} of its ${circle} parts`,
-    proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the crank bring you back to the start mark`,
+    proof: (_, proof) => `: ${turnsOf(proof.crankTurns)} of the handwheel bring you back to the start mark`,
   },
 };
 

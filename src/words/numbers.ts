@@ -47,6 +47,8 @@ export function plain(value: number, places = 3): string {
 }
 
 const secondsPerMinute = 60;
+/** In arc-seconds. */
+const leastShown = 0.1;
 const secondsPerDegree = 3600;
 
 /**
@@ -60,7 +62,13 @@ export function arcUpTo(arcSeconds: number): string {
 /** An error of angle with its sign, to the nearest that is shown: `+4.7″`, `−3.5′`; `0` where there is none. */
 export function signedArc(arcSeconds: number): string {
   if (arcSeconds === 0) return "0";
+  if (Math.abs(arcSeconds) < leastShown / 2) return `under ${leastShown}″`;
   return `${arcSeconds > 0 ? "+" : "−"}${arcBy(arcSeconds, (size, places) => Number(size.toFixed(places)))}`;
+}
+
+/** A whole number with a true minus: `−12`. */
+export function whole(count: number): string {
+  return String(count).replace("-", "−");
 }
 
 /** An error in arc-seconds with its sign, to a tenth: for columns, where one unit lets the eye compare. `0` where there is none. */
@@ -73,7 +81,7 @@ function arcBy(arcSeconds: number, rounded: (size: number, places: number) => nu
   const size = Math.abs(arcSeconds);
   if (size >= secondsPerDegree) return `${fixed(rounded(size / secondsPerDegree, 2), 2)}°`;
   if (size >= 2 * secondsPerMinute) return `${fixed(rounded(size / secondsPerMinute, 1), 1)}′`;
-  return size > 0 && rounded(size, 1) < 0.1 ? "under 0.1″" : `${fixed(rounded(size, 1), 1)}″`;
+  return `${fixed(rounded(size, 1), 1)}″`;
 }
 
 /** An angle as short as it can be said: `9°`, `4° 30′`, `≈ 3° 06′ 12″`. In revolutions. */

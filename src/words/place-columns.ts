@@ -5,7 +5,7 @@ import type { PlannedJob } from "../machine/plan.ts";
 import type { Reading } from "../machine/scale-reader.ts";
 import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
-import { signedSeconds } from "./numbers.ts";
+import { signedSeconds, whole } from "./numbers.ts";
 import { goesBy } from "./place-words.ts";
 import { readingShort } from "./reading-words.ts";
 
@@ -48,8 +48,7 @@ export interface ColumnHead {
  * how far it is off, what dial and ring show. A column that says nothing on this way is not there.
  */
 export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head): readonly PlaceColumn[] {
-  // Whole turns on a head without plates come back to the same mark, and there is no hole to tell.
-  const by = head.plates.length === 0 && goesBy(job.way) === "index-holes" ? "marks" : goesBy(job.way);
+  const by = goesBy(job.way, head);
   const isNear = !job.way.setting.exact;
   return [
     ...(by === "marks" ? [] : [...goColumns(job.way, by === "index-holes"), ...standColumns(job.way, by === "index-holes")]),
@@ -92,13 +91,13 @@ function goColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
   const second = "second" in setting ? setting.second : null;
   const bothFirst = second?.direction === "against";
   const group = bothFirst ? "THEN GO ON BY" : "GO ON BY";
-  const turns: PlaceColumn = { key: "go-turns", head: "turns", group, sets: true, cell: goes(({ turns }) => String(turns)) };
+  const turns: PlaceColumn = { key: "go-turns", head: "turns", group, sets: true, cell: goes((on) => back(on, on.turns)) };
   const spaces: PlaceColumn = {
     key: "go-spaces",
     head: `spaces${ofCircle(setting)}`,
     group,
     sets: true,
-    cell: goes(spacesWords),
+    cell: goes((on) => (byCrank ? String(on.spaces) : back(on, on.spaces))),
   };
   const alone = byCrank ? [turns, spaces] : [spaces];
   if (second === null) return alone;
@@ -116,7 +115,7 @@ function goColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
 function standColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
   if (setting.circle === null) return [];
   const group = "THEN AT";
-  const turns: PlaceColumn = { key: "turns", head: "turns", group, sets: false, cell: stands(turnsWords) };
+  const turns: PlaceColumn = { key: "turns", head: "turns", group, sets: false, cell: stands((place) => whole(place.turns)) };
   const hole: PlaceColumn = {
     key: "hole",
     head: `hole${ofCircle(setting)}`,
@@ -139,18 +138,15 @@ function isStill({ turns, spaces, second }: GoOn): boolean {
   return turns === 0 && spaces === 0 && (second === undefined || second.spaces + second.turns === 0);
 }
 
-function spacesWords({ direction, spaces }: GoOn): string {
-  return direction === "back" ? `BACK ${spaces}` : String(spaces);
+/** What is read first says that it goes back. */
+function back({ direction }: GoOn, count: number): string {
+  return direction === "back" ? `BACK ${count}` : String(count);
 }
 
 function bothWords({ direction, second }: GoOn): string {
   if (second === undefined) return "";
   const goesOn = (second.direction === "with") === (direction === "forward");
   return `${goesOn ? "on" : "back"} ${second.turns > 0 ? `${second.turns} + ` : ""}${second.spaces}`;
-}
-
-function turnsWords({ turns }: Stands): string {
-  return String(turns).replace("-", "−");
 }
 
 function rearWords(place: Stands): string {
@@ -165,7 +161,7 @@ function dialColumns({ figures, vernierLines }: Scale, sets: boolean): readonly 
     sets,
     cell: ({ dial }) => (dial ? words(dial) : ""),
   });
-  const turns = column("dial-turns", "turns", (reading) => String(reading.turns));
+  const turns = column("dial-turns", "turns", (reading) => whole(reading.turns));
   // On a dial the seconds stand in every line, so that none is read for minutes.
   if (figures === "angle") {
     return [turns, column("dial", "reads", ({ figure }) => (figure === null ? "" : formatAngle(figure)))];

@@ -1,3 +1,4 @@
+import type { Head } from "../head/head.ts";
 import type { MoveBetween, Place, PlaceByHole } from "../machine/place.ts";
 import type { Way } from "../machine/way.ts";
 import { motionOf, type Pin } from "../mechanism/motion.ts";
@@ -12,11 +13,17 @@ const pins: Readonly<Record<Pin["at"], GoesBy>> = {
   dial: "marks",
 };
 
-/** What the hand goes by on a way. */
-export function goesBy(way: Way): GoesBy {
+/**
+ * What the hand goes by on a way.
+ *
+ * @param head - Given, whole turns on a head without plates are known to come back to a mark and to no hole.
+ */
+export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
   switch (way.by) {
-    case "moves":
-      return pins[motionOf(way.setting).pins[0]?.at ?? "index-pin"];
+    case "moves": {
+      const by = pins[motionOf(way.setting).pins[0]?.at ?? "index-pin"];
+      return by === "index-holes" && head?.plates.length === 0 ? "marks" : by;
+    }
     case "nearest-hole":
       return "index-holes";
     case "dial":

@@ -5,7 +5,7 @@ import { leastCountArcSeconds } from "../machine/readings.ts";
 import type { Reading } from "../machine/scale-reader.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Ratio, Revolutions } from "../number/ratio.ts";
-import { shortAngle } from "./numbers.ts";
+import { shortAngle, whole } from "./numbers.ts";
 
 /** A reading in a table, as short as its scale shows it: `5° 25′ 40″`, or `17 + 4` for mark and vernier line. */
 export function readingShort({ mark, line, figure }: Reading, { vernierLines }: Scale): string {
@@ -15,7 +15,7 @@ export function readingShort({ mark, line, figure }: Reading, { vernierLines }: 
 
 /** A reading in a line of text: `41°`, `mark 17 line 4`, `0° 49′ 30″`; of a ring where no ratio is given, else of a dial with its turns. */
 export function readingWords(reading: Reading, scale: Scale, wormRatio: Ratio | null): string {
-  const turns = wormRatio === null ? "" : `${reading.turns} t + `;
+  const turns = wormRatio === null ? "" : `${whole(reading.turns)} t + `;
   const line = scale.vernierLines > 1 ? ` line ${reading.line}` : "";
   const finest = wormRatio === null ? leastCountArcSeconds(scale) : leastCountArcSeconds(scale, wormRatio);
   const shown = reading.figure === null ? `mark ${reading.mark}${line}` : figureWords(reading.figure, finest);

@@ -119,8 +119,8 @@ describe("what an option is refused for", () => {
       "--nearer: has no effect on all teeth in their order; name the teeth, or leave it out",
     ],
     [
-      ["97", "--nearer", "--teeth", "3,2", "--head", "ratio-90-dial"],
-      "--nearer: has no effect where each position is set by itself, here by the dial; leave it out",
+      ["97", "--nearer", "--teeth", "3,2", "--head", "ratio-90-dial", "--by", "ring"],
+      "--nearer: has no effect where each position is set by the ring; leave it out",
     ],
     [
       ["97", "--start-hole", "3", "--teeth", "2", "--head", "ratio-90-dial"],

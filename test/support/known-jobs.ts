@@ -70,3 +70,22 @@ export const jobsFromZero: readonly KnownJob[] = [
   job(53, "nearest-hole", oddRatio, { by: "nearest-hole" }),
   job(53, "dial", oddDial, { by: "dial" }),
 ];
+
+/** Gears that only go together with the stud's second one close to the spindle. */
+export const cramped: Head = defineHead({
+  wormRatio: 40,
+  plates: [{ name: "1", circles: [15, 20] }],
+  gears: [90, 90, 9, 100],
+  gearing: { greatestPlateRatio: 100 },
+});
+
+/** A rotary table without plates. */
+export const bareTable: Head = ready("ratio-60-dial");
+
+/** Jobs of every method, every kind and every way. */
+export const everyJob: readonly KnownJob[] = [
+  ...jobsByMoves,
+  ...jobsFromZero,
+  job(12, "whole turns of a handwheel, exact", bareTable),
+  job(28, "gears that may foul, exact", cramped, { methods: ["differential"], teethPerMove: 1 }),
+];

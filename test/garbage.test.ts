@@ -85,7 +85,9 @@ function spoilt(value: unknown, pick: () => number, by: unknown): unknown {
   if (keys.length === 0 || pick() % 4 === 0) return by;
   const key = keys[pick() % keys.length] ?? "";
   const part = spoilt((value as Record<string, unknown>)[key], pick, by);
-  return Array.isArray(value) ? value.map((each, index) => (String(index) === key ? part : each)) : { ...(value as object), [key]: part };
+  return Array.isArray(value)
+    ? value.map((each, index) => (String(index) === key ? part : each))
+    : { ...(value as object), [key]: part };
 }
 
 const anything = fc.oneof(

@@ -75,7 +75,10 @@ export const fewestFormCutTeeth = 12;
  * formCutters({ teeth: 45, module: 2 }).inchHalf; // null
  * ```
  */
-export function formCutters({ teeth, module }: { readonly teeth: number; readonly module: number }): FormCutters | null {
+export function formCutters(gear: { readonly teeth: number; readonly module: number }): FormCutters | null {
+  if (typeof gear !== "object" || gear === null)
+    refuse("unreadable", "gear", `${quoted(gear)} is not a gear; give one, or its teeth and module`);
+  const { teeth, module } = gear;
   if (!(Number.isInteger(teeth) && teeth > 0)) {
     refuse(wholeNumberFault(teeth), "teeth", `${quoted(teeth)} is not a count of teeth; give a whole number above 0`);
   }

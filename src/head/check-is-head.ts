@@ -1,51 +1,74 @@
 import { quoted, refuse } from "../number/errors.ts";
+import { type Gearing, leastTeeth, mostGears, mostIdlers, mostTeeth } from "./gearing.ts";
 import type { Head } from "./head.ts";
+import { type DirectPlate, type Face, mostCircles, mostHoles, mostPlates, type Plate } from "./plate.ts";
+import { mostLines, mostMarks, type Scale } from "./scale.ts";
 
-type Parts = Readonly<Record<string, unknown>>;
+type Is = (value: unknown) => boolean;
+/** What each part of a shape must be; the compiler says which part is missing. */
+type Parts<Shape> = Readonly<Record<keyof Shape, Is>>;
 
-const isObject = (value: unknown): value is Parts => typeof value === "object" && value !== null && !Array.isArray(value);
-const isText = (value: unknown) => typeof value === "string";
-const orNull = (is: (value: unknown) => boolean) => (value: unknown) => value === null || is(value);
-const listOf = (is: (value: unknown) => boolean) => (value: unknown) => Array.isArray(value) && value.every(is);
-const isNumber = (value: unknown) => typeof value === "number";
+const isText: Is = (value) => typeof value === "string";
+const isRatio: Is = (value) => typeof value === "string" && /^[1-9]\d{0,8}(?:\/[1-9]\d{0,3})?$/.test(value);
+const isWhole =
+  (least: number, most: number): Is =>
+  (value) =>
+    Number.isInteger(value) && (value as number) >= least && (value as number) <= most;
+const orNull =
+  (is: Is): Is =>
+  (value) =>
+    value === null || is(value);
+const listOf =
+  (is: Is, most: number): Is =>
+  (value) =>
+    Array.isArray(value) && value.length <= most && Array.from(value).every(is);
 
-const isFace = (face: unknown) => isObject(face) && Array.isArray(face.circles);
-const isPlate = (plate: unknown) => isObject(plate) && listOf(isFace)(plate.faces);
-const isScale = (scale: unknown) => isObject(scale) && isNumber(scale.marksPerTurn) && isNumber(scale.vernierLines);
-const isGearing = (gearing: unknown) => isObject(gearing) && isObject(gearing.idlersWithCrank);
+/** The first part that is missing or is not what it must be; null where all are right. */
+function wrongPart(value: object, parts: Readonly<Record<string, Is>>): string | null {
+  for (const name in parts) {
+    if (!Object.hasOwn(value, name) || parts[name]?.((value as Record<string, unknown>)[name]) !== true) return name;
+  }
+  return null;
+}
 
-/** What each part of a head is at a glance; what is in the lists is not looked at. */
-const parts = {
+function shape<Shape>(parts: Parts<Shape>): Is {
+  return (value) => typeof value === "object" && value !== null && wrongPart(value, parts) === null;
+}
+
+const isScale = shape<Scale>({ marksPerTurn: isWhole(2, mostMarks), vernierLines: isWhole(1, mostLines), figures: isText });
+const isFace = shape<Face>({ name: orNull(isText), circles: listOf(isWhole(2, mostHoles), mostCircles) });
+const isIdlers = shape<Gearing["idlersWithCrank"]>({ onePair: isWhole(0, mostIdlers), twoPairs: isWhole(0, mostIdlers) });
+
+const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);
+
+const head: Parts<Head> = {
   id: isText,
   name: isText,
-  wormRatio: (value) => typeof value === "string" && /^\d+(?:\/\d+)?$/.test(value),
-  plates: listOf(isPlate),
-  directPlates: listOf(isObject),
+  wormRatio: isRatio,
+  plates: listOf(shape<Plate>({ name: isText, faces: listOf(isFace, 2) }), mostPlates),
+  directPlates: listOf(shape<DirectPlate>({ name: isText, holes: isWhole(2, mostHoles) }), mostPlates),
   rearPin: (value) => typeof value === "boolean",
-  gears: Array.isArray,
-  idlers: orNull(Array.isArray),
-  gearing: orNull(isGearing),
+  gears: isBox,
+  idlers: orNull(isBox),
+  gearing: orNull(shape<Gearing>({ idlersWithCrank: isIdlers, greatestPlateRatio: isRatio })),
   ring: orNull(isScale),
   dial: orNull(isScale),
   mounted: orNull(isText),
-} satisfies Readonly<Record<keyof Head, (value: unknown) => boolean>>;
+};
 
 /**
  * Refuses what is not a head as {@link defineHead} makes it, such as the description that a head is
- * made of. A look at its shape only: it costs next to nothing beside any question put to the head.
+ * made of, or one whose parts were changed since. It looks at every part by itself, and costs next to
+ * nothing beside any question put to the head.
  *
  * @throws {@link InputError} that says how to make one.
  */
-export function checkIsHead(head: unknown): asserts head is Head {
-  if (!isObject(head)) {
-    refuse(
-      head === undefined ? "missing" : "unreadable",
-      "head",
-      `${quoted(head)} is not a head; defineHead makes one, and readyHeads are there to use`,
-    );
+export function checkIsHead(value: unknown): asserts value is Head {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    const code = value === undefined ? "missing" : "unreadable";
+    refuse(code, "head", `${quoted(value)} is not a head; defineHead makes one, and readyHeads are there to use`);
   }
-  for (const [name, isRight] of Object.entries(parts)) {
-    if (Object.hasOwn(head, name) && isRight(head[name])) continue;
-    refuse("unreadable", "head", `its ${name} is missing or not as a head has it; defineHead makes a head of it`);
-  }
+  const wrong = wrongPart(value, head);
+  if (wrong !== null)
+    refuse("unreadable", "head", `its ${wrong} is missing or not as a head has it; defineHead makes a head of it`);
 }

@@ -21,10 +21,13 @@ export interface GearingSpec {
 
 const commonIdlers = { onePair: 1, twoPairs: 0 };
 const commonGreatestRatio = toRatio(rational(6));
-const mostIdlers = 3;
-const mostGears = 200;
-const leastTeeth = 8;
-const mostTeeth = 1000;
+/** The most idlers in a train. */
+export const mostIdlers = 3;
+/** The most change gears of a head. */
+export const mostGears = 200;
+/** The fewest and the most teeth of a change gear. */
+export const leastTeeth = 8;
+export const mostTeeth = 1000;
 const mostPlateTurns = 100n;
 const mostPlateTurnParts = 1000n;
 

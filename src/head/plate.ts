@@ -29,8 +29,10 @@ export type PlateSpec =
 
 /** The most holes that a circle may have. */
 export const mostHoles = 10_000;
-const mostPlates = 50;
-const mostCircles = 60;
+/** The most plates of a head. */
+export const mostPlates = 50;
+/** The most circles of a face. */
+export const mostCircles = 60;
 
 /** Checks the plates of a spec; each plate has its own name, each face its own circles. */
 export function readPlates(value: unknown, place: string, faults: FaultList): readonly Plate[] {

@@ -18,8 +18,9 @@ export interface ScaleSpec {
   readonly figures?: "marks" | "angle";
 }
 
-const mostMarks = 100_000;
-const mostLines = 120;
+/** The most marks of a scale, and lines of its vernier. */
+export const mostMarks = 100_000;
+export const mostLines = 120;
 
 /** Checks a ring or dial of a spec; null where the head has none. */
 export function readScale(value: unknown, place: string, usualFigures: Scale["figures"], faults: FaultList): Scale | null {

@@ -80,7 +80,10 @@ export function toothAt(
 }
 
 /** The angle from one tooth to the next, in turns of the work. */
-function divisionOf({ spindlePerMove, teethPerMove }: Pick<Setting, "spindlePerMove" | "teethPerMove">): Fraction {
+function divisionOf(setting: Pick<Setting, "spindlePerMove" | "teethPerMove">): Fraction {
+  if (typeof setting !== "object" || setting === null)
+    refuse("unreadable", "setting", `${quoted(setting)} is not a setting; give one, or its spindlePerMove and teethPerMove`);
+  const { spindlePerMove, teethPerMove } = setting;
   const perMove = fromExact(checkAngle(spindlePerMove, "setting.spindlePerMove"));
   if (!(Number.isSafeInteger(teethPerMove) && teethPerMove > 0)) {
     const place = "setting.teethPerMove";

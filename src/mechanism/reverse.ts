@@ -1,9 +1,9 @@
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { refuse } from "../number/errors.ts";
 import { fromExact, gcd, isPositive, type Revolutions, rational } from "../number/ratio.ts";
+import { checkMove } from "../setting/check-move.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove } from "../setting/target.ts";
-import { checkMove } from "./check-move.ts";
 import type { SetMove } from "./motion.ts";
 import { spindleTurnsPerMove } from "./prove.ts";
 
@@ -58,6 +58,7 @@ export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
  * @returns What the crank move alone gives, or null for a setting without gears.
  */
 export function gearsForgotten(setting: UnprovedSetting): MoveGives | null {
+  checkMove(setting);
   if (setting.method !== "differential") return null;
   const { wormRatio, turns, spaces, circle, teethPerMove } = setting;
   return whatMoveGives({ wormRatio, turns, spaces, circle }, teethPerMove);

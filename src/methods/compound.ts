@@ -19,6 +19,8 @@ export const compound: Law<"compound"> = {
   plain: true,
   find: (_, layout, trial) => firstThatServes((on, move) => compoundSettings(on, move, crankTurns(on, move)), layout, trial),
   lacks({ plate, face, circle, second }, head) {
+    // From elsewhere a setting may come without it.
+    if (!second) return "has no second move";
     return lacksCircles(head, plate, face, [circle, second.circle]) ?? (head.rearPin ? null : "needs a rear pin");
   },
   whyNot(layout, target, teethPerMove) {

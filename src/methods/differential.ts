@@ -28,6 +28,8 @@ export const differential: Law<"differential"> = {
   plain: false,
   find: gearedOfKind,
   lacks({ circle, plate, face, gears }, head) {
+    // From elsewhere a setting may come without them.
+    if (!gears) return "has no gears";
     return lacksCircles(head, plate, face, circle === null ? [] : [circle]) ?? lacksTrain(gears, head);
   },
   whyNot({ head }, target, teethPerMove) {

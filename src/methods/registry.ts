@@ -1,6 +1,8 @@
 import { checkIsHead } from "../head/check-is-head.ts";
 import type { Head } from "../head/head.ts";
+import { oneOf } from "../number/check-options.ts";
 import { refuse } from "../number/errors.ts";
+import { checkMove } from "../setting/check-move.ts";
 import type { Kind } from "../setting/kind.ts";
 import type { Method, UnprovedSetting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
@@ -72,10 +74,12 @@ export function lackOf(setting: UnprovedSetting, head: Head): string | null {
  * Checks that a setting can be set up on a head: that the head has its ratio, plate, circles,
  * pins and gears, and that its idlers turn the plate the way the setting says.
  *
- * @throws {@link InputError} that names what the head lacks.
+ * @throws {@link InputError} that names what the head lacks, or says that it is no setting or no head.
  */
 export function checkOwned(setting: UnprovedSetting, head: Head): void {
   checkIsHead(head);
+  checkMove(setting);
+  oneOf(setting.method, allMethods, "setting.method");
   const lack = lackOf(setting, head);
   if (lack !== null) refuse("not-owned", "setting", lack);
 }

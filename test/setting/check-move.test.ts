@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { exactSettings, indexDivisions, nearSettings, ratio, type SetMove } from "../../src/index.ts";
-import { checkMove } from "../../src/mechanism/check-move.ts";
+import { exactSettings, indexDivisions, nearSettings, ratio } from "../../src/index.ts";
+import { checkMove } from "../../src/setting/check-move.ts";
 import { threePlates } from "../support/ready.ts";
 import { refusalLines } from "../support/refusal.ts";
 
@@ -28,10 +28,16 @@ describe("what is no move is refused", () => {
     [
       "gears that are no lists",
       { ...move, gears: { drivers: 56, driven: [24], direction: "with" } },
-      /^move\.gears\.drivers: is not a list; give the teeth of each gear$/,
+      /^move\.gears\.drivers: 56 is not a list of teeth; give the teeth of each gear$/,
+    ],
+    ["a figure that is none", { ...move, turns: { of: 2 } }, /^move\.turns: an object is neither a number nor a word$/],
+    [
+      "an idler that is none",
+      { ...move, gears: { drivers: [56], driven: [24], direction: "with", idlers: [2] } },
+      /^move\.gears\.idlers: a list is neither a number nor a word$/,
     ],
   ])("%s", (_, given, told) => {
-    const lines = refusalLines(() => checkMove(given as SetMove));
+    const lines = refusalLines(() => checkMove(given));
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatch(told);
   });

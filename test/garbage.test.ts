@@ -1,0 +1,123 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import * as library from "../src/index.ts";
+import { InputError } from "../src/index.ts";
+import { threePlates } from "./support/ready.ts";
+
+const { indexDivisions, ratio, revolutions } = library;
+const [setting] = indexDivisions(threePlates, 127).settings;
+const move = { wormRatio: ratio(40), turns: 1, spaces: 7, circle: 39, second: { spaces: 29, circle: 41, direction: "with" } };
+const ring = { marksPerTurn: 360, vernierLines: 12, figures: "angle" };
+
+/** Rightly asked, one list of arguments a function; of each, one argument or one part of it is spoilt. */
+const asked: Readonly<Record<string, readonly unknown[]>> = {
+  indexDivisions: [
+    threePlates,
+    127,
+    { methods: ["simple"], prefer: ["compound"], teethPerMove: 3, mounted: "1", all: true, near: true, limit: 9 },
+  ],
+  indexAngle: [threePlates, revolutions(1, 7), { methods: ["simple"] }],
+  indexTable: [threePlates, { from: 2, to: 4, methods: ["simple"] }],
+  exactSettings: [threePlates, { divisions: 12 }, { teethPerMove: 2 }],
+  nearSettings: [threePlates, { angle: revolutions(1, 7) }, { teethPerMove: 2 }],
+  planJob: [
+    threePlates,
+    { divisions: 97 },
+    {
+      by: "moves",
+      teeth: [3, 4],
+      order: "given",
+      matters: [3],
+      startTooth: 2,
+      startHole: 3,
+      startAngle: revolutions(1, 3),
+      side: "minus",
+      direction: "nearer",
+    },
+  ],
+  prepare: [threePlates],
+  defineHead: [{ ...threePlates }],
+  checkHead: [{ ...threePlates }],
+  ownedCircles: [threePlates],
+  dialReadings: [threePlates, 12, { startAngle: revolutions(1, 3), side: "minus" }],
+  leastCountArcSeconds: [ring, ratio(40)],
+  toothAt: [
+    { spindlePerMove: revolutions(1, 12), teethPerMove: 1 },
+    revolutions(1, 12),
+    { startAngle: revolutions(1, 3), side: "minus", ring },
+  ],
+  unequalSpacing: [threePlates, [revolutions(1, 3), revolutions(1, 4)], { mounted: "1" }],
+  coordinates: [12, { radius: 40, startAngle: revolutions(1, 8), sense: "clockwise", origin: "tangents" }],
+  chord: [12, 40, 2],
+  countsFromAngle: [revolutions(29, 3600), revolutions(1, 7200), 1],
+  whatMoveGives: [move, 5],
+  "whatMoveGives, of a setting": [setting, 1],
+  checkOwned: [setting, threePlates],
+  gearsForgotten: [setting],
+  spindleTurnsPerMove: [move],
+  parseAngle: ["2°54'"],
+  formatAngle: [revolutions(1, 7), 2],
+  arcSeconds: [revolutions(1, 7)],
+  ratio: [81, 2],
+  revolutions: [1, 7],
+  toNumber: [ratio(81, 2)],
+  toDegrees: [revolutions(1, 7)],
+  fromExact: ["1/7"],
+  errorAtRadius: [60, 50],
+  spurGear: [{ teeth: 40, module: 2, pressureAngle: 20, profileShift: 0.1, thinning: 0.1 }],
+  identifyGear: [{ teeth: 40, tipDiameter: 84, spans: [{ teeth: 5, length: 27.7 }] }, { limit: 3 }],
+  countsFromMarks: [{ mateTeeth: 24, turns: 8, mateTurns: 5 }],
+  recutPlan: [40, { damaged: [7, 8], startSpace: 3 }],
+  formCutters: [{ teeth: 40, module: 2 }],
+};
+
+/** A function by its name, and what is said besides of how it is asked. */
+function callOf(name: string): (...args: readonly unknown[]) => unknown {
+  return (
+    (library as unknown as Record<string, (...args: readonly unknown[]) => unknown>)[name.split(",")[0] ?? ""] ??
+    (() => expect.fail(`there is no ${name}`))
+  );
+}
+
+/** The value with one part of it, at any depth, put in place of another. */
+function spoilt(value: unknown, pick: () => number, by: unknown): unknown {
+  const keys = typeof value === "object" && value !== null ? Object.keys(value) : [];
+  if (keys.length === 0 || pick() % 4 === 0) return by;
+  const key = keys[pick() % keys.length] ?? "";
+  const part = spoilt((value as Record<string, unknown>)[key], pick, by);
+  return Array.isArray(value)
+    ? value.map((each, index) => (String(index) === key ? part : each))
+    : { ...(value as object), [key]: part };
+}
+
+const anything = fc.oneof(
+  fc.anything({ withBigInt: true, withDate: true, withSparseArray: true, withNullPrototype: true }),
+  fc.constantFrom(-1, 0, 0.5, 1e9, Number.NaN, Number.POSITIVE_INFINITY, "", "0", "1/0", "2.9", [], {}, null, undefined),
+);
+
+describe("whatever is spoilt, nothing but an InputError is thrown", () => {
+  it.each(Object.keys(asked))("%s", (name) => {
+    const call = callOf(name);
+    const given = asked[name] ?? [];
+    fc.assert(
+      fc.property(anything, fc.array(fc.nat(), { minLength: 12, maxLength: 12 }), (by, picks) => {
+        let next = 0;
+        const pick = () => picks[next++ % picks.length] ?? 0;
+        const index = pick() % given.length;
+        const args = given.map((each, at) => (at === index ? spoilt(each, pick, by) : each));
+        try {
+          const answer = call(...args);
+          if (name === "exactSettings") (answer as Iterator<unknown>).next();
+        } catch (error) {
+          if (!(error instanceof InputError)) throw error;
+          expect(error.faults.length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
+
+it("is rightly asked of each, before it is spoilt", () => {
+  for (const [name, given] of Object.entries(asked)) expect(() => callOf(name)(...given), name).not.toThrow();
+});

@@ -17,7 +17,7 @@ export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem, checkWords } from "./check-words.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
-export type { Figure } from "./figures.ts";
+export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";
@@ -68,6 +68,7 @@ export {
   shortAngle,
   signedArc,
   signedSeconds,
+  whole,
   withPlus,
 } from "./numbers.ts";
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";

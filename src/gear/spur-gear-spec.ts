@@ -10,21 +10,21 @@ export interface SpurGearSpec {
   /** 4 to 10,000. */
   readonly teeth: number;
   /** Reference diameter over teeth, in mm. Give this or `diametralPitch`. */
-  readonly module?: number;
+  readonly module?: number | undefined;
   /** Teeth to the inch of reference diameter. */
-  readonly diametralPitch?: number;
+  readonly diametralPitch?: number | undefined;
   /** In degrees; left out, 20. */
-  readonly pressureAngle?: number;
+  readonly pressureAngle?: number | undefined;
   /** In modules, + away from the axis, as on an enlarged pinion; left out, 0. */
-  readonly profileShift?: number;
+  readonly profileShift?: number | undefined;
   /** Left out, 2.157 for 14½° in diametral pitch, 2.25 for all else. */
-  readonly depthRule?: DepthRuleName;
+  readonly depthRule?: DepthRuleName | undefined;
   /** A tip (outside) diameter to take in place of the rule's, in mm. */
-  readonly tipDiameter?: number;
+  readonly tipDiameter?: number | undefined;
   /** A depth from tip to root to take in place of the rule's, in mm. */
-  readonly wholeDepth?: number;
+  readonly wholeDepth?: number | undefined;
   /** How much thinner than the full thickness the teeth are cut, in mm along the reference circle; left out, 0. */
-  readonly thinning?: number;
+  readonly thinning?: number | undefined;
 }
 
 /** A checked spec with all the usual filled in. */

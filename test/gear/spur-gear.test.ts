@@ -123,6 +123,11 @@ describe("laws", () => {
     expect(spanOver(back, 10)).toEqual(spanOver(gear, 10));
   });
 
+  it("takes undefined as left out", () => {
+    const padded = { teeth: 40, module: 2, diametralPitch: undefined, tipDiameter: undefined, thinning: undefined };
+    expect(spurGear({ ...padded, pressureAngle: undefined, depthRule: undefined })).toEqual(spurGear({ teeth: 40, module: 2 }));
+  });
+
   it("is frozen", () => {
     const gear = spurGear({ teeth: 86, module: 2 });
     const warned = spurGear({ teeth: 8, module: 2 });

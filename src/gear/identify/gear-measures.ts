@@ -9,14 +9,14 @@ export interface GearMeasures {
   /** The outside diameter over the tips. */
   readonly tipDiameter: number;
   /** From tip to root. */
-  readonly wholeDepth?: number;
+  readonly wholeDepth?: number | undefined;
   /** Spans over different numbers of teeth; two of them tell the pressure angle. */
-  readonly spans?: readonly Span[];
+  readonly spans?: readonly Span[] | undefined;
   /** Between the shafts of the gear and its mate; needs `mateTeeth`. */
-  readonly centreDistance?: number;
-  readonly mateTeeth?: number;
+  readonly centreDistance?: number | undefined;
+  readonly mateTeeth?: number | undefined;
   /** The outside diameter of the mate; needs `mateTeeth`. */
-  readonly mateTipDiameter?: number;
+  readonly mateTipDiameter?: number | undefined;
 }
 
 const keys = ["teeth", "tipDiameter", "wholeDepth", "spans", "centreDistance", "mateTeeth", "mateTipDiameter"];

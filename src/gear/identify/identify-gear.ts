@@ -46,7 +46,7 @@ export interface Identification {
 /** How many candidates to return. */
 export interface IdentifyOptions {
   /** 1 to 100; left out, 8. */
-  readonly limit?: number;
+  readonly limit?: number | undefined;
 }
 
 const identifyKeys = keysOf<IdentifyOptions>({ limit: true });

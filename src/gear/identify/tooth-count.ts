@@ -8,13 +8,13 @@ export interface MarksMeet {
   /** Teeth of the mate, which are known. */
   readonly mateTeeth: number;
   /** Whole turns of the gear until the marks first stood together again. */
-  readonly turns?: number;
+  readonly turns?: number | undefined;
   /** Whole turns of the mate until then. */
-  readonly mateTurns?: number;
+  readonly mateTurns?: number | undefined;
   /** The fewest teeth that the gear can have; left out, 4. */
-  readonly least?: number;
+  readonly least?: number | undefined;
   /** The most teeth that the gear can have; left out, 400. */
-  readonly most?: number;
+  readonly most?: number | undefined;
 }
 
 const keys = ["mateTeeth", "turns", "mateTurns", "least", "most"];

@@ -303,6 +303,12 @@ describe("other measures", () => {
   });
 });
 
+it("takes undefined as left out", () => {
+  const measures = { teeth: 20, tipDiameter: 44 };
+  const padded = { ...measures, wholeDepth: undefined, spans: undefined, mateTeeth: undefined, centreDistance: undefined };
+  expect(identifyGear(padded, { limit: undefined })).toEqual(identifyGear(measures));
+});
+
 it("goes through JSON", () => {
   const answer = identifyGear({ teeth: 20, tipDiameter: 44, wholeDepth: 4.5 });
   expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);

@@ -7,21 +7,17 @@ import {
   indexDivisions,
   type NearSetting,
   nearSettings,
-  type PlaceByMoves,
   planJob,
   revolutions,
   type Setting,
   type Target,
 } from "../../src/index.ts";
-import { placesByMoves } from "../../src/machine/by-moves.ts";
-import { workFrom } from "../../src/machine/plan-options.ts";
 import { benchHeads, chosen, planned, settingsFor, targets } from "../support/jobs.ts";
-import { jobsByMoves, jobsFromZero, oddDial, ungeared } from "../support/known-jobs.ts";
+import { jobsByMoves, jobsFromZero, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
 
 const count97 = { divisions: 97 } as const;
-const near97 = nearSettings(ungeared, count97);
 const ofKind = (kind: NearSetting["kind"], head: Head = ungeared): NearSetting => {
   const found = nearSettings(head, count97).find((near) => near.kind === kind);
   if (found === undefined) throw new Error(`97 has no ${kind}`);
@@ -164,13 +160,15 @@ describe("a setting that does not do as it says is refused", () => {
       /^setting: turns the work by 21\/1720 of a turn in one move, and not by "1\/86" as it says$/,
     ],
     ["a turn more", { ...exact, turns: 1 }, /turns the work by/],
+    [
+      "a circle of other places",
+      { ...ofKind("nearest-hole"), placesPerTurn: 48 },
+      /^setting: has 48 places in a turn on a circle of 49$/,
+    ],
     ["a near one called exact", { ...ofKind("compound"), exact: true }, /turns the work by/],
   ])("%s", (_, setting, told) => {
-    const [line] = refused(
-      setting,
-      setting.method === "compound" ? ungeared : threePlates,
-      setting.method === "compound" ? count97 : { divisions: 86 },
-    );
+    const isOf86 = setting.spindlePerMove === "1/86";
+    const [line] = refused(setting, isOf86 ? threePlates : ungeared, isOf86 ? { divisions: 86 } : count97);
     expect(line).toMatch(told);
   });
 
@@ -193,30 +191,6 @@ describe("a setting that does not do as it says is refused", () => {
       'by: is "moves", and the setting chosen is by "ring"; give one of the two',
     ]);
     expect(planned(ungeared, count97, { setting: ofKind("ring"), by: "ring" }).way.by).toBe("ring");
-  });
-});
-
-describe("places of turns 0 and no hole for every tooth are nothing that can be made", () => {
-  it("the compiler takes no setting from zero where moves are made over and over", () => {
-    const work = workFrom(ungeared, count97, {});
-    const [first] = near97;
-    if (first === undefined || first.moves === "equal") return;
-    // @ts-expect-error: it has no turns and spaces to repeat.
-    const act = () => placesByMoves(work, first, [1, 2]);
-    expect(act).toBeTypeOf("function");
-  });
-
-  it("a setting from zero gives each tooth its own place", () => {
-    for (const kind of ["nearest-hole", "ring"] as const) {
-      const { places } = planned(ungeared, count97, { setting: ofKind(kind) });
-      expect(places.every(({ by }) => by === kind)).toBe(true);
-      const stands = places.map((place) =>
-        JSON.stringify([(place as Partial<PlaceByMoves>).turns, (place as Partial<PlaceByMoves>).hole, place.ring]),
-      );
-      expect(new Set(stands).size).toBe(97);
-    }
-    const dialPlaces = planned(oddDial, { divisions: 53 }, { by: "dial" }).places;
-    expect(new Set(dialPlaces.map(({ dial }) => JSON.stringify(dial))).size).toBe(53);
   });
 });
 

@@ -143,6 +143,7 @@ meet again for the first time
   --mate-turns N         turns of the mate
   --most N               the most teeth it can have (400)
 
-Lengths are millimetres such as 176, or inches such as 6.93in.
+Lengths are millimetres such as 176, or inches such as 6.93in. With a pitch in
+DP or any length in inches the answer is in inches, but for --json.
   --json                 the answer as data
 `;

@@ -159,7 +159,8 @@ The sheet for the machine (PDF)
   --paper PAPER          a4, letter, a5 or half-letter (a4)
   --force                write over a file that is not of this program
 
-Lengths are millimetres such as 2.5, or inches such as 0.1in.
+Lengths are millimetres such as 2.5, or inches such as 0.1in. With a pitch in
+DP or any length in inches the answer is in inches, but for --json.
   --json                 the answer as data
 
 It ends with 0 when the setting is exact, 1 when it is near or there is none,

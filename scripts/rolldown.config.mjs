@@ -1,5 +1,5 @@
 /*
- * Packs the command: what a look-up needs in one file with what it shares, each other job in a file of
+ * Packs the command as CommonJS, which Node starts sooner than modules: what a look-up needs in one file with what it shares, each other job in a file of
  * its own that is loaded when it is asked for. The booklet stays apart, as pdfkit is not to be packed.
  */
 const ofGears = /[\\/]gear[\\/]|[\\/]scripts[\\/]gear-/;
@@ -12,9 +12,10 @@ export default {
   logLevel: "warn",
   output: {
     dir: "dist/scripts",
-    format: "esm",
-    entryFileNames: "[name].js",
-    chunkFileNames: "parts/[name].js",
+    format: "cjs",
+    minify: true,
+    entryFileNames: "[name].cjs",
+    chunkFileNames: "parts/[name].cjs",
     codeSplitting: { groups: [shared("shared", (id) => !ofGears.test(id), 2), shared("gears", ofGears, 1)] },
   },
 };

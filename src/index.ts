@@ -87,6 +87,7 @@ export type { SetMove } from "./mechanism/motion.ts";
 export { type ProofOptions, prove, spindleTurnsPerMove } from "./mechanism/prove.ts";
 export { gearsForgotten, type MoveGives, whatMoveGives } from "./mechanism/reverse.ts";
 export { type GearBox, gearBox } from "./methods/gear-box.ts";
+export type { Products } from "./methods/gear-products.ts";
 export { type GearTrain, shaftRoom } from "./methods/gear-train.ts";
 export { allMethods, checkOwned, orderOfPreference } from "./methods/registry.ts";
 export type { WhyNot } from "./methods/why-not.ts";

@@ -13,7 +13,7 @@ const asked = [
 
 /** Questions to the command against Node doing nothing. */
 export function lookUpFigures(): Figure[] {
-  const command = projectFile("dist/scripts/turns-and-holes.js");
+  const command = projectFile("dist/scripts/turns-and-holes.cjs");
   const nothing = () => nodeTime(["-e", "0"]);
   return asked.map(({ what, words, goal }) =>
     figure(

@@ -59,7 +59,8 @@ export function headCounts(
 }
 
 function done(on: PreparedHead, divisions: number, simple: EveryCount["simple"], setting: Setting): CountBy<Method> {
-  walked(setting, on);
+  // A simple one is among those that were walked before.
+  if (setting.method !== "simple") walked(setting, on);
   return { divisions, section: kindWords[kindOf(setting)].section, simple, setting };
 }
 

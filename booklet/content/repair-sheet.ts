@@ -22,8 +22,9 @@ import {
   wayItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Block, Book, GearFigure } from "./blocks.ts";
+import type { Block, Book } from "./blocks.ts";
 import { runningOf } from "./book.ts";
+import type { GearFigure } from "./figure-blocks.ts";
 import { itemList } from "./item-list.ts";
 import { markOf } from "./job-setting.ts";
 import { plannedOn } from "./repair-head.ts";

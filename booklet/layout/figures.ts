@@ -1,4 +1,4 @@
-import type { FigureBlock } from "../content/blocks.ts";
+import type { FigureBlock } from "../content/figure-blocks.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
 import { headHeight, headMarks } from "./head-drawing.ts";
 import type { Style } from "./marks.ts";

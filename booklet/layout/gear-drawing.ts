@@ -1,4 +1,4 @@
-import type { GearFigure } from "../content/blocks.ts";
+import type { GearFigure } from "../content/figure-blocks.ts";
 import { closeUpMarks, needsCloseUp } from "./gear-close-up.ts";
 import { builtUp, outline, type PlacedGear, pointAt, polygon, spaceTurns, toothTurns } from "./gear-teeth.ts";
 import type { Mark, Style } from "./marks.ts";

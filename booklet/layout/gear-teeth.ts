@@ -1,4 +1,4 @@
-import type { GearFigure } from "../content/blocks.ts";
+import type { GearFigure } from "../content/figure-blocks.ts";
 import type { Mark } from "./marks.ts";
 
 /** A gear placed on the page: its middle, and the radius of its tips; in points. */

@@ -1,4 +1,4 @@
-import type { HeadFigure } from "../content/blocks.ts";
+import type { HeadFigure } from "../content/figure-blocks.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { plateMarks, roomForFigures } from "./plate-drawing.ts";

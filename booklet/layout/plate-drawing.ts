@@ -1,4 +1,4 @@
-import type { PlateFigure } from "../content/blocks.ts";
+import type { PlateFigure } from "../content/figure-blocks.ts";
 import type { Mark, ShapeMark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 

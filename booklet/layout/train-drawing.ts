@@ -1,4 +1,4 @@
-import type { TrainFigure } from "../content/blocks.ts";
+import type { TrainFigure } from "../content/figure-blocks.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 

@@ -14,7 +14,7 @@ import {
   withinTurn,
   workTurned,
 } from "../support/bench.ts";
-import { canBeSetUp } from "../support/mechanism.ts";
+import { canBeSetUp, workPerMove } from "../support/mechanism.ts";
 import type { PrintedPlace, PrintedSheet } from "./printed-sheet.ts";
 import { arcSeconds, degreesIn, signedSecondsIn, wrongOnScales } from "./sheet-scales.ts";
 import type { PrintedWay } from "./sheet-setting.ts";
@@ -43,6 +43,8 @@ export interface OnTheBench {
 /** Does every line of a sheet in turn, and says what is wrong with each; a way that the head has not is wrong at once. */
 export function wrongOn({ places }: Pick<PrintedSheet, "places">, way: PrintedWay, bench: OnTheBench): readonly string[] {
   if (!isOwned(way, bench.head)) return [`${JSON.stringify(way)} cannot be set up on this head`];
+  const move = way.by === "moves" ? wrongMove(way.setting, places, bench) : null;
+  if (move !== null) return [move];
   let stand = way.by === "moves" ? afterMoves(bench.made, way.setting) : atStart;
   return places.flatMap((place, index) => {
     const number = Number(place[bench.key]);
@@ -52,6 +54,18 @@ export function wrongOn({ places }: Pick<PrintedSheet, "places">, way: PrintedWa
     }
     return wrongAt(place, number, stand, way, bench).map((fault) => `${bench.key} ${number}: ${fault}`);
   });
+}
+
+/** The move in large figures, made once: it advances the teeth that are printed, exactly or to within half a step. */
+function wrongMove(setting: UnprovedSetting, places: PrintedSheet["places"], { head, step }: OnTheBench): string | null {
+  if (setting.armsEnclose !== null && setting.armsEnclose !== setting.spaces + 1)
+    return "the arms enclose another number of holes";
+  const made = workPerMove(setting, head);
+  if (made === null) return "the move cannot be made";
+  const miss = halfTurnEither(add(made, times(BigInt(-setting.teethPerMove), step)));
+  const isExact = places.every((place) => place["off by"] === undefined);
+  const isRight = isExact ? miss.n === 0n : !isLarger(miss, { n: step.n, d: 2n * step.d });
+  return isRight ? null : `one move misses by ${miss.n}/${miss.d} of a turn`;
 }
 
 function isOwned(way: PrintedWay, head: Head): boolean {

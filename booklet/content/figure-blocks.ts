@@ -1,0 +1,46 @@
+/** A drawing. */
+export interface FigureBlock {
+  readonly kind: "figure";
+  readonly figure: PlateFigure | TrainFigure | GearFigure | HeadFigure;
+  /** The drawing in words. */
+  readonly alt: string;
+  readonly caption: string;
+  /** Of the height of the page, at most; left out, as high as it is wide. */
+  readonly share?: number;
+}
+
+/** A plate face with its circles, and where one is chosen the arms set on it. */
+export interface PlateFigure {
+  readonly type: "plate";
+  /** Holes in each circle, ascending. */
+  readonly circles: readonly number[];
+  readonly chosen: { readonly circle: number; readonly spaces: number } | null;
+}
+
+/** The change gears between spindle and worm shaft, seen from the side they are on. */
+export interface TrainFigure {
+  readonly type: "train";
+  readonly drivers: readonly number[];
+  readonly driven: readonly number[];
+  readonly idlers: number;
+}
+
+/** The head from the crank, its parts named, with the arms set for a move. */
+export interface HeadFigure {
+  readonly type: "head";
+  readonly circle: number;
+  readonly spaces: number;
+}
+
+/** A gear under repair, the sound start space at the top and its teeth numbered clockwise. */
+export interface GearFigure {
+  readonly type: "gear";
+  readonly teeth: number;
+  readonly damaged: readonly number[];
+  readonly startSpace: number;
+  /** The spaces that are cut. */
+  readonly cuts: readonly number[];
+  readonly proofSpace: number;
+  /** A tooth from root to tip: radii in parts of the tip's, and half of its angle there in turns. */
+  readonly profile: readonly { readonly radius: number; readonly half: number }[];
+}

@@ -1,4 +1,15 @@
-import { type Answer, type Found, type Head, kindOf, type NotPossible, planJob, prove, type Setting } from "../src/index.ts";
+import {
+  type Answer,
+  cautionsFor,
+  type Found,
+  type Head,
+  kindOf,
+  type NotPossible,
+  planJob,
+  prove,
+  type Setting,
+  wayOf,
+} from "../src/index.ts";
 import {
   type AtRadius,
   cautionsBesides,
@@ -159,6 +170,5 @@ function nearLines(answer: Answer, { radius, limit, near: asked }: Telling): rea
 export function cautionsOf(answer: Answer, head: Head): string {
   const setting = answer.exact ? answer.settings[0] : answer.near[0];
   if (setting === undefined) return "";
-  const plan = planJob(head, answer.target, { setting, teeth: [1] });
-  return plan.planned ? cautionsBesides(plan.cautions) : "";
+  return cautionsBesides(cautionsFor(wayOf(setting), head));
 }

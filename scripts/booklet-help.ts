@@ -1,6 +1,5 @@
 import { paperNames, partIds, wallPaperNames } from "../booklet/index.ts";
-import { allMethods, readyHeads } from "../src/index.ts";
-import { ways } from "./shared-options.ts";
+import { allMethods, readyHeads, waysBy } from "../src/index.ts";
 
 /** What `booklet --help` prints. */
 export const bookletHelp: string = `Print the book for a head: every count with its setting.
@@ -46,7 +45,7 @@ The book
 
 A job sheet instead: --job COUNT or ANGLE
   --teeth LIST        some of its teeth, in this order: 1,17,40
-  --by WAY            ${ways.join(", ")}; the best where not given
+  --by WAY            ${waysBy.join(", ")}; the best where not given
   --method LIST       only these of ${allMethods.join(", ")}
   --teeth-per-move N  the most teeth to advance in one move (12)
   --mounted PLATE     the plate that is on the head now: preferred

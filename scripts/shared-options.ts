@@ -1,4 +1,4 @@
-import type { PlanOptions, SearchOptions, Way } from "../src/index.ts";
+import { type PlanOptions, type SearchOptions, type Way, waysBy } from "../src/index.ts";
 import { angleFromZero, fault, wholeNumber } from "./command-line.ts";
 
 /** Options that say which settings to look for. */
@@ -38,12 +38,9 @@ export function startAsked({
   };
 }
 
-/** The ways to do a job that can be asked for by name. */
-export const ways: readonly Way["by"][] = ["moves", "nearest-hole", "dial", "ring"];
-
 /** Reads the way that a job is to be done. */
 export function wayAsked(by: string): Way["by"] {
-  const way = ways.find((each) => each === by.trim());
+  const way = waysBy.find((each) => each === by.trim());
   if (way !== undefined) return way;
-  throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${ways.join(", ")}`);
+  throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${waysBy.join(", ")}`);
 }

@@ -1,4 +1,4 @@
-import type { Head } from "./head/head.ts";
+import { type Head, type HeadInShort, inShort } from "./head/head.ts";
 import { type Impossible, type Reason, whyImpossible, whyPassedOver } from "./instead/impossible.ts";
 import { circlesThatWouldDo } from "./instead/missing-circles.ts";
 import { nearestCounts } from "./instead/nearest-counts.ts";
@@ -7,7 +7,7 @@ import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
 import { checkKeys, keysOf } from "./number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
-import { groupDigits, type Ratio, type Revolutions } from "./number/ratio.ts";
+import { groupDigits, type Revolutions } from "./number/ratio.ts";
 import { type Search, type SearchOptions, searchKeys, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import { kindOf } from "./setting/kind.ts";
@@ -23,13 +23,6 @@ export interface AnswerOptions extends SearchOptions {
   readonly near?: boolean | undefined;
   /** The most settings to return, 1 to 100,000; left out, 24, or 500 with `all`. */
   readonly limit?: number | undefined;
-}
-
-/** Which head an answer is for. */
-export interface HeadInShort {
-  readonly id: string;
-  readonly name: string;
-  readonly wormRatio: Ratio;
 }
 
 /** What every answer says. */
@@ -112,9 +105,13 @@ function answer(head: Head | PreparedHead, target: Target, options: AnswerOption
   checkKeys(options, answerKeys, "options");
   const search = searchOn(head, options);
   const { settings, complete } = gather(search, target, options);
-  const { id, name, wormRatio } = search.layout.head;
   const [first, ...others] = settings;
-  const answered = { head: { id, name, wormRatio }, target, complete, circlesThatWouldDo: circlesThatWouldDo(search, target) };
+  const answered = {
+    head: inShort(search.layout.head),
+    target,
+    complete,
+    circlesThatWouldDo: circlesThatWouldDo(search, target),
+  };
   if (first === undefined) return notPossible(search, answered);
   return {
     ...answered,

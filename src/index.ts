@@ -12,7 +12,6 @@ export {
   type Answered,
   type AnswerOptions,
   type Found,
-  type HeadInShort,
   indexAngle,
   indexDivisions,
   type NotPossible,
@@ -34,7 +33,6 @@ export type { CheckCondition, CheckLimits, PinsToCheck, RebuiltCheck, SpanToChec
 export type { RepairNote } from "./gear/repair/repair-notes.ts";
 export { type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "./gear/repair/repair-on-head.ts";
 export {
-  type RepairBy,
   type RepairPlace,
   type RepairPlaceOptions,
   type RepairPurpose,
@@ -58,14 +56,14 @@ export {
 } from "./gear/tooth-thickness.ts";
 export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
-export { type Head, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
+export { type Head, type HeadInShort, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
 export type { DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
 export { readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
 export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
-export type { Caution } from "./machine/caution.ts";
+export { type Caution, cautionsFor } from "./machine/caution.ts";
 export type { Check } from "./machine/checks.ts";
 export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
@@ -81,7 +79,7 @@ export {
 export type { BothScales, Reading } from "./machine/scale-reader.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
-export type { RankedWay, Way, WayByMoves, WayFromZero } from "./machine/way.ts";
+export { type RankedWay, type Way, type WayByMoves, type WayFromZero, wayOf, waysBy } from "./machine/way.ts";
 export type { Side, ZeroOptions } from "./machine/zero.ts";
 export type { SetMove } from "./mechanism/motion.ts";
 export { type ProofOptions, prove, spindleTurnsPerMove } from "./mechanism/prove.ts";

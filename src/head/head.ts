@@ -61,6 +61,14 @@ export interface HeadSpec {
   readonly mounted?: string | null;
 }
 
+/** Which head an answer is for. */
+export type HeadInShort = Pick<Head, "id" | "name" | "wormRatio">;
+
+/** A head as an answer names it. */
+export function inShort({ id, name, wormRatio }: Head): HeadInShort {
+  return { id, name, wormRatio };
+}
+
 /** A hole circle with the plate and face it is on. */
 export interface OwnedCircle {
   readonly plate: string;

@@ -7,7 +7,7 @@ import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
 import { checkListed } from "./listed.ts";
-import type { Way } from "./way.ts";
+import { type Way, waysBy } from "./way.ts";
 import { stepsOf, type Work } from "./work.ts";
 import { checkZero, type Side } from "./zero.ts";
 
@@ -67,8 +67,6 @@ export const planKeys: readonly string[] = keysOf<PlanOptions>({
   goodEnough: true,
 });
 
-const ways: Readonly<Record<Way["by"], true>> = { moves: true, "nearest-hole": true, dial: true, ring: true };
-
 /** The work as the options lay it out. */
 export function workFrom(head: Head, target: Target, options: PlanOptions): Work {
   const { startTooth = 1, startHole = 0, direction = "forward", startAngle, side } = options;
@@ -91,7 +89,7 @@ export function workFrom(head: Head, target: Target, options: PlanOptions): Work
 export function askedFrom(options: PlanOptions, work: Work, target: Target): Asked {
   const { teeth, after, order = "given", matters, goodEnough = 0, by } = options;
   oneOf(order, ["given", "moves"], "order");
-  if (by !== undefined) oneOf(by, Object.keys(ways), "by");
+  if (by !== undefined) oneOf(by, waysBy, "by");
   if (teeth !== undefined && after !== undefined)
     refuse("conflict", "after", "is given beside teeth; name the teeth that are left, or the last that is done");
   // Checked here, too, where the head can do no tooth of the job.

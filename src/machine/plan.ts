@@ -1,5 +1,4 @@
-import type { HeadInShort } from "../answer.ts";
-import type { Head } from "../head/head.ts";
+import { type Head, type HeadInShort, inShort } from "../head/head.ts";
 import { type Impossible, whyImpossible } from "../instead/impossible.ts";
 import { checkKeys } from "../number/check-options.ts";
 import { refuse } from "../number/errors.ts";
@@ -74,21 +73,20 @@ export function planJob(head: Head | PreparedHead, target: Target, options: Plan
   checkKeys(options, planKeys, "options");
   const search = searchOn(head, options);
   const { head: owned } = search.layout;
-  const { id, name, wormRatio } = owned;
-  const inShort = { head: { id, name, wormRatio }, target: checkTarget(target) };
-  const work = workFrom(owned, inShort.target, options);
-  const asked = askedFrom(options, work, inShort.target);
-  const [ranked, ...others] = waysToChoose(search, inShort.target, work, asked, options);
-  if (ranked === undefined) return { planned: false, ...inShort, impossible: whyImpossible(search, inShort.target) };
+  const job = { head: inShort(owned), target: checkTarget(target) };
+  const work = workFrom(owned, job.target, options);
+  const asked = askedFrom(options, work, job.target);
+  const [ranked, ...others] = waysToChoose(search, job.target, work, asked, options);
+  if (ranked === undefined) return { planned: false, ...job, impossible: whyImpossible(search, job.target) };
   const way = { by: ranked.by, setting: ranked.setting } as Way;
   checkStartHole(work, way);
-  const isOnce = "angle" in inShort.target && !way.setting.exact;
+  const isOnce = "angle" in job.target && !way.setting.exact;
   const { teeth, before } = teethToVisit(work, way, asked, options.after, isOnce);
   const places = placesBy(work, way, teeth, before);
   const isAll = asked.teeth === null && !isOnce;
   return {
     planned: true,
-    ...inShort,
+    ...job,
     exact: way.setting.exact,
     way,
     others,

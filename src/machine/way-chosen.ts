@@ -7,7 +7,7 @@ import { quoted, refuse } from "../number/errors.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
-import { type Way, wayOf } from "./way.ts";
+import { type Way, wayOf, waysBy } from "./way.ts";
 
 /**
  * The way of a setting that the caller chose, once it is known to be one for this target, to turn the
@@ -33,14 +33,8 @@ function checkIsSetting(setting: unknown): void {
   const byMoves = (exact as unknown) === true || (exact === false && moves === "equal");
   const isOne = byMoves
     ? allMethods.some((each) => each === method)
-    : exact === false && moves === "from-zero" && isFromZero(kind);
+    : exact === false && moves === "from-zero" && waysBy.some((by) => by !== "moves" && by === kind);
   if (!isOne) refuse("unreadable", "setting", `${quoted(setting)} is not a setting; give one of those that an answer holds`);
-}
-
-const fromZero: Readonly<Record<Exclude<Way["by"], "moves">, true>> = { "nearest-hole": true, dial: true, ring: true };
-
-function isFromZero(kind: unknown): boolean {
-  return typeof kind === "string" && Object.hasOwn(fromZero, kind);
 }
 
 /** That one move is meant to be a tooth or more of the count, or the angle itself. */

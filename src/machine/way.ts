@@ -16,7 +16,19 @@ export interface WayFromZero<Kind extends NearFromZero["kind"]> {
 /** The way a job is done. `by` tells which. */
 export type Way = WayByMoves | WayFromZero<"nearest-hole"> | WayFromZero<"dial"> | WayFromZero<"ring">;
 
-/** The way of a setting. */
+const each: Readonly<Record<Way["by"], true>> = { moves: true, "nearest-hole": true, dial: true, ring: true };
+
+/** All that a job can be done by; the compiler names one that is missing. */
+export const waysBy: readonly Way["by"][] = Object.freeze(Object.keys(each) as Way["by"][]);
+
+/**
+ * The way of a setting.
+ *
+ * @example
+ * ```ts
+ * wayOf(indexDivisions(readyHeads[0], 127).settings[0]).by; // "moves"
+ * ```
+ */
 export function wayOf(setting: Setting | NearSetting): Way {
   if (setting.exact || setting.moves === "equal") return { by: "moves", setting };
   switch (setting.kind) {

@@ -1,5 +1,6 @@
 import { nearOn } from "../near/near.ts";
 import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
+import { arcSecondsPerTurn } from "../number/angle.ts";
 import { rational } from "../number/ratio.ts";
 import { firstSetting, type Search } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
@@ -48,7 +49,7 @@ export function nearWays(search: Search, target: Target, work: Work, asked: Aske
     return near.map((setting) => ({ ...wayOf(setting), worstArcSeconds: setting.worstArcSeconds })).sort(byWork);
   const ways = near.flatMap((setting): Way[] => (setting.kind === "nearest-hole" ? [] : [wayOf(setting)]));
   if (search.methods.includes("simple")) ways.push(...byBestCircle(search, target, work, { ...asked, teeth: asked.teeth }));
-  const halfStep = work.step.mul(648_000).valueOf();
+  const halfStep = work.step.mul(arcSecondsPerTurn / 2).valueOf();
   return ways
     .map((way) => ({ ...way, worstArcSeconds: worstOf(work, way, teethOf(work, way, asked), asked.matters) }))
     .filter(({ worstArcSeconds }) => worstArcSeconds < halfStep)

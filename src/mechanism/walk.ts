@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
-import { fromExact } from "../number/ratio.ts";
+import { fromExact, lcmOf } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import type { Act, Motion, Pin } from "./motion.ts";
 
@@ -41,7 +41,7 @@ export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: F
   const perTurn = acts
     .flatMap(({ crank, plate, spindle }) => [crank.d, plate.d, spindle.d])
     .concat(wanted.d, ...circles.map(({ drilled }) => BigInt(drilled ?? 1)))
-    .reduce(lcm);
+    .reduce(lcmOf);
   const steps = acts.map((act) => stepOf(act, perTurn));
   const holesApart = circles.map(({ drilled }) => perTurn / BigInt(drilled ?? 1));
   const division = perTurn / wanted.d;
@@ -89,10 +89,4 @@ function drilledAt(at: Pin["at"], plate: string | null, face: string | null, hea
 function stepOf({ crank, plate, spindle }: Act, perTurn: bigint): Standing {
   const parts = ({ s, n, d }: Fraction) => s * n * (perTurn / d);
   return { crank: parts(crank), plate: parts(plate), spindle: parts(spindle) };
-}
-
-function lcm(a: bigint, b: bigint): bigint {
-  let [x, y] = [a, b];
-  while (y !== 0n) [x, y] = [y, x % y];
-  return (a / x) * b;
 }

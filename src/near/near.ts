@@ -1,4 +1,5 @@
 import type { Head } from "../head/head.ts";
+import { arcSecondsPerTurn } from "../number/angle.ts";
 import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
 import type { PreparedHead } from "../search/prepare.ts";
 import type { Move } from "../setting/move.ts";
@@ -126,7 +127,7 @@ function eachFromZero({ layout, methods }: Search, target: Target, first: Move):
   const wanted = fromZero(first, isAngle);
   // For one angle the nearest hole is near simple indexing.
   const hole = methods.includes("simple") && !isAngle ? nearestHole(layout, wanted) : null;
-  const halfStep = (648_000 * first.teeth) / first.divisions;
+  const halfStep = ((arcSecondsPerTurn / 2) * first.teeth) / first.divisions;
   const dial = methods.includes("dial") ? byDial(layout, wanted) : null;
   return [hole, dial, byRing(layout, wanted)].filter(
     (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,

@@ -14,15 +14,15 @@ export interface PreparedHead {
 }
 
 /**
- * Lays out a head for many questions, such as a table or a book.
+ * Lays out a head for many questions, such as a table or a book; one that is prepared stays as it is.
  *
  * @example
  * ```ts
  * indexDivisions(prepare(readyHeads[0]), 59).settings[0].circle; // 15
  * ```
  */
-export function prepare(head: Head): PreparedHead {
-  return { head, layout: layOut(headOf(head)) };
+export function prepare(head: Head | PreparedHead): PreparedHead {
+  return isPrepared(head) ? head : { head, layout: layOut(headOf(head)) };
 }
 
 /** The layout of a head, made now where it was not before, with the plate on it that was asked for. */

@@ -33,9 +33,3 @@ export function checkItem({ at, place }: Check, way: Way, { noun = "tooth", head
     text: `after ${counted(place.move, "move")} in all${tooth}${hole === "" ? "" : `, ${hole}`}${scales.join("")}, ${formatAngle(place.angle, 1)}${off}`,
   };
 }
-
-/** The same in one line: `Half: after 63 moves …`. */
-export function checkWords(check: Check, way: Way): string {
-  const { term, text } = checkItem(check, way);
-  return `${term}: ${text}`;
-}

@@ -15,7 +15,7 @@ export {
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
-export { type CheckTelling, checkItem, checkWords } from "./check-words.ts";
+export { type CheckTelling, checkItem } from "./check-words.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export { cutterItems } from "./gear/cutter-items.ts";

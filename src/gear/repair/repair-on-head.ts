@@ -1,5 +1,4 @@
-import type { HeadInShort } from "../../answer.ts";
-import type { Head } from "../../head/head.ts";
+import type { Head, HeadInShort } from "../../head/head.ts";
 import type { Plan } from "../../machine/plan.ts";
 import { checkKeys, keysOf } from "../../number/check-options.ts";
 import type { PreparedHead } from "../../search/prepare.ts";

@@ -2,11 +2,10 @@ import type { Head } from "../../head/head.ts";
 import type { Place } from "../../machine/place.ts";
 import { type Plan, type PlannedJob, planJob } from "../../machine/plan.ts";
 import type { PlanOptions } from "../../machine/plan-options.ts";
-import type { Way } from "../../machine/way.ts";
 import { checkKeys, keysOf } from "../../number/check-options.ts";
 import { errorAtRadius } from "../../number/error-at-radius.ts";
 import { searchKeys } from "../../search/exact-settings.ts";
-import type { PreparedHead } from "../../search/prepare.ts";
+import { type PreparedHead, prepare } from "../../search/prepare.ts";
 import type { RecutPlan } from "./damaged-teeth.ts";
 
 /** What is done at a space of the gear. */
@@ -60,7 +59,8 @@ export function repairPlan(head: Head | PreparedHead, plan: RecutPlan, radius: n
   const target = { divisions: plan.teeth };
   const cuts = plan.spaces.map(({ toothSpace }) => toothSpace);
   const from = { ...options, startTooth: plan.startSpace, matters: cuts };
-  const found = planJob(head, target, {
+  const on = prepare(head);
+  const found = planJob(on, target, {
     ...from,
     teeth: cuts,
     order: "moves",
@@ -69,7 +69,7 @@ export function repairPlan(head: Head | PreparedHead, plan: RecutPlan, radius: n
   if (!found.planned) return found;
   const inOrder = found.places.map(({ tooth }) => tooth);
   const { setting } = found.way;
-  const job = planJob(head, target, { ...from, setting, teeth: [plan.startSpace, ...inOrder, plan.proofSpace.toothSpace] });
+  const job = planJob(on, target, { ...from, setting, teeth: [plan.startSpace, ...inOrder, plan.proofSpace.toothSpace] });
   return job.planned ? { ...job, others: found.others } : job;
 }
 
@@ -89,6 +89,3 @@ export function repairPlaces({ places }: Pick<PlannedJob, "places">): readonly R
     position,
   }));
 }
-
-/** What a way is called in a repair: how each space is reached. */
-export type RepairBy = Way["by"];

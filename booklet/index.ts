@@ -164,7 +164,7 @@ async function printed(book: Book, paper: Paper, { created, onProgress, tagged, 
   return canvas.end();
 }
 
-/** Each part, and in it each page of counts by the first and last of them. */
+/** Each part, and in it each page of counts by the least and the greatest of them. */
 function bookmarksOf({ parts }: Book, { headwords, anchors }: SetBook): readonly Bookmark[] {
   const starts = parts.map(({ id }) => anchors.get(id) ?? 1);
   return parts.map(({ title }, index) => {

@@ -8,7 +8,7 @@ import { furniture } from "./running.ts";
 
 /** A book whose page numbers are settled, with the places that can be gone to. */
 export interface SetBook {
-  /** What stands on each page from first to last where it holds counts: `51–96`; else nothing. */
+  /** The least and the greatest count on each page where it holds counts: `51–96`; else nothing. */
   readonly headwords: readonly string[];
   readonly anchors: PageNumbers;
   /** Sets page after page, so that none need be kept once it is drawn. */
@@ -94,9 +94,10 @@ function pageOf(
   };
 }
 
-/** From the first word to the last: `51–96`. */
+/** From the least count to the greatest of the rows on a page, in whatever order its tables have them: `51–96`. */
 function span(words: readonly string[]): string {
-  const first = words[0]?.split("–")[0] ?? "";
-  const last = words.at(-1)?.split("–").at(-1) ?? "";
-  return first === last ? first : `${first}–${last}`;
+  if (words.length === 0) return "";
+  const counts = words.flatMap((word) => word.split("–").map(Number));
+  const [least, greatest] = [Math.min(...counts), Math.max(...counts)];
+  return least === greatest ? String(least) : `${least}–${greatest}`;
 }

@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { bookOf } from "../../booklet/content/book.ts";
+import { partIds } from "../../booklet/content/parts.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
+import { setInPages } from "../../booklet/layout/pages.ts";
+import { paperNamed } from "../../booklet/layout/paper.ts";
+import { readyHeads } from "../../src/index.ts";
+
+const { measure } = await openPrintShop();
+const edition = { version: "1.0.0", digest: "0123456789ab" };
+const counted = /^(?:simple|direct|dial|geared|compound|impossible)0*(\d+)$/;
+
+/** The counts whose rows begin on each page. */
+function countsByPage(anchors: ReadonlyMap<string, number>): ReadonlyMap<number, readonly number[]> {
+  const pages = new Map<number, number[]>();
+  for (const [name, page] of anchors) {
+    const count = counted.exec(name)?.[1];
+    if (count !== undefined) pages.set(page, [...(pages.get(page) ?? []), Number(count)]);
+  }
+  return pages;
+}
+
+describe("the head of a page", () => {
+  it.each(readyHeads.flatMap((head) => (["a4", "a5"] as const).map((paper) => ({ id: head.id, head, paper }))))(
+    "$id on $paper: names no fewer counts than stand below it",
+    ({ head, paper }) => {
+      const contents = { from: 2, to: 400, parts: partIds, degreeTables: null };
+      const { headwords, anchors } = setInPages(bookOf(head, edition, contents), paperNamed(paper), measure);
+      for (const [page, counts] of countsByPage(anchors)) {
+        const [from = Number.NaN, to = from] = (headwords[page - 1] ?? "").split("–").map(Number);
+        // Rows that only point elsewhere have no anchor, and may reach further.
+        expect({ page, named: [Math.min(from, ...counts), Math.max(to, ...counts)] }).toEqual({ page, named: [from, to] });
+      }
+    },
+  );
+});

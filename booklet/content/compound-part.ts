@@ -1,5 +1,5 @@
 import type { Head } from "../../src/index.ts";
-import type { Part, Row } from "./blocks.ts";
+import type { Block, Part, Row } from "./blocks.ts";
 import { sumOfTurns } from "./geared-part.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
@@ -21,27 +21,58 @@ export function compoundPart(desk: Desk): Part | null {
     blocks: [
       {
         kind: "paragraph",
-        text: "First move: the rear pin holds the plate; turn the crank by the turns and spaces. Second move: the index pin stays in its hole; draw the rear pin and turn crank and plate together by its spaces on its own circle, with the first move or back against it. Always in the same order. Check: both parts add up to the crank turns seen from the bench, over all moves.",
+        text: "The crank alone: the rear pin holds the plate; turn by the turns and spaces, always forward. Crank and plate together: the index pin stays in its hole; draw the rear pin and turn both by its spaces on its own circle. Always in the order printed over the table. Check: both parts add up to the crank turns seen from the bench, over all moves.",
       },
-      {
-        kind: "table",
-        headwords: true,
-        summary: "Counts by compound indexing",
-        columns: [
-          ...countColumns,
-          ...(block ? [teethColumn] : []),
-          ...crankColumns.map((column) => ({ ...column, group: column.group === "SET UP" ? "SET UP" : "FIRST: CRANK" })),
-          { head: "direction", group: "SECOND: CRANK AND PLATE", align: "left", strong: true },
-          { head: "spaces", group: "SECOND: CRANK AND PLATE", align: "right", strong: true },
-          { head: "rear circle", group: "SECOND: CRANK AND PLATE", align: "right", strong: true },
-          { head: "gears", align: "left", aside: "gears {}" },
-          stepColumn,
-          { head: "first ± second = crank", group: "CHECK", align: "right", aside: "check {}" },
-        ],
-        rows: counts.map((count) => compoundRow(head, count, block)),
-      },
+      ...orders.flatMap((order) => tableOf(head, counts, order, block)),
     ],
   };
+}
+
+/** The two orders of work: a part that goes back is made first, so that the worm is last moved forward. */
+const orders = [
+  {
+    direction: "with",
+    said: "First the crank, then both on the same way.",
+    crank: "FIRST: CRANK",
+    both: "THEN: BOTH, ON",
+  },
+  {
+    direction: "against",
+    said: "First both BACK by the rear pin, then the crank forward: that takes up the slack of the worm.",
+    crank: "THEN: CRANK",
+    both: "FIRST: BOTH, BACK",
+  },
+] as const;
+
+/** The counts whose parts are made in one order, in a table that says it; nothing where there are none. */
+function tableOf(
+  head: Head,
+  counts: readonly CountBy<"compound">[],
+  { direction, said, crank, both }: (typeof orders)[number],
+  block: boolean,
+): readonly Block[] {
+  const rows = counts.filter(({ setting }) => setting.second.direction === direction);
+  if (rows.length === 0) return [];
+  return [
+    { kind: "heading", text: said },
+    {
+      kind: "table",
+      headwords: true,
+      summary: `Counts by compound indexing: ${said}`,
+      columns: [
+        ...countColumns,
+        ...(block ? [teethColumn] : []),
+        ...crankColumns.map((column) => ({ ...column, group: column.group === "SET UP" ? "SET UP" : crank })),
+        { head: "direction", group: both, align: "left", strong: true },
+        { head: "spaces", group: both, align: "right", strong: true },
+        { head: "rear circle", group: both, align: "right", strong: true },
+        { head: "gears", align: "left", aside: "gears {}" },
+        stepColumn,
+        { head: "crank ± both = in all", group: "CHECK", align: "right", aside: "check {}" },
+      ],
+      rows: rows.map((count) => compoundRow(head, count, block)),
+    },
+  ];
 }
 
 function compoundRow(head: Head, { divisions, setting }: CountBy<"compound">, block: boolean): Row {

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import type { TableBlock } from "../../booklet/content/blocks.ts";
+import { compoundPart } from "../../booklet/content/compound-part.ts";
+import { headCounts } from "../../booklet/content/head-counts.ts";
+import { forWall } from "../../booklet/content/wall.ts";
+import { prepare } from "../../src/index.ts";
+import { ready } from "../support/ready.ts";
+
+const head = ready("ratio-40-plates-15-49-ungeared");
+const on = prepare(head);
+const desk = {
+  head,
+  on,
+  counts: headCounts(on, 2, 400),
+  included: new Set(["compound"]),
+  degreeTables: null,
+};
+const part = compoundPart(desk);
+if (part === null) throw new Error("the ungeared head has counts by compound indexing");
+
+const tables = (blocks: readonly { readonly kind: string }[]) =>
+  blocks.filter((block): block is TableBlock => block.kind === "table");
+
+/** Which part the heads over a table call the first. */
+function firstOf({ columns }: TableBlock): readonly string[] {
+  return [...new Set(columns.flatMap(({ group }) => (group?.startsWith("FIRST") ? [group] : [])))];
+}
+
+describe("the two parts of a compound move in the book", () => {
+  it("a part that goes back is made first, so that the worm is last moved forward", () => {
+    const rows = tables(part.blocks).flatMap((table) => table.rows.map((row) => ({ row, first: firstOf(table) })));
+    expect(rows).toHaveLength(desk.counts.filter(({ section }) => section === "compound").length);
+    const seen = new Set<string>();
+    for (const { row, first } of rows) {
+      const direction = row.cells.find(({ text }) => text === "with" || text === "against")?.text ?? "";
+      seen.add(direction);
+      expect(first, row.anchor).toEqual([direction === "against" ? "FIRST: BOTH, BACK" : "FIRST: CRANK"]);
+    }
+    expect([...seen].sort()).toEqual(["against", "with"]);
+  });
+
+  it("on the wall, too, where no running text is left to say it", () => {
+    const book = { title: "", subject: "", digest: "", running: {} as never, parts: [part], sheetsStandAlone: false };
+    const [wall] = forWall(book).parts;
+    expect(tables(wall?.blocks ?? []).map(firstOf)).toEqual(tables(part.blocks).map(firstOf));
+  });
+});

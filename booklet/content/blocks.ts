@@ -37,7 +37,7 @@ export interface Column {
   readonly aside?: string;
   /**
    * On wall sheets columns with `aside` are left out; with this text a column goes under the row
-   * there, its cell in place of `{}`. So it does on paper that is narrower still.
+   * there, as large as its figures, its cell in place of `{}`. So it does on paper that is narrower still.
    */
   readonly under?: string;
 }
@@ -47,7 +47,9 @@ export interface Row {
   readonly cells: readonly Cell[];
   /** Set in place of the columns that `cells` leaves free. */
   readonly rest?: Cell;
-  /** Small lines under the row. */
+  /** Lines under the row as large as its figures: what warns, and what the hand needs that has no column. */
+  readonly lines?: readonly string[];
+  /** Small lines under those. */
   readonly notes?: readonly string[];
   /** The row can be linked to by this name: lower-case letters, then digits. */
   readonly anchor?: string;

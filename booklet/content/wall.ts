@@ -30,7 +30,7 @@ function wallTable({ columns, rows, ...table }: TableBlock): TableBlock {
       return {
         ...row,
         cells: row.cells.filter((__, index) => stays[index] !== false),
-        ...(under.length === 0 ? {} : { notes: [under.join("  ·  ")] }),
+        ...(under.length === 0 ? {} : { lines: [under.join("  ·  ")] }),
       };
     }),
   };

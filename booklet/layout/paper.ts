@@ -17,8 +17,6 @@ export interface Paper {
   /** Size of figures in tables, and the least that a crowded table may shrink to. */
   readonly table: number;
   readonly leastTable: number;
-  /** Likewise with its quiet columns under the rows. */
-  readonly leastNarrow: number;
   /** Size of notes; nothing is set smaller, figures in drawings apart. */
   readonly note: number;
   readonly closeness: Closeness;
@@ -65,9 +63,8 @@ const fullSheet = {
   top: mm(10),
   bottom: mm(10),
   text: 11,
-  table: 11,
-  leastTable: 9,
-  leastNarrow: 9,
+  table: 12,
+  leastTable: 12,
   note: 8.5,
   closeness: open,
 };
@@ -78,9 +75,8 @@ const halfSheet = {
   top: mm(8),
   bottom: mm(8),
   text: 9.5,
-  table: 9.4,
-  leastTable: 7.6,
-  leastNarrow: 8,
+  table: 10,
+  leastTable: 10,
   note: 8,
   closeness: open,
 };
@@ -97,7 +93,6 @@ const wallSheet = {
   text: 14,
   table: 15,
   leastTable: 14,
-  leastNarrow: 14,
   note: 11,
   closeness: open,
 };
@@ -121,7 +116,7 @@ const papers: Readonly<Partial<Record<PaperName, Paper>>> = {
 const wallPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
   a4: { name: "a4", ...sizes.a4, ...wallSheet },
   letter: { name: "letter", ...sizes.letter, ...wallSheet },
-  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, leastNarrow: 18, note: 14 },
+  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, note: 14 },
 };
 
 /** The papers for a book. */

@@ -19,23 +19,21 @@ const mostGapGrowth = 3.4;
 /** Room beside the outer columns. */
 const edge = 0.35;
 const leastWrapped = 7;
+const sizeStep = 0.25;
 
 /** Between tables that stand side by side, in points. */
 export const gutter = 16;
 
 const mostColumns = 4;
-/** How far figures may shrink for tables to stand side by side. */
-const foldedSize = 0.85;
 const fewestRows = 5;
-/** Figures are never smaller than this, whatever the table. */
-const leastOfAll = 5;
+/** Figures are never smaller than this part of the least, whatever the table. */
+const leastOfAll = 0.5;
 
 /** Side by side, with figures hardly smaller, where there are rows enough. */
 export function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure: Measure): number {
   const most = Math.min(mostColumns, Math.ceil(block.rows.length / fewestRows));
   for (let columns = most; columns > 1; columns -= 1) {
-    const size = Math.max(paper.leastTable, paper.table * foldedSize);
-    if (fitAt(size, block, (width + gutter) / columns - gutter, measure, tight) !== null) return columns;
+    if (fitAt(paper.leastTable, block, (width + gutter) / columns - gutter, paper, measure, tight) !== null) return columns;
   }
   return 1;
 }
@@ -47,29 +45,41 @@ export function sizedToFit(
   paper: Paper,
   measure: Measure,
 ): { readonly fitted: Fitted; readonly rows: readonly Row[] } {
-  for (const { table, least, tightness } of [
-    { table: block, least: paper.leastTable, tightness: 1 },
-    { table: block, least: paper.leastTable, tightness: tight },
-    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: 1 },
-    { table: withUnder(block, ({ aside }) => aside), least: paper.leastNarrow, tightness: tight },
-    { table: withUnder(block, ({ aside, under }) => aside ?? under), least: leastOfAll, tightness: 1 },
-  ]) {
-    for (let size = paper.table; size >= least; size -= 0.25) {
-      const fitted = fitAt(size, table, width, measure, tightness);
-      if (fitted !== null) return { fitted, rows: table.rows };
+  const narrower = withUnder(block, ({ aside }) => aside);
+  const narrowest = withUnder(block, ({ aside, under }) => under ?? aside);
+  for (const table of [block, narrower, narrowest]) {
+    for (const tightness of [1, tight]) {
+      for (let size = paper.table; size >= paper.leastTable; size -= sizeStep) {
+        const fitted = fitAt(size, table, width, paper, measure, tightness);
+        if (fitted !== null) return { fitted, rows: table.rows };
+      }
     }
+  }
+  for (let size = paper.leastTable; size >= paper.leastTable * leastOfAll; size -= sizeStep) {
+    const fitted = fitAt(size, narrowest, width, paper, measure, tight);
+    if (fitted !== null) return { fitted, rows: narrowest.rows };
   }
   throw new Error(`turns-and-holes is at fault, please report it: the table "${block.summary}" does not fit`);
 }
 
-/** The table with the columns that have such a text in small lines under the rows. */
+/** Small columns go into small lines under the rows, those of weight into lines as large as the figures. */
 function withUnder(block: TableBlock, textOf: (column: Column) => string | undefined): TableBlock {
   const texts = block.columns.map(textOf);
-  const rows = block.rows.map((row): Row => {
-    const said = row.cells.flatMap(({ text }, index) => texts[index]?.replace("{}", text) ?? []);
-    const notes = [...(said.length === 0 ? [] : [said.join("  ·  ")]), ...(row.notes ?? [])];
-    return { ...row, cells: row.cells.filter((_, index) => texts[index] === undefined), notes };
-  });
+  const said = (row: Row, large: boolean) => {
+    const found = row.cells.flatMap(({ text }, index) => {
+      const isLarge = block.columns[index]?.under !== undefined;
+      return isLarge === large && text !== "" ? (texts[index]?.replace("{}", text) ?? []) : [];
+    });
+    return found.length === 0 ? [] : [found.join("  ·  ")];
+  };
+  const rows = block.rows.map(
+    (row): Row => ({
+      ...row,
+      cells: row.cells.filter((_, index) => texts[index] === undefined),
+      lines: [...said(row, true), ...(row.lines ?? [])],
+      notes: [...said(row, false), ...(row.notes ?? [])],
+    }),
+  );
   return { ...block, columns: block.columns.filter((_, index) => texts[index] === undefined), rows };
 }
 
@@ -78,14 +88,22 @@ export function cellStyle(column: Pick<Column, "strong">, size: number): Style {
   return { weight: column.strong ? "bold" : "regular", size };
 }
 
-/** How the heads of columns look. */
-export function headStyle(size: number): Style {
-  return { weight: "semibold", size: Math.max(Math.min(6.5, size), size * 0.8) };
+/** How the heads of columns look: smaller than their figures, and never smaller than a note. */
+export function headStyle(size: number, { note }: Pick<Paper, "note">): Style {
+  return { weight: "semibold", size: Math.max(note, size * 0.8) };
 }
 
-function fitAt(size: number, { columns, rows }: TableBlock, width: number, measure: Measure, tightness = 1): Fitted | null {
-  const natural = columns.map((column, index) => naturalWidth(column, index, rows, size, measure));
-  const widened = widenForGroups(columns, natural, size, measure);
+function fitAt(
+  size: number,
+  { columns, rows }: TableBlock,
+  width: number,
+  paper: Paper,
+  measure: Measure,
+  tightness: number,
+): Fitted | null {
+  const heads = headStyle(size, paper);
+  const natural = columns.map((column, index) => naturalWidth(column, index, rows, size, heads, measure));
+  const widened = widenForGroups(columns, natural, size, heads, measure);
   const gaps = columns.map((column, index) => gapBefore(columns[index - 1], column) * size * tightness);
   const allGaps = gaps.reduce((sum, each) => sum + each, 0);
   const inside = width - 2 * edge * size;
@@ -124,9 +142,9 @@ function shareOut(columns: readonly Column[], widened: readonly number[], wrappe
   });
 }
 
-function naturalWidth(column: Column, index: number, rows: readonly Row[], size: number, measure: Measure): number {
+function naturalWidth(column: Column, index: number, rows: readonly Row[], size: number, heads: Style, measure: Measure): number {
   const style = cellStyle(column, size);
-  const head = column.head.split("\n").map((line) => measure(line, headStyle(size)));
+  const head = column.head.split("\n").map((line) => measure(line, heads));
   const cells = rows.map(({ cells }) => {
     const cell = cells[index];
     if (cell === undefined) return 0;
@@ -136,11 +154,17 @@ function naturalWidth(column: Column, index: number, rows: readonly Row[], size:
 }
 
 /** A group head wider than its columns makes the last of them wider. */
-function widenForGroups(columns: readonly Column[], natural: readonly number[], size: number, measure: Measure): number[] {
+function widenForGroups(
+  columns: readonly Column[],
+  natural: readonly number[],
+  size: number,
+  heads: Style,
+  measure: Measure,
+): number[] {
   const widths = [...natural];
   for (const { first, last, name } of groupsOf(columns)) {
     const inside = widths.slice(first, last + 1).reduce((sum, each) => sum + each, 0) + (last - first) * gapWithin * size;
-    const missing = measure(name, headStyle(size)) - inside;
+    const missing = measure(name, heads) - inside;
     if (missing > 0)
       for (let index = first; index <= last; index += 1) widths[index] = (widths[index] ?? 0) + missing / (last - first + 1);
   }

@@ -27,16 +27,21 @@ export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fit
   };
 }
 
+/** A line under the cells of a row. */
+interface UnderLine {
+  readonly text: string;
+  readonly style: Style;
+  readonly height: number;
+}
+
 /** A row broken into lines. */
 interface Broken {
   readonly cells: readonly (readonly string[])[];
-  readonly notes: readonly string[];
-  readonly noteStyle: Style;
-  readonly noteLeft: number;
-  readonly noteLine: number;
-  /** From line to line of the cells, and how far down the notes begin. */
+  readonly under: readonly UnderLine[];
+  readonly underLeft: number;
+  /** From line to line of the cells, and how far down the lines under them begin. */
   readonly line: number;
-  readonly notesFrom: number;
+  readonly underFrom: number;
   readonly height: number;
 }
 
@@ -44,29 +49,40 @@ function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure): Broke
   const { size } = fitted;
   const line = size * paper.closeness.row;
   const cells = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
-  const noteStyle: Style = { weight: "regular", size: Math.min(paper.note, size), grey: quiet };
-  const noteLeft = fitted.columns[2]?.left ?? 0;
-  const notes = (row.notes ?? []).flatMap((note) => brokenIntoLines(measure, note, noteStyle, fitted.width - noteLeft));
-  const noteLine = noteStyle.size * 1.25;
-  const notesFrom = Math.max(1, ...cells.map((each) => each.length)) * line;
-  const height = notesFrom + notes.length * noteLine + (notes.length > 0 ? 1.5 : 0);
-  return { cells, notes, noteStyle, noteLeft, noteLine, line, notesFrom, height };
+  const underLeft = fitted.columns[2]?.left ?? 0;
+  const under = underLines(row, size, paper).flatMap(({ text, style, height }) =>
+    brokenIntoLines(measure, text, style, fitted.width - underLeft).map((each): UnderLine => ({ text: each, style, height })),
+  );
+  const underFrom = Math.max(1, ...cells.map((each) => each.length)) * line;
+  const underHeight = under.reduce((sum, { height }) => sum + height, 0);
+  return { cells, under, underLeft, line, underFrom, height: underFrom + underHeight + (under.length > 0 ? 1.5 : 0) };
+}
+
+function underLines({ lines = [], notes = [] }: Row, size: number, paper: Paper): readonly UnderLine[] {
+  const large: Style = { weight: "regular", size };
+  const small: Style = { weight: "regular", size: Math.min(paper.note, size), grey: quiet };
+  return [
+    ...lines.map((text) => ({ text, style: large, height: large.size * 1.25 })),
+    ...notes.map((text) => ({ text, style: small, height: small.size * 1.25 })),
+  ];
 }
 
 function rowMarks(row: Row, index: number, left: number, top: number, fitted: Fitted, paper: Paper, measure: Measure): Mark[] {
-  const { cells, notes, noteStyle, noteLeft, noteLine, line, notesFrom, height } = broken(row, fitted, paper, measure);
+  const { cells, under, underLeft, line, underFrom, height } = broken(row, fitted, paper, measure);
   const marks: Mark[] = [];
   if ((index % rowsInBlock) % 2 === 1) marks.push({ kind: "band", x: left, y: top, width: fitted.width, height, grey: tint });
   const base = top + line * 0.5 + fitted.size * 0.35;
   const set = row.cells.map((cell, at) => cellMark(cell, cells[at] ?? [], fitted, at, left, base, line, measure));
   if (row.rest) set.push(restMark(row.rest, row.cells.length, fitted, left, base, line, measure));
   marks.push({ kind: "group", role: "TR", marks: set });
-  const under = notes.map((note, at) => {
-    const y = top + notesFrom + (at + 0.75) * noteLine - 1;
-    return setText(measure, note, noteStyle, left + noteLeft, y);
+  let below = top + underFrom - 1;
+  const said = under.map(({ text, style, height: down }): Mark => {
+    const mark = setText(measure, text, style, left + underLeft, below + 0.75 * down);
+    below += down;
+    return mark;
   });
-  if (under.length > 0) {
-    const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: under };
+  if (said.length > 0) {
+    const cell: Mark = { kind: "group", role: "TD", columns: fitted.columns.length, marks: said };
     marks.push({ kind: "group", role: "TR", marks: [cell] });
   }
   return marks;

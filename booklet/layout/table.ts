@@ -18,7 +18,7 @@ export function tableGalley(block: TableBlock, width: number, paper: Paper, meas
     role: "Table",
     ...(columns === 1 && block.title === undefined ? {} : { fold: { columns, pitch } }),
     ...(block.title === undefined ? {} : titled(block.title, width, paper, measure)),
-    head: [headSlug(fitted, measure)],
+    head: [headSlug(fitted, paper, measure)],
     slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
   };
 }
@@ -30,8 +30,8 @@ function titled({ text, anchor }: NonNullable<TableBlock["title"]>, width: numbe
   };
 }
 
-function headSlug(fitted: Fitted, measure: Measure): Slug {
-  const style = headStyle(fitted.size);
+function headSlug(fitted: Fitted, paper: Paper, measure: Measure): Slug {
+  const style = headStyle(fitted.size, paper);
   const line = style.size * 1.15;
   const groups = groupsOf(fitted.columns);
   const deepest = Math.max(...fitted.columns.map(({ head }) => head.split("\n").length));

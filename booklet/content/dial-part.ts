@@ -33,7 +33,6 @@ export function dialPart(desk: Desk): Part | null {
           { head: "vernier\nlines", group: "HANDWHEEL", align: "right", strong: true },
           { head: "marks\na turn", group: "DIAL", align: "right" },
           { head: "lines\na mark", group: "DIAL", align: "right" },
-          { head: "gears", align: "left", aside: "gears {}" },
           stepColumn,
         ],
         rows: counts.map((count) => dialRow(dial, count, block)),
@@ -55,7 +54,6 @@ function dialRow(dial: Scale, { divisions, setting }: CountBy<"dial">, block: bo
       { text: String(spaces % dial.vernierLines) },
       { text: String(dial.marksPerTurn) },
       { text: String(dial.vernierLines) },
-      { text: "none" },
       stepCell(divisions),
     ],
   };

@@ -50,14 +50,7 @@ function simpleTable(head: Head, counts: readonly HeadCount[], included: Readonl
     kind: "table",
     headwords: true,
     summary: "Counts by simple indexing",
-    columns: [
-      ...countColumns,
-      ...(block ? [teethColumn] : []),
-      ...crankColumns,
-      { head: "gears", align: "left", aside: "gears {}" },
-      stepColumn,
-      ...startHoleColumns,
-    ],
+    columns: [...countColumns, ...(block ? [teethColumn] : []), ...crankColumns, stepColumn, ...startHoleColumns],
     rows,
   };
 }
@@ -71,7 +64,6 @@ function simpleRow(head: Head, { divisions, simple }: HeadCount, best: ProvedBy<
       { text: sectionWords.simple.mark },
       ...(block ? [{ text: String(best.teethPerMove) }] : []),
       ...crankCells(head, best),
-      { text: "none" },
       stepCell(divisions),
       ...startHoleCells(best),
     ],

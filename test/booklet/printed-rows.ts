@@ -63,7 +63,8 @@ export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: Rat
 function withLineUnder(lines: readonly string[]): readonly string[] {
   const found: string[] = [];
   for (const line of lines) {
-    if (/^(?:gears none|one division|plate turns) /.test(line)) found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
+    if (/^(?:one division|plate turns|start hole|without the gears|check) /.test(line))
+      found.push(`${found.pop()}|${line.replace(/\s+·\s+/g, " · ")}`);
     else found.push(line);
   }
   return found;

@@ -32,7 +32,7 @@ export function gearedPart(desk: Desk): Part | null {
     blocks: [
       {
         kind: "paragraph",
-        text: "Gears in order: on the spindle; on the stud, first the one the spindle drives, then the one beside it that drives on; on the worm shaft, which turns the plate. Idlers go between and change only the direction. Before cutting, turn the spindle once by the crank and see the plate make the turns printed, with or against the crank. Check: over all moves, pin turns over the plate and plate turns add up to the crank turns seen from the bench.",
+        text: "Gears in order: on the spindle; on the stud, first the one the spindle drives, then the one beside it that drives on; on the worm shaft, which turns the plate. Idlers go between and change only the direction. Check, over all moves: the pin’s turns over the plate, and with + or − the turns of the plate, make the crank’s turns seen from the bench. Before cutting, turn the spindle once by the crank and see the plate make its turns, with or against the crank.",
       },
       ...(one.length === 0 ? [] : [gearedTable(head, one, false)]),
       ...(several.length === 0 ? [] : severalTeeth(head, several)),
@@ -72,12 +72,12 @@ function gearedColumns(several: boolean): readonly Column[] {
     { head: "stud\ndriver", group: "GEARS", align: "right", strong: true },
     { head: "worm", group: "GEARS", align: "right", strong: true },
     { head: "idlers", group: "GEARS", align: "right", strong: true },
+    { head: "turns in one\nof the spindle", group: "PLATE", align: "right", aside: "plate turns {}", under: "plate turns {}" },
+    { head: "plate\nturns", group: "GEARS", align: "left", under: "{} the crank" },
     ...crankColumns.slice(2),
-    { head: "in a turn of\nthe spindle", group: "PLATE TURNS", align: "right", under: "plate turns {}" },
-    { head: "the\ncrank", group: "PLATE TURNS", align: "left", under: "{} the crank" },
+    { head: "no gears\ngives", align: "right", under: "without the gears {}" },
     stepColumn,
     { head: "pin ± plate = crank", group: "CHECK", align: "right", aside: "check {}" },
-    { head: "no gears\ngives", align: "right", aside: "without the gears {}", under: "without the gears {}" },
   ];
 }
 
@@ -92,12 +92,12 @@ function gearedRow(head: Head, { divisions, setting }: CountBy<"differential">, 
       ...(several ? [{ text: String(setting.teethPerMove) }] : []),
       ...crank.slice(0, 2),
       ...trainCells(gears),
-      ...crank.slice(2),
       { text: mixed(gears.platePerSpindle) },
       { text: gears.direction },
+      ...crank.slice(2),
+      { text: withoutGears(setting) },
       stepCell(divisions),
       { text: sumOfTurns(setting) },
-      { text: withoutGears(setting) },
     ],
     ...(gears.mayFoul === null ? {} : { notes: [`may foul: ${foulingWords(gears.mayFoul)}`] }),
   };

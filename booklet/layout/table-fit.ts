@@ -13,8 +13,9 @@ export interface Fitted {
 /** Gaps between columns in parts of the size of the type: within a group, and between groups. */
 const gapWithin = 0.62;
 const gapBetween = 1;
-/** How far gaps may close before figures shrink under what can be read. */
+/** How far gaps may close before columns go under the rows, and before figures shrink under what can be read. */
 const tight = 0.75;
+const tightest = 0.6;
 const mostGapGrowth = 3.4;
 /** Room beside the outer columns. */
 const edge = 0.35;
@@ -45,10 +46,14 @@ export function sizedToFit(
   paper: Paper,
   measure: Measure,
 ): { readonly fitted: Fitted; readonly rows: readonly Row[] } {
-  const narrower = withUnder(block, ({ aside }) => aside);
-  const narrowest = withUnder(block, ({ aside, under }) => under ?? aside);
-  for (const table of [block, narrower, narrowest]) {
-    for (const tightness of [1, tight]) {
+  const narrower = withUnder(block, ({ aside }) => small(aside));
+  const narrowest = withUnder(block, ({ aside, under }) => large(under) ?? small(aside));
+  for (const [table, ...gaps] of [
+    [block, 1, tight],
+    [narrower, 1, tight, tightest],
+    [narrowest, 1, tight, tightest],
+  ] as const) {
+    for (const tightness of gaps) {
       for (let size = paper.table; size >= paper.leastTable; size -= sizeStep) {
         const fitted = fitAt(size, table, width, paper, measure, tightness);
         if (fitted !== null) return { fitted, rows: table.rows };
@@ -56,31 +61,45 @@ export function sizedToFit(
     }
   }
   for (let size = paper.leastTable; size >= paper.leastTable * leastOfAll; size -= sizeStep) {
-    const fitted = fitAt(size, narrowest, width, paper, measure, tight);
+    const fitted = fitAt(size, narrowest, width, paper, measure, tightest);
     if (fitted !== null) return { fitted, rows: narrowest.rows };
   }
   throw new Error(`turns-and-holes is at fault, please report it: the table "${block.summary}" does not fit`);
 }
 
-/** Small columns go into small lines under the rows, those of weight into lines as large as the figures. */
-function withUnder(block: TableBlock, textOf: (column: Column) => string | undefined): TableBlock {
-  const texts = block.columns.map(textOf);
-  const said = (row: Row, large: boolean) => {
-    const found = row.cells.flatMap(({ text }, index) => {
-      const isLarge = block.columns[index]?.under !== undefined;
-      return isLarge === large && text !== "" ? (texts[index]?.replace("{}", text) ?? []) : [];
+/** What is said under a row of a column that is not there, as large as the figures or small. */
+interface Under {
+  readonly text: string;
+  readonly large: boolean;
+}
+
+function large(text: string | undefined): Under | undefined {
+  return text === undefined ? undefined : { text, large: true };
+}
+
+function small(text: string | undefined): Under | undefined {
+  return text === undefined ? undefined : { text, large: false };
+}
+
+/** The table with the columns that have something to be said under the rows said there. */
+function withUnder(block: TableBlock, underOf: (column: Column) => Under | undefined): TableBlock {
+  const unders = block.columns.map(underOf);
+  const said = ({ cells }: Row, asLarge: boolean) => {
+    const found = cells.flatMap(({ text }, index) => {
+      const under = unders[index];
+      return under?.large === asLarge ? [under.text.replace("{}", text)] : [];
     });
     return found.length === 0 ? [] : [found.join("  ·  ")];
   };
   const rows = block.rows.map(
     (row): Row => ({
       ...row,
-      cells: row.cells.filter((_, index) => texts[index] === undefined),
+      cells: row.cells.filter((_, index) => unders[index] === undefined),
       lines: [...said(row, true), ...(row.lines ?? [])],
       notes: [...said(row, false), ...(row.notes ?? [])],
     }),
   );
-  return { ...block, columns: block.columns.filter((_, index) => texts[index] === undefined), rows };
+  return { ...block, columns: block.columns.filter((_, index) => unders[index] === undefined), rows };
 }
 
 /** How the figures of a column look. */

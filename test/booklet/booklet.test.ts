@@ -100,7 +100,7 @@ describe("the book, read back from the page", () => {
   it("says for each geared count what the crank alone would give", () => {
     const geared = printedRows(usualPages, ratio(40), usual).filter(({ mark }) => mark === "G");
     for (const { setting, rest } of geared) {
-      const [, whole = "0", n = "0", d = "1"] = /without the gears (\d+)(?:\s+(\d+)\/(\d+))?$/.exec(rest) ?? [];
+      const [, whole = "0", n = "0", d = "1"] = /(?:without the gears |^)(\d+)(?:\s+(\d+)\/(\d+))?(?:\||$)/.exec(rest) ?? [];
       const alone = fromExact(`${Number(whole) * Number(d) + Number(n)}/${d}`);
       const move = fromExact(`${(setting?.turns ?? 0) * (setting?.circle ?? 1) + (setting?.spaces ?? 0)}/${setting?.circle}`);
       expect(

@@ -30,7 +30,7 @@ type Found = Record<string, string | undefined>;
 const fraction = String.raw`\d+\s+\d+/\d+|\d+/\d+|\d+`;
 const setUp = String.raw`(?<plate>[^|]+)\|(?<circle>\d+|any|none)`;
 const crank = String.raw`(?<turns>\d+)\|(?<spaces>\d+)\|(?<arms>\d+|–)`;
-const train = String.raw`(?<spindle>\d+)\|(?<studDriven>\d+|–)\|(?<studDriver>\d+|–)\|(?<worm>\d+)\|(?<idlers>\d+)`;
+const train = String.raw`(?<spindle>\d+)\|(?<studDriven>\d+|–)\|(?<studDriver>\d+|–)\|(?<worm>\d+)\|(?<idlers>\d+)(?:\|(?<direction>with|against))?`;
 const second = String.raw`(?<direction>with|against)[|\s](?<secondSpaces>\d+)\|(?<secondCircle>\d+)`;
 
 const bodies: Readonly<Record<Mark, string>> = {
@@ -42,8 +42,8 @@ const bodies: Readonly<Record<Mark, string>> = {
   "×": "",
 };
 
-const turnsAndDirection = new RegExp(
-  String.raw`(?:^|plate turns )(?<plateTurns>${fraction})(?:[|\s]|·)+(?<direction>with|against)`,
+const plateUnder = new RegExp(
+  String.raw`plate turns (?<plateTurns>${fraction})(?:[|\s]|·)+(?:(?<direction>with|against) the crank)?`,
 );
 
 /** Reads every row of counts from the text of a book for a head, whose plates alone are known by their names. */
@@ -102,7 +102,13 @@ function settingFrom(mark: Exclude<Mark, "×">, found: Found, divisions: number,
     case "S":
       return { ...ofMove, method: "simple", plateStopPin: "in", ...crankFrom(found, head) };
     case "G":
-      return { ...ofMove, method: "differential", plateStopPin: "out", ...crankFrom(found, head), gears: gearsFrom(found) };
+      return {
+        ...ofMove,
+        method: "differential",
+        plateStopPin: "out",
+        ...crankFrom(found, head),
+        gears: gearsFrom(found),
+      };
     case "C": {
       const direction = found.direction === "with" ? "with" : "against";
       const second = { spaces: Number(found.secondSpaces), circle: Number(found.secondCircle), direction } as const;
@@ -142,8 +148,8 @@ function onHoles(found: Found, head: Head): OnHoles {
 }
 
 function gearsFrom(found: Found): SettingGears {
-  const plate: Found = turnsAndDirection.exec(found.rest ?? "")?.groups ?? {};
-  const direction = plate.direction === "with" ? "with" : "against";
+  const plate: Found = plateUnder.exec(found.rest ?? "")?.groups ?? {};
+  const direction = (found.direction ?? plate.direction) === "with" ? "with" : "against";
   const stud = found.studDriven !== "–";
   const [numerator, denominator] = mixedFrom(plate.plateTurns ?? "");
   return {

@@ -154,7 +154,7 @@ async function printed(book: Book, paper: Paper, { created, onProgress, tagged, 
   onProgress("setting the pages");
   const set = setInPages(book, paper, shop.measure);
   onProgress(`drawing ${set.headwords.length} pages`);
-  const canvas = shop.open({ title: book.title, subject: book.subject, creator, digest: book.digest, created, tagged });
+  const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
   if (folded) drawImposed(canvas, [...set.pages()]);
   else {
     drawPages(canvas, set.pages());

@@ -174,7 +174,10 @@ export interface Running {
 
 /** A whole book. */
 export interface Book {
+  /** The owner's name for the head, on every page. */
   readonly title: string;
+  /** What the file calls itself: a job is named by what is made. */
+  readonly fileTitle: string;
   readonly subject: string;
   readonly digest: string;
   readonly running: Running;

@@ -61,6 +61,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
   const parts = partIds.filter((id) => desk.included.has(id)).flatMap((id) => writers[id](desk) ?? []);
   return {
     title: head.name,
+    fileTitle: head.name,
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(head, edition),

@@ -44,6 +44,7 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
   const plan = planned(prepare(head), job);
   return {
     title: head.name,
+    fileTitle: `${titleOf(plan.target)}, job sheet: ${head.name}`,
     subject: `Job sheet: ${titleOf(plan.target)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
     running: runningOf(head, edition),

@@ -52,6 +52,7 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
   const plan = plannedOn(job, head);
   return {
     title: head.name,
+    fileTitle: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${job.gear.teeth}: ${head.name}`,
     subject: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${gearInShort(job.gear)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
     running: runningOf(head, edition),

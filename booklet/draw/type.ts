@@ -1,7 +1,7 @@
 import { createRequire } from "node:module";
 import { InputError } from "../../src/index.ts";
 import type { Weight } from "../layout/marks.ts";
-import type { Measure } from "../layout/measure.ts";
+import { type Measure, withFractions } from "../layout/measure.ts";
 
 /** Words of figures to this length are few enough to be kept. */
 const shortWord = 4;
@@ -69,7 +69,8 @@ export function measureWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Meas
     if (!inFigures || word.length <= shortWord) known[weight].set(word, width);
     return width;
   };
-  return (text, { weight, size }) => {
+  return (written, { weight, size }) => {
+    const text = withFractions(written, size);
     let width = 0;
     let from = 0;
     for (let space = text.indexOf(" "); space >= 0; space = text.indexOf(" ", from)) {

@@ -3,6 +3,18 @@ import type { Style, TextMark } from "./marks.ts";
 /** Tells how wide text is, in points; refuses text with a character that the type lacks. */
 export type Measure = (text: string, style: Style) => number;
 
+/** In smaller type the figures of a set fraction could not be read. */
+const leastWithFractions = 9.5;
+
+/**
+ * Fractions as they are set: small figures over and under a slash, so that `53 1/3` is not read as
+ * two columns, nor as 531/3. In small type they stay on the line.
+ */
+export function withFractions(text: string, size: number): string {
+  if (size < leastWithFractions || !text.includes("/")) return text;
+  return text.replace(/(?<=^|[^\d/])(\d+)\/(\d+)(?![\d/])/g, "$1⁄$2").replace(/\u00a0\u00a0(?=\d+⁄)/g, "\u00a0");
+}
+
 /** Sets text from x, which is its left edge, its middle or its right edge. */
 export function setText(
   measure: Measure,
@@ -12,9 +24,10 @@ export function setText(
   y: number,
   align: "left" | "center" | "right" = "left",
 ): TextMark {
-  const width = measure(text, style);
+  const set = withFractions(text, style.size);
+  const width = measure(set, style);
   const left = align === "left" ? x : align === "right" ? x - width : x - width / 2;
-  return { kind: "text", x: left, y, width, text, ...style };
+  return { kind: "text", x: left, y, width, text: set, ...style };
 }
 
 /** Breaks text into lines no wider than the measure; a word that is too long is broken anywhere. */

@@ -25,7 +25,8 @@ export async function piecesOf(bytes: Uint8Array): Promise<readonly (readonly Pi
       items.flatMap((item) => {
         if (!("str" in item) || item.str.trim() === "") return [];
         const [left, up] = [item.transform[4] as number, item.transform[5] as number];
-        return [{ left, right: left + item.width, y: height - up, text: item.str }];
+        // Fractions are set with a slash of their own.
+        return [{ left, right: left + item.width, y: height - up, text: item.str.replaceAll("⁄", "/") }];
       }),
     );
   }

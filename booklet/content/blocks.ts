@@ -28,6 +28,10 @@ export interface Column {
   readonly align: "left" | "right" | "center";
   /** Bold: what the hand sets. */
   readonly strong?: boolean;
+  /** Set smaller than the rest: a check, where the hand sets something else. */
+  readonly fine?: boolean;
+  /** Left out where the table can so stand in more columns side by side. */
+  readonly spare?: boolean;
   /** Whether long text in it is broken into lines; else the column is as wide as its widest cell. */
   readonly wraps?: boolean;
   /**

@@ -3,9 +3,22 @@ import { type ColumnHead, type PlaceColumn, placeColumns } from "../../src/words
 import type { Block, Cell, Column } from "./blocks.ts";
 
 /** A column of places or readings as a table of the book has it: what the hand sets is strong. */
-export function columnOf({ head, group, sets }: ColumnHead): Column {
-  return { head: head.replace(" of ", "\nof "), ...(group === undefined ? {} : { group }), align: "right", strong: sets };
+export function columnOf({ key, head, group, sets }: ColumnHead): Column {
+  return {
+    head: head.replace(" of ", "\nof "),
+    ...(group === undefined ? {} : { group }),
+    align: "right",
+    strong: sets,
+    ...(sets ? {} : { fine: key !== "error", ...whereNarrow[key] }),
+  };
 }
+
+/** What becomes of a column that only checks where room is short. */
+const whereNarrow: Readonly<Partial<Record<ColumnHead["key"], Pick<Column, "aside" | "under" | "spare">>>> = {
+  angle: { aside: "true angle {}", spare: true },
+  ring: { aside: "ring {}" },
+  error: { under: "off by {}" },
+};
 
 /** The cells of a place in the columns of a table. */
 export function placeCells(columns: readonly PlaceColumn[], place: Place): readonly Cell[] {

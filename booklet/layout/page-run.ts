@@ -45,7 +45,7 @@ function* putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonl
 
 /** Under columns, in points. */
 const below = 5;
-/** Fewer rows than this in a column are not worth beginning a table for. */
+/** Fewer rows than this, in all columns, are not worth beginning a table for. */
 const fewestBegun = 8;
 
 /**
@@ -61,7 +61,7 @@ function* runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold
     const even = evenHeight(rest, columns);
     const whole = even <= room();
     const wholeOnNext = even <= page.roomOnFresh() - heightOf(above) - head && !page.sparse();
-    if (!whole && !page.fresh() && (wholeOnNext || thatFit(rest, room()) < fewestBegun)) yield page.turn();
+    if (!whole && !page.fresh() && (wholeOnNext || thatFit(rest, room()) * columns < fewestBegun)) yield page.turn();
     for (const slug of above) page.put(slug);
     page.close();
     const limit = Math.min(page.room() - head, even);

@@ -34,7 +34,7 @@ const leastOfAll = 0.5;
 export function columnsThatFit(block: TableBlock, width: number, paper: Paper, measure: Measure): number {
   const most = Math.min(mostColumns, Math.ceil(block.rows.length / fewestRows));
   for (let columns = most; columns > 1; columns -= 1) {
-    if (fitAt(paper.leastTable, block, (width + gutter) / columns - gutter, paper, measure, tight) !== null) return columns;
+    if (fitAt(paper.leastTable, block, (width + gutter) / columns - gutter, paper, measure, tightest) !== null) return columns;
   }
   return 1;
 }
@@ -49,7 +49,7 @@ export function sizedToFit(
   const narrower = withUnder(block, ({ aside }) => small(aside));
   const narrowest = withUnder(block, ({ aside, under }) => large(under) ?? small(aside));
   for (const [table, ...gaps] of [
-    [block, 1, tight],
+    [block, 1, tight, ...(block.folds ? [tightest] : [])],
     [narrower, 1, tight, tightest],
     [narrowest, 1, tight, tightest],
   ] as const) {
@@ -102,9 +102,12 @@ function withUnder(block: TableBlock, underOf: (column: Column) => Under | undef
   return { ...block, columns: block.columns.filter((_, index) => unders[index] === undefined), rows };
 }
 
+/** The size of figures that only check, in parts of those that are set. */
+const fine = 0.84;
+
 /** How the figures of a column look. */
-export function cellStyle(column: Pick<Column, "strong">, size: number): Style {
-  return { weight: column.strong ? "bold" : "regular", size };
+export function cellStyle(column: Pick<Column, "strong" | "fine">, size: number): Style {
+  return { weight: column.strong ? "bold" : "regular", size: column.fine ? size * fine : size };
 }
 
 /** How the heads of columns look: smaller than their figures, and never smaller than a note. */

@@ -10,8 +10,8 @@ import { headEdge, rowSlug } from "./table-row.ts";
 const quiet = 0.35;
 
 /** Sets a table: figures as large as the paper's table size where they fit, shrunk step by step where not. */
-export function tableGalley(block: TableBlock, width: number, paper: Paper, measure: Measure): Galley {
-  const columns = block.folds ? columnsThatFit(block, width, paper, measure) : 1;
+export function tableGalley(whole: TableBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const { block, columns } = folded(whole, width, paper, measure);
   const pitch = (width + gutter) / columns;
   const { fitted, rows } = sizedToFit(block, pitch - gutter, paper, measure);
   return {
@@ -21,6 +21,20 @@ export function tableGalley(block: TableBlock, width: number, paper: Paper, meas
     head: [headSlug(fitted, paper, measure)],
     slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
   };
+}
+
+/** As many columns side by side as fit, without those that can be spared where that makes them more. */
+function folded(block: TableBlock, width: number, paper: Paper, measure: Measure) {
+  const columns = block.folds ? columnsThatFit(block, width, paper, measure) : 1;
+  const kept = block.columns.map(({ spare }) => spare !== true);
+  if (!block.folds || kept.every(Boolean)) return { block, columns };
+  const spared: TableBlock = {
+    ...block,
+    columns: block.columns.filter((_, index) => kept[index]),
+    rows: block.rows.map((row) => ({ ...row, cells: row.cells.filter((_, index) => kept[index] !== false) })),
+  };
+  const more = columnsThatFit(spared, width, paper, measure);
+  return more > columns ? { block: spared, columns: more } : { block, columns };
 }
 
 function titled({ text, anchor }: NonNullable<TableBlock["title"]>, width: number, paper: Paper, measure: Measure) {

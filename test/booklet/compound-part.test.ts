@@ -40,7 +40,15 @@ describe("the two parts of a compound move in the book", () => {
   });
 
   it("on the wall, too, where no running text is left to say it", () => {
-    const book = { title: "", subject: "", digest: "", running: {} as never, parts: [part], sheetsStandAlone: false };
+    const book = {
+      title: "",
+      fileTitle: "",
+      subject: "",
+      digest: "",
+      running: {} as never,
+      parts: [part],
+      sheetsStandAlone: false,
+    };
     const [wall] = forWall(book).parts;
     expect(tables(wall?.blocks ?? []).map(firstOf)).toEqual(tables(part.blocks).map(firstOf));
   });

@@ -71,7 +71,7 @@ describe("a job sheet, followed by hand from the print alone", () => {
         if (way.by !== "moves" || place === undefined) throw new Error(`${term} is at no tooth of the list`);
         expect(place[`hole of ${way.setting.circle}`]).toBe(hole);
         expect(said(sheet, term)).toContain(`ring ${place.ring}`);
-        expect(said(sheet, term)).toContain(place["true angle"]);
+        expect(said(sheet, term)).toContain(place["true angle"] ?? "°");
       }
       expect(bench.side).toBe(options.side ?? "plus");
     }

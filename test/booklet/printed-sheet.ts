@@ -50,9 +50,8 @@ const boxWidth = 20;
 
 /** The tables that stand side by side on a page, one after the other. */
 function placesOn(page: readonly Piece[], key: string): readonly PrintedPlace[] {
-  const heads = page.filter(({ text }) => text === "true angle");
   const keys = page
-    .filter(({ text, y }) => text === key && heads.some((head) => Math.abs(head.y - y) < 1))
+    .filter((piece) => piece.text === key && page.some((other) => other !== piece && Math.abs(other.y - piece.y) < 1))
     .sort((a, b) => a.left - b.left);
   return keys.flatMap((first, index) => {
     const left = first.left - boxWidth;
@@ -83,32 +82,36 @@ function rowsUnder(pieces: readonly Piece[], columns: readonly PrintedColumn[], 
     const y = Math.round(piece.y * 2);
     lines.set(y, [...(lines.get(y) ?? []), piece]);
   }
-  return [...lines]
-    .sort(([a], [b]) => a - b)
-    .map(([, line]) => cellsOf(line, columns))
-    .filter((row) => /^\d+$/.test(row[key] ?? ""));
-}
-
-/** The cells of a line by their right edges. What stands close together is read as one piece, and is parted again. */
-function cellsOf(line: readonly Piece[], columns: readonly PrintedColumn[]): PrintedPlace {
-  const cells: Record<string, string> = {};
-  let pieces = line;
-  for (const { name, right } of columns) {
-    const cell = pieces.find((piece) => Math.abs(piece.right - right) < 1);
-    if (cell !== undefined) cells[name] = cell.text;
-    const across = pieces.find((piece) => piece.left < right - 2 && piece.right > right + 2);
-    if (cell !== undefined || across === undefined) continue;
-    const [before, after] = parted(across, right);
-    cells[name] = before;
-    pieces = pieces.map((piece) => (piece === across ? { ...piece, left: right, text: after } : piece));
+  const rows: PrintedPlace[] = [];
+  for (const [, line] of [...lines].sort(([a], [b]) => a - b)) {
+    const row = cellsOf(line, columns);
+    const last = rows.pop();
+    if (last) rows.push(/^\d+$/.test(row[key] ?? "") ? last : { ...last, ...saidUnder(line) });
+    if (/^\d+$/.test(row[key] ?? "")) rows.push(row);
   }
-  return cells;
+  return rows;
 }
 
-/** Parts a piece at the space that lies nearest to an edge. */
-function parted({ left, right, text }: Piece, edge: number): readonly [before: string, after: string] {
-  const wanted = ((edge - left) / (right - left)) * text.length;
-  const spaces = [...text.matchAll(/ /g)].map(({ index }) => index);
-  const [at = text.length] = spaces.sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted));
-  return [text.slice(0, at), text.slice(at + 1)];
+/** What has no column on narrow paper, said under the row: `true angle 3° 42′ 40.8″  ·  ring 4°`. */
+function saidUnder(line: readonly Piece[]): PrintedPlace {
+  const said = line
+    .map(({ text }) => text)
+    .join(" ")
+    .split("·");
+  return Object.fromEntries(
+    said.flatMap((each) => {
+      const found = /^(true angle|ring|off by) (.+)$/.exec(each.trim());
+      return found ? [[found[1], found[2]]] : [];
+    }),
+  );
+}
+
+/** The cells of a line by their right edges. */
+function cellsOf(line: readonly Piece[], columns: readonly PrintedColumn[]): PrintedPlace {
+  return Object.fromEntries(
+    columns.flatMap(({ name, right }) => {
+      const cell = line.find((piece) => Math.abs(piece.right - right) < 1);
+      return cell === undefined ? [] : [[name, cell.text]];
+    }),
+  );
 }

@@ -57,6 +57,11 @@ export interface Row {
   readonly notes?: readonly string[];
   /** The row can be linked to by this name: lower-case letters, then digits. */
   readonly anchor?: string;
+  /**
+   * Whether it is one with the row before it where that joins too and both say the same but for
+   * their first cell: `96` and `97` on the same page become `96–97`.
+   */
+  readonly joins?: boolean;
 }
 
 /** A table; its head is repeated on each page. */

@@ -41,10 +41,9 @@ export function simplePart({ head, counts, included }: Desk): Part {
 
 function simpleTable(head: Head, counts: readonly HeadCount[], included: ReadonlySet<string>): TableBlock {
   const block = anyBlock(counts.flatMap(({ simple }) => simple[0] ?? []));
-  const rows = runs(counts).map((run) => {
-    const [first] = run;
-    const best = first?.simple[0];
-    return first && best ? simpleRow(head, first, best, block) : pointerRow(run, included);
+  const rows = counts.map((count) => {
+    const [best] = count.simple;
+    return best ? simpleRow(head, count, best, block) : pointerRow(count, included);
   });
   return {
     kind: "table",
@@ -87,26 +86,13 @@ function byPlateOrder(head: Head) {
   return ([a]: [string, unknown], [b]: [string, unknown]) => order.indexOf(a) - order.indexOf(b);
 }
 
-/** Counts that stand next to each other and point to the same part share a row. */
-function runs(counts: readonly HeadCount[]): readonly (readonly HeadCount[])[] {
-  const found: HeadCount[][] = [];
-  for (const count of counts) {
-    const run = found.at(-1);
-    const last = run?.at(-1);
-    if (run && last && last.simple.length === 0 && count.simple.length === 0 && last.section === count.section) run.push(count);
-    else found.push([count]);
-  }
-  return found;
-}
-
-function pointerRow(run: readonly HeadCount[], included: ReadonlySet<string>): Row {
-  const first = run[0]?.divisions ?? 0;
-  const last = run.at(-1)?.divisions ?? first;
-  const section = run[0]?.section ?? "impossible";
+/** Points to the row of the count; neighbours on one page are joined when the pages are set. */
+function pointerRow({ divisions, section }: HeadCount, included: ReadonlySet<string>): Row {
   const { mark, pointer } = sectionWords[section];
-  const anchor = anchorOf(section, first);
+  const anchor = anchorOf(section, divisions);
   return {
-    cells: [{ text: first === last ? String(first) : `${first}–${last}` }, { text: mark, reversed: true }],
+    joins: true,
+    cells: [{ text: String(divisions) }, { text: mark, reversed: true }],
     rest: included.has(section)
       ? { text: `${pointer}: page {page:${anchor}}`, link: anchor }
       : { text: `${pointer}; not in this print` },

@@ -1,6 +1,7 @@
 import type { Block, Part } from "../content/blocks.ts";
 import type { Sheet } from "./filling-page.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
+import { withRowsJoined } from "./joined-rows.ts";
 import type { Measure } from "./measure.ts";
 import { runIntoPages } from "./page-run.ts";
 import { type Closeness, closer, frameOf, type Paper } from "./paper.ts";
@@ -79,7 +80,7 @@ function galleysOnce(width: number, usual: Paper, measure: Measure) {
     const written = JSON.stringify(block);
     const text = written.includes("{page:") ? withPageNumbers(written, pages) : null;
     if (last !== undefined && last.text === text) return last.galley;
-    const galley = galleyOf(text === null ? block : (JSON.parse(text) as Block), width, on, measure);
+    const galley = galleyOf(withRowsJoined(text === null ? block : (JSON.parse(text) as Block)), width, on, measure);
     there.set(block, { text, galley });
     return galley;
   };

@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { type BookletOptions, bookletPdf, paperNames, wallPaperNames } from "../../booklet/index.ts";
+import { paperNamed, wallPaperNamed } from "../../booklet/layout/paper.ts";
+import { type Head, readyHeads } from "../../src/index.ts";
+import { secondHand } from "./heads.ts";
+import { astray, countNamed, hasRow, linksAstray, pointersOn } from "./pointers.ts";
+import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
+import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";
+
+const heads = [...readyHeads, secondHand];
+const [usual] = readyHeads as readonly [Head];
+const all = { from: 2, to: 400 };
+
+describe.each(heads.map((head) => [head.id, head] as const))("what points to a page in the book of %s", (_, head) => {
+  const book = wholeBook(head, all);
+  it.each(paperNames)("leads every count to the page that has its row: %s", (paper) => {
+    const pages = pagesOn(paperNamed(paper), book);
+    const lines = pages.map(linesIn);
+    expect(pointersOn(lines).length).toBeGreaterThan(399);
+    expect(astray(lines)).toEqual([]);
+    expect(linksAstray(pages)).toEqual([]);
+  });
+
+  const sheets = wallBook(head, all);
+  it.each(wallPaperNames)("and on the wall: %s", (paper) => {
+    const pages = pagesOn(wallPaperNamed(paper), sheets);
+    expect(astray(pages.map(linesIn))).toEqual([]);
+    expect(linksAstray(pages)).toEqual([]);
+  });
+});
+
+describe("in the file", () => {
+  it.each([
+    ["the book on A4", 600, {}],
+    ["the book on half Letter", 600, { paper: "half-letter" }],
+    ["the wall", 250, { as: "wall" }],
+  ] as const)("%s: numbers and links lead to the row", async (_, least, options: BookletOptions) => {
+    const bytes = await bookletPdf(usual, options);
+    const lines = (await piecesOf(bytes)).map(linesOf);
+    expect(pointersOn(lines).length).toBeGreaterThan(least);
+    expect(astray(lines)).toEqual([]);
+    const links = await linksIn(bytes);
+    expect(links.length).toBeGreaterThan(100);
+    const wrong = links.filter(({ to, page }) => {
+      const count = countNamed(to);
+      return count !== undefined && !hasRow(lines[page - 1] ?? [], count);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it.each(["a5", "half-letter"] as const)("a booklet folded from %s: numbers lead to the page of that number", async (paper) => {
+    const sides = await piecesOf(await bookletPdf(usual, { as: "booklet", paper }));
+    const width = 2 * paperNamed(paper).width;
+    const pages = new Map(
+      sides.flatMap((side) => halves(side, width / 2)).map((pieces) => [numberOf(pieces), linesOf(pieces)] as const),
+    );
+    const lines = Array.from({ length: Math.max(...pages.keys()) }, (_, index) => pages.get(index + 1) ?? []);
+    expect(pointersOn(lines).length).toBeGreaterThan(600);
+    expect(astray(lines)).toEqual([]);
+  });
+});
+
+/** Where each link leads, by name and by page from 1. */
+async function linksIn(bytes: Uint8Array): Promise<readonly { readonly to: string; readonly page: number }[]> {
+  const document = await openPdf(bytes);
+  const found: { to: string; page: number }[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    for (const { dest } of await (await document.getPage(number)).getAnnotations()) {
+      const [place] = (await document.getDestination(dest)) ?? [];
+      found.push({ to: String(dest), page: 1 + (await document.getPageIndex(place)) });
+    }
+  }
+  await document.destroy();
+  return found;
+}
+
+/** The two pages of a side; one that is blank is left out. */
+function halves(side: readonly Piece[], spine: number): readonly (readonly Piece[])[] {
+  const [left, right] = [side.filter((piece) => piece.left < spine), side.filter((piece) => piece.left >= spine)];
+  return [left, right].filter((pieces) => pieces.length > 0);
+}
+
+function numberOf(pieces: readonly Piece[]): number {
+  return Number(pieces.map(({ text }) => /^page (\d+) of/.exec(text)?.[1]).find((number) => number !== undefined));
+}

@@ -1,0 +1,40 @@
+import type { Book } from "../../booklet/content/blocks.ts";
+import { bookOf } from "../../booklet/content/book.ts";
+import { partIds } from "../../booklet/content/parts.ts";
+import { forWall, wallParts } from "../../booklet/content/wall.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
+import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
+import { setInPages } from "../../booklet/layout/pages.ts";
+import type { Paper } from "../../booklet/layout/paper.ts";
+import type { Head } from "../../src/index.ts";
+import { linesOf } from "./read-pdf.ts";
+
+const { measure } = await openPrintShop();
+const edition = { version: "1.0.0", digest: "0123456789ab" };
+
+export interface Wanted {
+  readonly from: number;
+  readonly to: number;
+  readonly degreeTables?: readonly number[];
+}
+
+/** A head's book, all its parts. */
+export function wholeBook(head: Head, wanted: Wanted): Book {
+  return bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted });
+}
+
+/** A head's sheets for the wall. */
+export function wallBook(head: Head, wanted: Wanted): Book {
+  return forWall(bookOf(head, edition, { parts: wallParts, degreeTables: null, ...wanted }));
+}
+
+/** The pages of a book as they are set, before anything is drawn. */
+export function pagesOn(paper: Paper, book: Book): readonly Page[] {
+  return [...setInPages(book, paper, measure).pages()];
+}
+
+/** The lines of a page as they would be read from the file, each with its pieces parted by `|`. */
+export function linesIn({ marks }: Pick<Page, "marks">): readonly string[] {
+  const texts = [...flattened(marks)].filter((mark): mark is TextMark => mark.kind === "text" && mark.text.trim() !== "");
+  return linesOf(texts.map(({ x, y, width, text }) => ({ left: x, right: x + width, y, text })));
+}

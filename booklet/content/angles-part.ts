@@ -12,6 +12,7 @@ import {
 import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { arcUpTo, counted, listed, shortAngle } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import type { Desk } from "./parts.ts";
 import { nothing } from "./setting-cells.ts";
 import { degreesPerTurn, plateOf } from "./words.ts";
@@ -27,6 +28,7 @@ export function anglesPart({ head, on }: Desk): Part | null {
   return {
     id: "angles",
     title: "Angles",
+    rule: footRule(head, { method: "simple", angle: true, near: true }),
     blocks: [
       {
         kind: "paragraph",

@@ -168,6 +168,8 @@ export interface Part {
   readonly mark?: string | null;
   /** A sentence to be read before any row; repeated on every wall sheet. */
   readonly warning?: string;
+  /** What is true of its rows, at the foot of its pages; left out, the rule of the book. */
+  readonly rule?: string;
   readonly blocks: readonly Block[];
 }
 
@@ -179,6 +181,8 @@ export interface Running {
   readonly platesInShort: string;
   readonly rule: string;
   readonly edition: string;
+  /** Stands in for `edition` beside a long rule. */
+  readonly editionInShort: string;
 }
 
 /** A whole book. */

@@ -9,6 +9,7 @@ import { degreesPart } from "./degrees-part.ts";
 import { dialPart } from "./dial-part.ts";
 import { directPart } from "./direct-part.ts";
 import { drawingsPart } from "./drawings-part.ts";
+import { footRule } from "./foot-rule.ts";
 import { gearedPart } from "./geared-part.ts";
 import { glossaryPart } from "./glossary-part.ts";
 import { headCounts } from "./head-counts.ts";
@@ -78,7 +79,8 @@ export function runningOf(head: Head, { version, digest }: Edition): Running {
     ratio: `${ratioInWords(head.wormRatio)}   ${degreesPerTurn(head)} a turn`,
     plates: plates === "" ? "no plates" : `Plates ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
-    rule: `Crank turns of one division = ${head.wormRatio} ÷ count`,
+    rule: footRule(head, { method: "simple" }),
     edition: `Turns & Holes ${version} · ${digest}`,
+    editionInShort: `${version} · ${digest}`,
   };
 }

@@ -1,5 +1,6 @@
 import type { Head } from "../../src/index.ts";
 import type { Block, Part, Row } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import { sumOfTurns } from "./geared-part.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
@@ -17,6 +18,7 @@ export function compoundPart(desk: Desk): Part | null {
     id: "compound",
     title: "Counts that need two circles",
     mark: sectionWords.compound.running,
+    rule: footRule(head, { method: "compound" }),
     warning: "Every division here takes two moves. One move alone gives a wrong count.",
     blocks: [
       {

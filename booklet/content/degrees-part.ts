@@ -1,6 +1,7 @@
 import { dialReadings, formatAngle, type Head } from "../../src/index.ts";
 import { arcUpTo, scaleColumns, signedSeconds } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { columnOf } from "./place-table.ts";
 import { anchorOf } from "./words.ts";
@@ -13,6 +14,7 @@ export function degreesPart(desk: Desk): Part | null {
   return {
     id: "degrees",
     title: "Degree tables",
+    rule: footRule(head, { method: "simple", near: true }),
     blocks: [
       {
         kind: "paragraph",

@@ -1,5 +1,6 @@
 import type { Scale } from "../../src/index.ts";
 import type { Part, Row } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
@@ -16,6 +17,7 @@ export function dialPart(desk: Desk): Part | null {
     id: "dial",
     title: "Counts by the dial",
     mark: sectionWords.dial.running,
+    rule: footRule(desk.head, { method: "dial", several: block }),
     blocks: [
       {
         kind: "paragraph",

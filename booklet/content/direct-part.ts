@@ -1,4 +1,5 @@
 import type { Part, Row } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
@@ -13,6 +14,7 @@ export function directPart(desk: Desk): Part | null {
     id: "direct",
     title: "Counts by direct indexing",
     mark: sectionWords.direct.running,
+    rule: footRule(desk.head, { method: "direct" }),
     warning:
       "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
     blocks: [

@@ -10,6 +10,7 @@ import {
 import { toRatio } from "../../src/number/ratio.ts";
 import { foulingWords, mixed } from "../../src/words/index.ts";
 import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
@@ -27,6 +28,7 @@ export function gearedPart(desk: Desk): Part | null {
     id: "geared",
     title: "Counts that need gears",
     mark: sectionWords.geared.running,
+    rule: footRule(head, { method: "differential" }),
     warning:
       "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row.",
     blocks: [

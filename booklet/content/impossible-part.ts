@@ -2,6 +2,7 @@ import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
 import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
 import type { Cell, Column, Part, Row } from "./blocks.ts";
 import { tablesOf } from "./degrees-part.ts";
+import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
@@ -18,6 +19,7 @@ export function impossiblePart(desk: Desk): Part | null {
     id: "impossible",
     title: "Counts this head cannot do",
     mark: sectionWords.impossible.running,
+    rule: footRule(desk.head, { method: "simple", near: true }),
     warning: warningOf(ways),
     blocks: [
       { kind: "paragraph", text: routes(desk.head, ways) },

@@ -1,6 +1,7 @@
-import { type Head, kindOf, type NearMove, type Setting, type SettingGears, type Way } from "../../src/index.ts";
+import { type Head, kindOf, type NearMove, type PlannedJob, type Setting, type SettingGears, type Way } from "../../src/index.ts";
 import { counted, goesBy, kindWords } from "../../src/words/index.ts";
 import type { Block } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import { sectionWords } from "./sections.ts";
 
 /** What is set large on every page of a job, so that its moves are not read as others. */
@@ -8,6 +9,16 @@ export function markOf(way: Way): string | null {
   const running = way.by === "moves" ? sectionWords[kindWords[kindOf(way.setting)].section].running : null;
   if (way.setting.exact) return running;
   return running === null ? "NOT EXACT" : `${running}, NOT EXACT`;
+}
+
+/** The rule at the foot of a job: what is true of the way it is done, or of the places that it comes near to. */
+export function ruleOf({ target, way: { setting }, exact }: Pick<PlannedJob, "target" | "way" | "exact">, head: Head): string {
+  return footRule(head, {
+    method: setting.method === "ring" ? "dial" : setting.method,
+    several: setting.teethPerMove > 1,
+    angle: "angle" in target,
+    near: !exact,
+  });
 }
 
 /** The plate with its arms set, and the train; nothing where the moves differ or no index plate is used. */

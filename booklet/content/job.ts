@@ -32,7 +32,7 @@ import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { walked } from "./head-counts.ts";
 import { itemList } from "./item-list.ts";
-import { drawings, markOf } from "./job-setting.ts";
+import { drawings, markOf, ruleOf } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
 import { ratioInWords } from "./words.ts";
 
@@ -112,6 +112,7 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
     id: "job",
     title: `${titleOf(plan.target)}${left}${exact ? "" : ", not exact"}`,
     mark: markOf(way),
+    rule: ruleOf(plan, head),
     ...(exact ? {} : { warning: `Not exact: ${errorOf(plan)}.` }),
     blocks: [
       { kind: "panel", items: wayFigures(way, head) },

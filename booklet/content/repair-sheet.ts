@@ -26,7 +26,7 @@ import type { Block, Book } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import type { GearFigure } from "./figure-blocks.ts";
 import { itemList } from "./item-list.ts";
-import { markOf } from "./job-setting.ts";
+import { markOf, ruleOf } from "./job-setting.ts";
 import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
@@ -62,6 +62,7 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
         id: "repair",
         title: `Repair: ${teethInRuns(job.repair.plan.damaged)} of ${job.gear.teeth}`,
         mark: markOf(plan.way),
+        rule: ruleOf(plan, head),
         blocks: [
           ...settingBlocks(job, plan, head, length),
           ...moveBlocks(job, plan, head),

@@ -1,5 +1,6 @@
 import { type Head, ownedCircles } from "../../src/index.ts";
 import type { Part, Row, TableBlock } from "./blocks.ts";
+import { footRule } from "./foot-rule.ts";
 import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
@@ -29,6 +30,7 @@ export function simplePart({ head, counts, included }: Desk): Part {
   return {
     id: "simple",
     title: "Counts by simple indexing",
+    rule: footRule(head, { method: "simple", several: anyBlock(counts.flatMap(({ simple }) => simple[0] ?? [])) }),
     blocks: [
       {
         kind: "paragraph",

@@ -88,7 +88,14 @@ function pageOf(
     label: labelOf(number),
     headwords: head.headwords,
     marks: [
-      ...furniture(book.running, head, `page ${labelOf(number)} of ${pages}`, frameOf(paper, number), paper, measure),
+      ...furniture(
+        { ...book.running, ...(part.rule !== undefined && { rule: part.rule }) },
+        head,
+        `page ${labelOf(number)} of ${pages}`,
+        frameOf(paper, number),
+        paper,
+        measure,
+      ),
       ...marks,
     ],
   };

@@ -72,12 +72,13 @@ function footOf(running: Running, page: string, frame: Frame, paper: Paper, meas
   const folio = setText(measure, page, { weight: "bold", size: paper.note + 1 }, frame.right, second, "right");
   const rule = setText(measure, running.rule, { ...style, weight: "semibold" }, frame.left, second);
   const room = width - folio.width - rule.width - 28;
+  const edition = measure(running.edition, style) <= room ? running.edition : running.editionInShort;
   const plates = measure(running.plates, style) <= width ? running.plates : running.platesInShort;
   return [
     { kind: "rule", from: [frame.left, first - paper.note * 1.15], to: [frame.right, first - paper.note * 1.15], width: 0.5 },
     setText(measure, shortened(measure, plates, style, width), style, frame.left, first),
     rule,
-    setText(measure, shortened(measure, running.edition, style, room), style, folio.x - 14, second, "right"),
+    setText(measure, shortened(measure, edition, style, room), style, folio.x - 14, second, "right"),
     folio,
   ];
 }

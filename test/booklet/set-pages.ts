@@ -7,7 +7,7 @@ import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.
 import { setInPages } from "../../booklet/layout/pages.ts";
 import type { Paper } from "../../booklet/layout/paper.ts";
 import type { Head } from "../../src/index.ts";
-import { linesOf } from "./read-pdf.ts";
+import { linesOf, type Piece } from "./read-pdf.ts";
 
 const { measure } = await openPrintShop();
 const edition = { version: "1.0.0", digest: "0123456789ab" };
@@ -33,8 +33,13 @@ export function pagesOn(paper: Paper, book: Book): readonly Page[] {
   return [...setInPages(book, paper, measure).pages()];
 }
 
-/** The lines of a page as they would be read from the file, each with its pieces parted by `|`. */
-export function linesIn({ marks }: Pick<Page, "marks">): readonly string[] {
+/** The text of a page piece by piece, as it would be read from the file; fractions with the slash of the line. */
+export function piecesIn({ marks }: Pick<Page, "marks">): readonly Piece[] {
   const texts = [...flattened(marks)].filter((mark): mark is TextMark => mark.kind === "text" && mark.text.trim() !== "");
-  return linesOf(texts.map(({ x, y, width, text }) => ({ left: x, right: x + width, y, text })));
+  return texts.map(({ x, y, width, text }) => ({ left: x, right: x + width, y, text: text.replaceAll("⁄", "/") }));
+}
+
+/** The lines of a page, each with its pieces parted by `|`. */
+export function linesIn(page: Pick<Page, "marks">): readonly string[] {
+  return linesOf(piecesIn(page));
 }

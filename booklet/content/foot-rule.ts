@@ -1,0 +1,38 @@
+import type { Head, Method, Ratio } from "../../src/index.ts";
+
+/** How the rows are done under which a rule is to stand. */
+export interface RuleFor {
+  readonly method: Method;
+  /** Whether a move goes on by several teeth. */
+  readonly several?: boolean;
+  /** Whether what is set is an angle, and no count. */
+  readonly angle?: boolean;
+  /** Whether the rows are nearly right only: the rule then says what they are near to. */
+  readonly near?: boolean;
+}
+
+/** The rule at the foot of a page, true of every row above it. */
+export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor): string {
+  const { wormRatio } = head;
+  switch (rows.method) {
+    case "direct":
+      return `Spaces of a move = holes ${shareOf(rows)}`;
+    case "differential":
+      return `Pin ± plate turns = ${wormRatio} for each round of the work`;
+    case "compound":
+      return `Crank ± both = ${wormRatio} turns for each round of the work`;
+    case "simple":
+    case "dial":
+      return turnsRule(wormRatio, head.plates.length === 0 ? "handwheel" : "crank", rows);
+  }
+}
+
+function turnsRule(wormRatio: Ratio, hand: string, rows: RuleFor): string {
+  const said = `${rows.near ? "true " : ""}${hand} turns of ${rows.several ? "a move" : rows.angle ? "the angle" : "one division"}`;
+  return `${said[0]?.toUpperCase()}${said.slice(1)} = ${wormRatio} ${shareOf(rows)}`;
+}
+
+function shareOf({ several = false, angle = false }: RuleFor): string {
+  const teeth = several ? "× teeth a move " : "";
+  return angle ? `${teeth}× angle ÷ 360°` : `${teeth}÷ count`;
+}

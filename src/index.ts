@@ -74,6 +74,7 @@ export {
   type DialTable,
   dialReadings,
   leastCountArcSeconds,
+  stepsAddedUp,
   type WorstReading,
 } from "./machine/readings.ts";
 export type { BothScales, Reading } from "./machine/scale-reader.ts";

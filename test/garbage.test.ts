@@ -41,6 +41,7 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   ownedCircles: [threePlates],
   dialReadings: [threePlates, 12, { startAngle: revolutions(1, 3), side: "minus" }],
   leastCountArcSeconds: [ring, ratio(40)],
+  stepsAddedUp: [ring, 53, ratio(40)],
   toothAt: [
     { spindlePerMove: revolutions(1, 12), teethPerMove: 1 },
     revolutions(1, 12),

@@ -1,3 +1,4 @@
+import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import { checkScale, type Scale } from "../head/scale.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
@@ -7,7 +8,7 @@ import { fromExact, isPositive, type Ratio, type Revolutions, rational, toRatio 
 import { headOf, type PreparedHead } from "../search/prepare.ts";
 import { checkDivisions } from "../setting/target.ts";
 import { checkListed } from "./listed.ts";
-import { angleOnScales, type BothScales, scalesReader } from "./scale-reader.ts";
+import { angleOnScales, arcSecondsOf, type BothScales, scaleReader, scalesReader } from "./scale-reader.ts";
 import { checkZero, type ZeroOptions, zeroKeys } from "./zero.ts";
 
 /**
@@ -21,14 +22,41 @@ import { checkZero, type ZeroOptions, zeroKeys } from "./zero.ts";
  * leastCountArcSeconds({ marksPerTurn: 360, vernierLines: 12, figures: "angle" }); // 300
  * ```
  */
-export function leastCountArcSeconds(scale: Scale, turnsPerSpindle: Ratio = toRatio(rational(1))): number {
+export function leastCountArcSeconds(scale: Scale, turnsPerSpindle: Ratio = once): number {
   const { marksPerTurn, vernierLines } = checkScale(scale, "scale");
-  const turns = fromExact(turnsPerSpindle);
-  if (!isPositive(turns))
-    refuse("out-of-range", "turnsPerSpindle", `${quoted(turnsPerSpindle)} is not above 0; give the worm ratio for a dial`);
   return rational(arcSecondsPerTurn, marksPerTurn * vernierLines)
-    .div(turns)
+    .div(checkTurns(turnsPerSpindle))
     .valueOf();
+}
+
+/**
+ * What is left at the end where the reading of one step is added to the last, over and over, instead of
+ * each place being read from the one zero: in arc-seconds of the work, + too far.
+ *
+ * The law: with P places of the scale in a turn of the work, a step of 1/N of it is read as the nearest
+ * whole p of P/N, and N of those leave N·p/P − 1 of a turn. In whole minutes that is 24′ at 53.
+ *
+ * @param turnsPerSpindle - Turns of the scale for one of the spindle: the worm ratio for a dial; left out, 1, as of a ring.
+ * @throws {@link InputError} when the scale is none, the count is not allowed, or the turns are no ratio above 0.
+ *
+ * @example
+ * ```ts
+ * stepsAddedUp({ marksPerTurn: 240, vernierLines: 1, figures: "angle" }, 53, ratio(90)); // 1440
+ * ```
+ */
+export function stepsAddedUp(scale: Scale, divisions: number, turnsPerSpindle: Ratio = once): number {
+  const checked = checkScale(scale, "scale");
+  const count = BigInt(checkDivisions(divisions));
+  const { n, d } = scaleReader(checked, checkTurns(turnsPerSpindle)).set({ n: 1n, d: count });
+  return arcSecondsOf(count * n - d, d);
+}
+
+const once = toRatio(rational(1));
+
+function checkTurns(turnsPerSpindle: Ratio): Fraction {
+  const turns = fromExact(turnsPerSpindle);
+  if (isPositive(turns)) return turns;
+  return refuse("out-of-range", "turnsPerSpindle", `${quoted(turnsPerSpindle)} is not above 0; give the worm ratio for a dial`);
 }
 
 /** One position of a count by the scales of a head. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkScale } from "../../src/head/scale.ts";
-import { leastCountArcSeconds, ratio, type Scale } from "../../src/index.ts";
+import { leastCountArcSeconds, ratio, type Scale, stepsAddedUp } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 const degrees: Scale = { marksPerTurn: 360, vernierLines: 1, figures: "angle" };
@@ -24,11 +24,12 @@ describe("what is no scale is refused", () => {
   ])("%j", (given, told) => {
     expect(refusalLines(() => checkScale(given, "scale"))).toEqual(told);
     expect(refusalLines(() => leastCountArcSeconds(given as Scale))).toEqual(told);
+    expect(refusalLines(() => stepsAddedUp(given as Scale, 53))).toEqual(told);
   });
 
   it("nor turns that are none", () => {
-    expect(refusalLines(() => leastCountArcSeconds(degrees, ratio(0)))).toEqual([
-      'turnsPerSpindle: "0" is not above 0; give the worm ratio for a dial',
-    ]);
+    const told = ['turnsPerSpindle: "0" is not above 0; give the worm ratio for a dial'];
+    expect(refusalLines(() => leastCountArcSeconds(degrees, ratio(0)))).toEqual(told);
+    expect(refusalLines(() => stepsAddedUp(degrees, 53, ratio(0)))).toEqual(told);
   });
 });

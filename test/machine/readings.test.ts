@@ -14,6 +14,7 @@ import {
   type Scale,
   type ScaleSpec,
   type Side,
+  stepsAddedUp,
 } from "../../src/index.ts";
 import { wormRatios } from "../support/arbitraries.ts";
 import { type Turns, turnsOf, turnsText } from "../support/bench.ts";
@@ -183,6 +184,52 @@ describe("the marks that the hand finds", () => {
   it("a least count is 10″ on the dial and 5′ on the ring", () => {
     expect(leastCountArcSeconds(dial90.dial as Scale, ratio("90"))).toBe(10);
     expect(leastCountArcSeconds({ marksPerTurn: 360, vernierLines: 12, figures: "angle" })).toBe(300);
+  });
+});
+
+describe("a rounded step added up over the whole work", () => {
+  const minutes: Scale = { marksPerTurn: 240, vernierLines: 1, figures: "angle" };
+
+  // 360° is 21,600′. 53 · 408′ = 21,624′; 97 · 223′ = 21,631′; 127 · 170′ = 21,590′; 64 · 337.5′ is read as 338′.
+  it.each([
+    [53, 24],
+    [97, 31],
+    [127, -10],
+    [64, 32],
+    [60, 0],
+  ])("%i, in whole minutes, ends %i′ past the start", (divisions, left) => {
+    expect(stepsAddedUp(minutes, divisions, ratio(90))).toBe(left * 60);
+  });
+
+  // 53 · 24,450″ is 150″ short of 1,296,000″.
+  it("53, in steps of 10″, ends 2′ 30″ short of it", () => {
+    expect(stepsAddedUp(dial90.dial as Scale, 53, ratio(90))).toBe(-150);
+  });
+
+  it("on a ring in degrees 7 ends 3° short, and of 1,000 no step is shown at all", () => {
+    expect(stepsAddedUp({ ...minutes, marksPerTurn: 360 }, 7)).toBe(-3 * 3600);
+    expect(stepsAddedUp({ ...minutes, marksPerTurn: 360 }, 1000)).toBe(-360 * 3600);
+  });
+
+  it("is where a scale turned by hand by the same step over and over comes to stand", () => {
+    fc.assert(
+      fc.property(
+        wormRatios(12),
+        fc.integer({ min: 2, max: 40 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.integer({ min: 1, max: 60 }),
+        (wormRatio, marksPerTurn, vernierLines, count) => {
+          const [perSpindle, steps] = [turnsOf(wormRatio), BigInt(marksPerTurn * vernierLines)];
+          const first = handScale(steps, perSpindle, turnsOf("0"), "plus").turnTo({ n: 1n, d: BigInt(count) });
+          let at = 0n;
+          for (let made = 0; made < count; made += 1) at += first.zeros * steps + first.step;
+          // The steps of a whole turn of the work are perSpindle · steps.
+          const left = Number((at * perSpindle.d - perSpindle.n * steps) * 1_296_000n) / Number(perSpindle.n * steps);
+          const scale = { marksPerTurn, vernierLines, figures: "marks" } as const;
+          expect(stepsAddedUp(scale, count, wormRatio)).toBeCloseTo(left, 9);
+        },
+      ),
+    );
   });
 });
 

@@ -57,7 +57,7 @@ export {
 export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
 export { type Head, type HeadInShort, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
-export type { DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
+export type { CirclesSpec, DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
 export { readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
@@ -69,6 +69,7 @@ export { type CircleLayout, type Coordinate, chord, coordinates } from "./machin
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";
+export { type CircleChords, type FaceChords, type HoleChord, plateChords } from "./machine/plate-chords.ts";
 export {
   type DialPosition,
   type DialTable,

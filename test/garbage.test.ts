@@ -50,6 +50,7 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   unequalSpacing: [threePlates, [revolutions(1, 3), revolutions(1, 4)], { mounted: "1" }],
   coordinates: [12, { radius: 40, startAngle: revolutions(1, 8), sense: "clockwise", origin: "tangents" }],
   chord: [12, 40, 2],
+  plateChords: [threePlates],
   countsFromAngle: [revolutions(29, 3600), revolutions(1, 7200), 1],
   whatMoveGives: [move, 5],
   "whatMoveGives, of a setting": [setting, 1],

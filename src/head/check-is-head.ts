@@ -1,7 +1,16 @@
 import { quoted, refuse } from "../number/errors.ts";
 import { type Gearing, leastTeeth, mostGears, mostIdlers, mostTeeth } from "./gearing.ts";
 import type { Head } from "./head.ts";
-import { type DirectPlate, type Face, mostCircles, mostHoles, mostPlates, type Plate } from "./plate.ts";
+import {
+  type DirectPlate,
+  type Face,
+  leastDiameter,
+  mostCircles,
+  mostDiameter,
+  mostHoles,
+  mostPlates,
+  type Plate,
+} from "./plate.ts";
 import { mostLines, mostMarks, type Scale } from "./scale.ts";
 
 type Is = (value: unknown) => boolean;
@@ -36,7 +45,17 @@ function shape<Shape>(parts: Parts<Shape>): Is {
 }
 
 const isScale = shape<Scale>({ marksPerTurn: isWhole(2, mostMarks), vernierLines: isWhole(1, mostLines), figures: isText });
-const isFace = shape<Face>({ name: orNull(isText), circles: listOf(isWhole(2, mostHoles), mostCircles) });
+const isDiameter: Is = (value) => typeof value === "number" && value >= leastDiameter && value <= mostDiameter;
+const isFaceOfCircles = shape<Omit<Face, "diameters">>({
+  name: orNull(isText),
+  circles: listOf(isWhole(2, mostHoles), mostCircles),
+});
+/** A face with a diameter for each circle, or with none. */
+const isFace: Is = (value) => {
+  if (!isFaceOfCircles(value)) return false;
+  const { circles, diameters } = value as Face;
+  return diameters === undefined || (listOf(isDiameter, mostCircles)(diameters) && diameters.length === circles.length);
+};
 const isIdlers = shape<Gearing["idlersWithCrank"]>({ onePair: isWhole(0, mostIdlers), twoPairs: isWhole(0, mostIdlers) });
 
 const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);

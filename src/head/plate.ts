@@ -7,6 +7,12 @@ export interface Face {
   readonly name: string | null;
   /** Holes in each circle, ascending. */
   readonly circles: readonly number[];
+  /**
+   * Diameter of each circle through the middles of its holes, in mm, in the order of `circles`; left
+   * out where the owner has not measured them. No setting depends on them: they are for drawings to
+   * scale and for measuring the plate.
+   */
+  readonly diameters?: readonly number[];
 }
 
 /** An index plate, named as its owner stamped it. */
@@ -22,10 +28,17 @@ export interface DirectPlate {
   readonly holes: number;
 }
 
+/** The circles of a face as they are written in a head file, in any order. */
+export interface CirclesSpec {
+  readonly circles: readonly number[];
+  /** The diameter of each circle in mm, in the order of `circles`; left out: not said. */
+  readonly diameters?: readonly number[];
+}
+
 /** A plate as it is written in a head file: one face by its circles, or two faces by name. */
 export type PlateSpec =
-  | { readonly name: string; readonly circles: readonly number[] }
-  | { readonly name: string; readonly faces: readonly { readonly name?: string | null; readonly circles: readonly number[] }[] };
+  | ({ readonly name: string } & CirclesSpec)
+  | { readonly name: string; readonly faces: readonly ({ readonly name?: string | null } & CirclesSpec)[] };
 
 /** The most holes that a circle may have. */
 export const mostHoles = 10_000;
@@ -33,6 +46,9 @@ export const mostHoles = 10_000;
 export const mostPlates = 50;
 /** The most circles of a face. */
 export const mostCircles = 60;
+/** The least and the greatest diameter of a circle, in mm. */
+export const leastDiameter = 1;
+export const mostDiameter = 2000;
 
 /** Checks the plates of a spec; each plate has its own name, each face its own circles. */
 export function readPlates(value: unknown, place: string, faults: FaultList): readonly Plate[] {
@@ -47,17 +63,17 @@ export function readPlates(value: unknown, place: string, faults: FaultList): re
 }
 
 function readPlate(value: unknown, place: string, faults: FaultList): Plate {
-  const spec = faults.object(value, place, ["name", "circles", "faces"]);
+  const spec = faults.object(value, place, ["name", "circles", "diameters", "faces"]);
   if (spec === null) return { name: "", faces: [] };
   const name = faults.name(spec.name, `${place}.name`);
   if ((spec.circles === undefined) === (spec.faces === undefined)) {
     faults.add("conflict", place, "a plate has either circles (one face) or faces (one or two), not both or neither");
     return { name, faces: [] };
   }
-  if (spec.faces === undefined) {
-    const circles = readCircles(spec.circles, `${place}.circles`, faults);
-    return Object.freeze({ name, faces: Object.freeze([Object.freeze({ name: null, circles })]) });
-  }
+  if (spec.faces === undefined)
+    return Object.freeze({ name, faces: Object.freeze([Object.freeze({ name: null, ...readCircles(spec, place, faults) })]) });
+  if (spec.diameters !== undefined)
+    faults.add("conflict", `${place}.diameters`, "stand beside the circles of each face; write them there");
   const faces = faults
     .list(spec.faces, `${place}.faces`, 2, "a plate has one or two faces; list the circles of each")
     .map((face, index) => readFace(face, `${place}.faces[${index}]`, faults));
@@ -74,18 +90,37 @@ function readPlate(value: unknown, place: string, faults: FaultList): Plate {
 }
 
 function readFace(value: unknown, place: string, faults: FaultList): Face {
-  const spec = faults.object(value, place, ["name", "circles"]);
+  const spec = faults.object(value, place, ["name", "circles", "diameters"]);
   if (spec === null) return { name: "", circles: [] };
   const name = spec.name === undefined || spec.name === null ? null : faults.name(spec.name, `${place}.name`);
-  return Object.freeze({ name, circles: readCircles(spec.circles, `${place}.circles`, faults) });
+  return Object.freeze({ name, ...readCircles(spec, place, faults) });
 }
 
-function readCircles(value: unknown, place: string, faults: FaultList): readonly number[] {
+/** The circles of a face in ascending order, each with its diameter where those are given. */
+function readCircles(spec: Readonly<Record<string, unknown>>, place: string, faults: FaultList): Omit<Face, "name"> {
   const circles = faults
-    .list(value, place, mostCircles, "a face has at least one circle of holes")
-    .map((holes, index) => faults.wholeNumber(holes, `${place}[${index}]`, 2, mostHoles));
-  refuseDoubles(circles, place, "circle", faults);
-  return Object.freeze(circles.sort((a, b) => a - b));
+    .list(spec.circles, `${place}.circles`, mostCircles, "a face has at least one circle of holes")
+    .map((holes, index) => faults.wholeNumber(holes, `${place}.circles[${index}]`, 2, mostHoles));
+  refuseDoubles(circles, `${place}.circles`, "circle", faults);
+  if (spec.diameters === undefined) return { circles: Object.freeze(circles.sort((a, b) => a - b)) };
+  const diameters = readDiameters(spec.diameters, `${place}.diameters`, circles.length, faults);
+  const inOrder = circles
+    .map((holes, index) => ({ holes, diameter: diameters[index] ?? Number.NaN }))
+    .sort((a, b) => a.holes - b.holes);
+  return {
+    circles: Object.freeze(inOrder.map(({ holes }) => holes)),
+    diameters: Object.freeze(inOrder.map(({ diameter }) => diameter)),
+  };
+}
+
+function readDiameters(value: unknown, place: string, circles: number, faults: FaultList): readonly number[] {
+  const diameters = faults
+    .list(value, place, mostCircles)
+    .map((diameter, index) => faults.number(diameter, `${place}[${index}]`, leastDiameter, mostDiameter, "mm"));
+  if (Array.isArray(value) && value.length !== circles)
+    faults.add("conflict", place, `${value.length} for ${circles} circles; give one for each circle, in the same order`);
+  refuseDoubles(diameters, place, "diameter", faults);
+  return diameters;
 }
 
 /** Checks the direct plates of a spec. */

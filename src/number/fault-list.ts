@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { type Fault, type FaultCode, faultOf, InputError, quoted, wholeNumberFault } from "./errors.ts";
+import { type Fault, type FaultCode, faultOf, InputError, numberFault, quoted, wholeNumberFault } from "./errors.ts";
 import type { LengthSentence } from "./length-sentence.ts";
 import { parseRational } from "./parse-rational.ts";
 import { groupDigits, isPositive } from "./ratio.ts";
@@ -17,6 +17,8 @@ export interface FaultList {
   list(value: unknown, place: string, most: number, ifEmpty?: string): readonly unknown[];
   /** The value as a whole number in the range; NaN where it is not, so that it equals no other. */
   wholeNumber(value: unknown, place: string, least: number, most: number): number;
+  /** The value as a number in the range, whole or not; NaN where it is not. */
+  number(value: unknown, place: string, least: number, most: number, unit: string): number;
   /** A short one-line name; empty where it is none. */
   name(value: unknown, place: string): string;
   flag(value: unknown, place: string): boolean;
@@ -44,6 +46,15 @@ export function faultList(): FaultList {
       if (typeof value === "number" && Number.isInteger(value) && value >= least && value <= most) return value;
       const range = `${groupDigits(least)} to ${groupDigits(most)}`;
       add(wholeNumberFault(value), place, `${quoted(value)} is not a whole number from ${range}`);
+      return Number.NaN;
+    },
+    number(value, place, least, most, unit) {
+      if (typeof value === "number" && value >= least && value <= most) return value;
+      add(
+        numberFault(value),
+        place,
+        `${quoted(value)} is not a number from ${groupDigits(least)} to ${groupDigits(most)} ${unit}`,
+      );
       return Number.NaN;
     },
     positive(value, place) {

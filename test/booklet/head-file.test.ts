@@ -36,6 +36,7 @@ describe("the examples and the ready heads", () => {
 
 /** What only the whole of a head can tell, or the value of a fraction: no schema sees it. */
 const beyondSchema = [
+  /diameters: .* circles; give one for each circle, in the same order$/,
   /: the name .* is there twice; give each once$/,
   /^mounted: .* is not one of the plates listed$/,
   /^rearPin: a rear pin needs a plate to hold/,
@@ -199,6 +200,10 @@ describe("the schema and the check of a head agree", () => {
     ["a plate without circles", { wormRatio: 40, plates: [{ name: "1", circles: [] }] }],
     ["a plate with circles and faces", { wormRatio: 40, plates: [{ name: "1", circles: [15], faces: [{ circles: [15] }] }] }],
     ["two faces without names", { wormRatio: 40, plates: [{ name: "1", faces: [{ circles: [15] }, { circles: [16] }] }] }],
+    ["no diameters where there is a list of them", { wormRatio: 40, plates: [{ name: "1", circles: [15], diameters: [] }] }],
+    ["a diameter of 0", { wormRatio: 40, plates: [{ name: "1", circles: [15], diameters: [0] }] }],
+    ["a diameter twice", { wormRatio: 40, plates: [{ name: "1", circles: [15, 16], diameters: [80, 80] }] }],
+    ["diameters beside faces", { wormRatio: 40, plates: [{ name: "1", diameters: [80], faces: [{ circles: [15] }] }] }],
     ["a name on two lines", { wormRatio: 40, plates: [{ name: "1\n2", circles: [15] }] }],
     ["null for a list", { wormRatio: 40, plates: [{ name: "1", circles: [15] }], gears: null }],
     ["null for a vernier", { wormRatio: 40, dial: { marksPerTurn: 50, vernierLines: null } }],

@@ -41,6 +41,11 @@ describe("what is no head is refused, and it is said how to make one", () => {
     expect(refusalLines(() => checkIsHead(given))).toEqual([`head: ${told}`]);
   });
 
+  it.each([[[80, 90]], [["80"]], [[0]], [80], [null], [[]]])("a face with diameters %j for one circle", (diameters) => {
+    const head = { ...defineHead(description), plates: [{ name: "1", faces: [{ name: null, circles: [15], diameters }] }] };
+    expect(refusal(() => checkIsHead(head))).toMatchObject([{ code: "unreadable", place: "head" }]);
+  });
+
   it("whichever part is missing", () => {
     const [head] = readyHeads;
     for (const part of Object.keys(head ?? {})) {

@@ -87,6 +87,30 @@ describe("defineHead completes what is left out", () => {
     ]);
   });
 
+  it("keeps each circle with its diameter when it puts the circles in order", () => {
+    const face = { circles: [20, 15, 18], diameters: [96, 62.5, 80] };
+    const inOrder = { circles: [15, 18, 20], diameters: [62.5, 80, 96] };
+    expect(defineHead({ wormRatio: 40, plates: [{ name: "1", ...face }] }).plates).toEqual([
+      { name: "1", faces: [{ name: null, ...inOrder }] },
+    ]);
+    const twoFaced = {
+      name: "1",
+      faces: [
+        { name: "front", ...face },
+        { name: "back", circles: [24] },
+      ],
+    };
+    expect(defineHead({ wormRatio: 40, plates: [twoFaced] }).plates).toEqual([
+      {
+        name: "1",
+        faces: [
+          { name: "front", ...inOrder },
+          { name: "back", circles: [24] },
+        ],
+      },
+    ]);
+  });
+
   it("freezes the head and all in it", () => {
     const frozen = (value: unknown): boolean =>
       typeof value !== "object" || value === null || (Object.isFrozen(value) && Object.values(value).every(frozen));
@@ -208,11 +232,11 @@ describe("defineHead refuses plates", () => {
       define({ wormRatio: 40, plates: new Array(1_000_000) }),
       "plates: 1,000,000 entries are too many; give at most 50",
     ],
-    ["a bare number", plate(15), "plates[0]: 15 is not an object; its keys may be name, circles, faces"],
+    ["a bare number", plate(15), "plates[0]: 15 is not an object; its keys may be name, circles, diameters, faces"],
     [
       "an unknown key",
       plate({ name: "1", circles: [15], holes: 15 }),
-      'plates[0]: there is no key "holes"; the keys are name, circles, faces',
+      'plates[0]: there is no key "holes"; the keys are name, circles, diameters, faces',
     ],
     ["no name", plate({ circles: [15] }), `plates[0].name: undefined ${noName}`],
     ["an empty name", plate({ name: " ", circles: [15] }), `plates[0].name: " " ${noName}`],
@@ -247,7 +271,7 @@ describe("defineHead refuses plates", () => {
     [
       "a face that is none",
       plate({ name: "1", faces: [24] }),
-      "plates[0].faces[0]: 24 is not an object; its keys may be name, circles",
+      "plates[0].faces[0]: 24 is not an object; its keys may be name, circles, diameters",
     ],
     [
       "two faces without names",
@@ -291,6 +315,26 @@ describe("defineHead refuses plates", () => {
       'directPlates: the name "a" is there twice; give each once',
     ],
   ])("%s", (_, act, lines) => {
+    expect(refusalLines(act)).toEqual([lines].flat());
+  });
+});
+
+describe("defineHead refuses diameters", () => {
+  const noDiameter = "is not a number from 1 to 2,000 mm";
+  const ofTwo = (diameters: unknown) => define({ wormRatio: 40, plates: [{ name: "1", circles: [16, 15], diameters }] });
+  it.each([
+    [ofTwo(80), "plates[0].diameters: 80 is not a list"],
+    [ofTwo([80]), "plates[0].diameters: 1 for 2 circles; give one for each circle, in the same order"],
+    [ofTwo([80, 90, 100]), "plates[0].diameters: 3 for 2 circles; give one for each circle, in the same order"],
+    [ofTwo([80, 80]), "plates[0].diameters: the diameter 80 is there twice; give each once"],
+    [ofTwo([0.99, 2000.1]), [`plates[0].diameters[0]: 0.99 ${noDiameter}`, `plates[0].diameters[1]: 2000.1 ${noDiameter}`]],
+    [ofTwo(["80", null]), [`plates[0].diameters[0]: "80" ${noDiameter}`, `plates[0].diameters[1]: null ${noDiameter}`]],
+    [ofTwo([Number.NaN, 80]), `plates[0].diameters[0]: NaN ${noDiameter}`],
+    [
+      define({ wormRatio: 40, plates: [{ name: "1", diameters: [80], faces: [{ circles: [15] }] }] }),
+      "plates[0].diameters: stand beside the circles of each face; write them there",
+    ],
+  ])("case %#", (act, lines) => {
     expect(refusalLines(act)).toEqual([lines].flat());
   });
 });

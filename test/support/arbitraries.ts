@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { defineHead, type Head, type HeadSpec } from "../../src/index.ts";
+import { type CirclesSpec, defineHead, type Head, type HeadSpec } from "../../src/index.ts";
 
 /** How large the heads of an arbitrary may be. */
 export interface HeadSize {
@@ -23,10 +23,19 @@ function circles({ mostHoles, mostCircles }: HeadSize): fc.Arbitrary<number[]> {
   return fc.uniqueArray(fc.integer({ min: 2, max: mostHoles }), { minLength: 1, maxLength: mostCircles });
 }
 
+/** The circles of a face, at times with a diameter to each. */
+function faceOf(size: HeadSize): fc.Arbitrary<CirclesSpec> {
+  return fc
+    .tuple(circles(size), fc.option(fc.integer({ min: 1, max: 90 }), { freq: 1 }))
+    .map(([list, apart]) =>
+      apart === null ? { circles: list } : { circles: list, diameters: list.map((_, index) => 40.5 + index * apart) },
+    );
+}
+
 function plates(size: HeadSize): fc.Arbitrary<NonNullable<HeadSpec["plates"]>> {
-  const oneFace = fc.record({ circles: circles(size) });
-  const twoFaces = fc.tuple(circles(size), circles(size)).map(([front, back]) => ({
-    faces: [front, back].map((list, side) => ({ name: ["front", "back"][side] ?? "", circles: list })),
+  const oneFace = faceOf(size);
+  const twoFaces = fc.tuple(oneFace, oneFace).map(([front, back]) => ({
+    faces: [front, back].map((face, side) => ({ name: ["front", "back"][side] ?? "", ...face })),
   }));
   return fc
     .array(fc.oneof(oneFace, twoFaces), { minLength: 1, maxLength: 2 })

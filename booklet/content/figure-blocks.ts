@@ -5,8 +5,10 @@ export interface FigureBlock {
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
-  /** Of the height of the page, at most; left out, as high as it is wide. */
+  /** Of the height of the page, at most, before it grows; left out, as high as it is wide. */
   readonly share?: number;
+  /** Whether it grows to fill what the rest of its page leaves. */
+  readonly grows?: boolean;
 }
 
 /** A plate face with its circles, and where one is chosen the arms set on it. */
@@ -14,6 +16,8 @@ export interface PlateFigure {
   readonly type: "plate";
   /** Holes in each circle, ascending. */
   readonly circles: readonly number[];
+  /** Their diameters in mm, where they are known; else the circles stand at even distances. */
+  readonly diameters?: readonly number[];
   readonly chosen: { readonly circle: number; readonly spaces: number } | null;
 }
 

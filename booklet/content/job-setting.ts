@@ -1,8 +1,10 @@
 import { type Head, kindOf, type NearMove, type PlannedJob, type Setting, type SettingGears, type Way } from "../../src/index.ts";
 import { counted, goesBy, kindWords } from "../../src/words/index.ts";
+import { armsInWords } from "./arms.ts";
 import type { Block } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import { sectionWords } from "./sections.ts";
+import { circlesAndDiameters } from "./words.ts";
 
 /** What is set large on every page of a job, so that its moves are not read as others. */
 export function markOf(way: Way): string | null {
@@ -29,15 +31,15 @@ export function drawings(way: Way, head: Head): readonly Block[] {
 }
 
 function plate({ circle, spaces, plate, face }: Setting | NearMove, { plates }: Head): readonly Block[] {
-  const circles = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles;
-  if (circles === undefined || circle === null) return [];
+  const on = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face);
+  if (on === undefined || circle === null) return [];
   return [
     {
       kind: "figure",
       share: 0.5,
-      figure: { type: "plate", circles, chosen: { circle, spaces } },
+      figure: { type: "plate", ...circlesAndDiameters(on), chosen: { circle, spaces } },
       alt: `Plate ${plate} with the arms on the ${circle} circle, ${counted(spaces, "space")}`,
-      caption: `The ${circle} circle with the arms set: ${counted(spaces, "space")}, ${spaces + 1} holes.`,
+      caption: `The ${circle} circle with the arms set: ${counted(spaces, "space")}; ${armsInWords({ circle, spaces })}.`,
     },
   ];
 }

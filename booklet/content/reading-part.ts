@@ -10,10 +10,12 @@ import {
 } from "../../src/index.ts";
 import { toRatio } from "../../src/number/ratio.ts";
 import { counted, mixed, readingShort } from "../../src/words/index.ts";
+import { armsInWords } from "./arms.ts";
 import type { Block, Part } from "./blocks.ts";
+import type { PlateFigure } from "./figure-blocks.ts";
 import type { Desk } from "./parts.ts";
 import { bookSections, sectionWords } from "./sections.ts";
-import { degreesPerTurn, plateOf } from "./words.ts";
+import { circlesAndDiameters, degreesPerTurn, plateOf } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
 export function readingPart(desk: Desk): Part {
@@ -52,12 +54,13 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
     {
       kind: "paragraph",
       style: "strong",
-      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns of the crank. On the ${circle} circle of plate ${plate} that is ${counted(turns, "turn")} and ${counted(spaces, "space")}; the arms enclose ${spaces + 1} holes.`,
+      text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns of the crank. On the ${circle} circle of plate ${plate} that is ${counted(turns, "turn")} and ${counted(spaces, "space")}; the ${armsInWords({ circle, spaces })}.`,
     },
     {
       kind: "figure",
       share: 0.46,
-      figure: { type: "plate", circles: faceWith(head, setting), chosen: { circle, spaces } },
+      grows: true,
+      figure: { type: "plate", ...faceWith(head, setting), chosen: { circle, spaces } },
       alt: `Plate ${plate} from the crank side: the arms on the ${circle} circle enclose ${spaces + 1} holes, which are ${spaces} spaces`,
       caption: "The arrow is forward. The pin’s own hole is 0: counting it as 1 is the commonest way to spoil a job.",
     },
@@ -84,8 +87,9 @@ function turnsOfOne({ wormRatio }: Head, divisions: number): string {
   return mixed(toRatio(fromExact(wormRatio).div(divisions)));
 }
 
-function faceWith({ plates }: Head, { plate, face }: OnHoles): readonly number[] {
-  return plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face)?.circles ?? [];
+function faceWith({ plates }: Head, { plate, face }: OnHoles): Pick<PlateFigure, "circles" | "diameters"> {
+  const on = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face);
+  return on === undefined ? { circles: [] } : circlesAndDiameters(on);
 }
 
 /** Readings in place of holes: an example on this head's own scales. */

@@ -1,6 +1,7 @@
-import { fromExact, type Head, type Ratio, type Setting } from "../../src/index.ts";
+import { type Face, fromExact, type Head, type Ratio, type Setting } from "../../src/index.ts";
 import { toRevolutions } from "../../src/number/ratio.ts";
 import { plateShort, shortAngle } from "../../src/words/index.ts";
+import type { PlateFigure } from "./figure-blocks.ts";
 
 /** The spindle's angle for one turn of the crank. */
 export function degreesPerTurn(head: Head): string {
@@ -21,4 +22,9 @@ export function plateOf(head: Head, on: Pick<Setting, "plate" | "face">): string
 /** A number that two digits would sort wrongly, filled up for an anchor: `simple00116`. */
 export function anchorOf(part: string, count: number): string {
   return `${part}${String(count).padStart(5, "0")}`;
+}
+
+/** The circles of a face for a drawing, with their diameters where the head states them. */
+export function circlesAndDiameters({ circles, diameters }: Face): Pick<PlateFigure, "circles" | "diameters"> {
+  return diameters === undefined ? { circles } : { circles, diameters };
 }

@@ -1,15 +1,26 @@
-import type { FigureBlock } from "../content/figure-blocks.ts";
+import type { FigureBlock, PlateFigure } from "../content/figure-blocks.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
-import { headHeight, headMarks } from "./head-drawing.ts";
-import type { Style } from "./marks.ts";
+import { headHeight, headMarks, headSide } from "./head-drawing.ts";
+import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
-import { plateMarks, roomToSpare } from "./plate-drawing.ts";
+import { plateMarks } from "./plate-drawing.ts";
+import { leastHeight, placedPlate } from "./plate-place.ts";
 import { type Galley, type Slug, space } from "./slugs.ts";
 import { trainHeight, trainMarks } from "./train-drawing.ts";
 
-/** Sets a drawing with its caption; both stay on one page. */
-export function figureGalley(block: FigureBlock, width: number, paper: Paper, measure: Measure): Galley {
+/** Heights of drawings before they grow to fill their page: of the head's plate in points, of a train's largest gear in parts of the width. */
+const leastHead = 190;
+const leastTrain = 0.13;
+/** Of the height of a page, at most, of a plate that has the page to itself. */
+const ofPage = 0.62;
+
+/**
+ * Sets a drawing with its caption; both stay on one page.
+ *
+ * @param grown - By how much it is larger than it need be, where its page has the room.
+ */
+export function figureGalley(block: FigureBlock, width: number, paper: Paper, measure: Measure, grown = 1): Galley {
   const style: Style = { weight: "regular", size: paper.note, grey: 0.25 };
   const height = style.size * 1.3;
   const caption = brokenIntoLines(measure, block.caption, style, width).map(
@@ -19,39 +30,56 @@ export function figureGalley(block: FigureBlock, width: number, paper: Paper, me
       marks: (left, top) => [setText(measure, line, style, left, top + height * 0.74)],
     }),
   );
+  const drawn = drawing(block, width, paper, measure, grown);
   return {
     role: "Figure",
     alt: block.alt,
     head: [],
-    slugs: [drawing(block, width, paper, measure), ...caption, space(paper.text * 0.6 * paper.closeness.gap)],
+    slugs: [
+      { height: drawn.height, keepWithNext: caption.length > 0, marks: drawn.marks },
+      ...caption,
+      space(paper.text * 0.6 * paper.closeness.gap),
+    ],
   };
 }
 
-function drawing({ figure, share = 1 }: FigureBlock, whole: number, paper: Paper, measure: Measure): Slug {
-  if (figure.type === "gear") {
-    const height = gearHeight(figure, whole, paper);
-    return { height, keepWithNext: true, marks: (left, top) => gearMarks(figure, { left, top, width: whole, height }, measure) };
+interface Drawn {
+  readonly height: number;
+  marks(left: number, top: number): readonly Mark[];
+}
+
+function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper, measure: Measure, grown: number): Drawn {
+  const larger = paper.closeness.drawing * grown;
+  switch (figure.type) {
+    case "gear": {
+      const height = gearHeight(figure, width, paper);
+      return { height, marks: (left, top) => gearMarks(figure, { left, top, width, height }, measure) };
+    }
+    case "train": {
+      const tallest = width * leastTrain * larger;
+      return {
+        height: trainHeight(figure, { width, tallest }, measure),
+        marks: (left, top) => trainMarks(figure, { left, top, width, tallest }, measure),
+      };
+    }
+    case "head": {
+      const side = headSide(width, leastHead * larger);
+      return {
+        height: headHeight(side),
+        marks: (left, top) => headMarks(figure, { left, top, width, side, least: paper.note }, measure),
+      };
+    }
+    case "plate":
+      return plateDrawn(figure, Math.min(leastHeight(figure), paper.height * share * ofPage) * larger, width, paper, measure);
   }
-  const width = whole * paper.closeness.drawing;
-  const indent = (whole - width) / 2;
-  if (figure.type === "train") {
-    return {
-      height: trainHeight(figure, width, measure),
-      keepWithNext: true,
-      marks: (left, top) => trainMarks(figure, { left: left + indent, top, width }, measure),
-    };
-  }
-  if (figure.type === "head") {
-    return {
-      height: headHeight(width),
-      keepWithNext: true,
-      marks: (left, top) => headMarks(figure, { left: left + indent, top, width }, measure),
-    };
-  }
-  const side = Math.min(whole, paper.height * share * 0.62) * paper.closeness.drawing;
+}
+
+function plateDrawn(figure: PlateFigure, height: number, width: number, paper: Paper, measure: Measure): Drawn {
+  const placed = (left: number, top: number) =>
+    placedPlate(figure, { left, top, width, height, least: paper.note, counted: true }, measure);
+  const { top, bottom } = placed(0, 0);
   return {
-    height: side - roomToSpare(figure),
-    keepWithNext: true,
-    marks: (left, top) => plateMarks(figure, { left: left + (whole - side) / 2, top, side }, measure),
+    height: bottom - top,
+    marks: (left, top) => plateMarks(figure, placed(left, top), measure),
   };
 }

@@ -1,9 +1,10 @@
 import type { GearFigure } from "../content/figure-blocks.ts";
 import { closeUpMarks, needsCloseUp } from "./gear-close-up.ts";
-import { builtUp, outline, type PlacedGear, pointAt, polygon, spaceTurns, toothTurns } from "./gear-teeth.ts";
+import { builtUp, outline, type PlacedGear, spaceTurns, toothTurns } from "./gear-teeth.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
+import { arrowRound, circleMark, pointAt, polygon } from "./shapes.ts";
 
 /** Room outside the tips for numbers; points. */
 const roomForNumbers = 36;
@@ -69,11 +70,7 @@ function rimMarks(gear: PlacedGear): Mark[] {
   if ((2 * Math.PI * tip) / figure.teeth >= leastPitch)
     return [polygon(outline(gear, all), { fill: 1, stroke: { width: 0.8, grey: 0 } })];
   const root = (figure.profile[0]?.radius ?? 0.9) * tip;
-  return [tip, Math.min(root, tip - 3)].map((radius) => polygon(circle(gear, radius), { stroke: { width: 0.8, grey: 0 } }));
-}
-
-function circle(gear: PlacedGear, radius: number) {
-  return Array.from({ length: 120 }, (_, index) => pointAt(gear, radius, index / 120));
+  return [tip, Math.min(root, tip - 3)].map((radius) => circleMark(gear, radius, { stroke: { width: 0.8, grey: 0 } }));
 }
 
 const numberStyle: Style = { weight: "bold", size: 10 };
@@ -186,10 +183,5 @@ function startMark(gear: PlacedGear, measure: Measure): Mark[] {
 /** The way the work turns: against the numbers, so that they come to the cutter in order. */
 function turningMarks(gear: PlacedGear): Mark[] {
   const radius = Math.min(Math.max(24, gear.tip * 0.4), (gear.figure.profile[0]?.radius ?? 0.9) * gear.tip * 0.8);
-  const arc = Array.from({ length: 25 }, (_, index) => pointAt(gear, radius, 0.12 - (index * 0.24) / 24));
-  const tip = pointAt(gear, radius, -0.12 - 6 / (2 * Math.PI * radius));
-  return [
-    polygon(arc, { open: true, stroke: { width: 1.3, grey: 0 } }),
-    polygon([tip, pointAt(gear, radius + 4, -0.115), pointAt(gear, radius - 4, -0.115)], { fill: 0 }),
-  ];
+  return arrowRound(gear, radius, { from: 0.12, to: -0.12, width: 1.3, head: 4 });
 }

@@ -1,20 +1,11 @@
 import type { GearFigure } from "../content/figure-blocks.ts";
 import type { Mark } from "./marks.ts";
+import { type Centre, type Point, pointAt, polygon } from "./shapes.ts";
 
 /** A gear placed on the page: its middle, and the radius of its tips; in points. */
-export interface PlacedGear {
+export interface PlacedGear extends Centre {
   readonly figure: GearFigure;
-  readonly x: number;
-  readonly y: number;
   readonly tip: number;
-}
-
-type Point = readonly [number, number];
-
-/** A point at a radius and so many turns clockwise from the top. */
-export function pointAt({ x, y }: Pick<PlacedGear, "x" | "y">, radius: number, turns: number): Point {
-  const angle = 2 * Math.PI * turns;
-  return [x + radius * Math.sin(angle), y - radius * Math.cos(angle)];
 }
 
 /** Where the middle of a tooth lies, in turns clockwise from the start space, which is at the top. */
@@ -83,26 +74,4 @@ function halfAt({ profile }: GearFigure, radius: number): number {
   if (!low || !high) return 0;
   const part = high.radius === low.radius ? 0 : (Math.min(radius, high.radius) - low.radius) / (high.radius - low.radius);
   return low.half + Math.max(0, part) * (high.half - low.half);
-}
-
-/** A filled or outlined shape with straight sides. */
-export function polygon(
-  points: readonly Point[],
-  look: { readonly fill?: number; readonly stroke?: { readonly width: number; readonly grey: number }; readonly open?: boolean },
-): Mark {
-  const { open = false, ...paint } = look;
-  const beyond = (paint.stroke?.width ?? 0) / 2;
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return {
-    kind: "shape",
-    path: `M${points.map(([x, y]) => `${d(x)} ${d(y)}`).join("L")}${open ? "" : "Z"}`,
-    ...paint,
-    box: [Math.min(...xs) - beyond, Math.min(...ys) - beyond, Math.max(...xs) + beyond, Math.max(...ys) + beyond],
-  };
-}
-
-/** Three decimals of a point, as in the file. */
-export function d(value: number): string {
-  return String(Math.round(value * 1000) / 1000);
 }

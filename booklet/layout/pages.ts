@@ -1,9 +1,10 @@
 import type { Book } from "../content/blocks.ts";
 import type { Sheet } from "./filling-page.ts";
+import { ungrown } from "./growing.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
 import { frameOf, type Paper } from "./paper.ts";
-import { type PageNumbers, type PartSetter, partSetter } from "./part-setter.ts";
+import { type PageNumbers, type PartSetter, type PartSize, partSetter } from "./part-setter.ts";
 import { furniture } from "./running.ts";
 
 /** A book whose page numbers are settled, with the places that can be gone to. */
@@ -35,32 +36,32 @@ export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook 
 
 /** Where everything comes to stand with the page numbers known so far. */
 interface Sketch extends Pick<SetBook, "headwords" | "anchors"> {
-  /** The paper of each part, set as closely as it needs. */
-  readonly papers: readonly Paper[];
+  /** How each part is set. */
+  readonly sizes: readonly PartSize[];
 }
 
 function sketched({ parts }: Book, known: PageNumbers, setter: PartSetter): Sketch {
   const headwords: string[] = [];
   const anchors = new Map<string, number>();
-  const papers = parts.map((part) => {
+  const sizes = parts.map((part) => {
     const sketch = setter.sketch(part, headwords.length + 1, known);
     headwords.push(...sketch.sheets.map((sheet) => span(sheet.headwords)));
     for (const [name, page] of sketch.anchors) anchors.set(name, page);
-    return sketch.paper;
+    return { paper: sketch.paper, grown: sketch.grown };
   });
-  return { headwords, anchors, papers };
+  return { headwords, anchors, sizes };
 }
 
 function* pagesOf(
   book: Book,
-  { headwords, anchors, papers }: Sketch,
+  { headwords, anchors, sizes }: Sketch,
   setter: PartSetter,
   paper: Paper,
   measure: Measure,
 ): Generator<Page> {
   let number = 0;
   for (const [index, part] of book.parts.entries()) {
-    for (const sheet of setter.sheets(part, papers[index] ?? paper, number + 1, anchors)) {
+    for (const sheet of setter.sheets(part, sizes[index] ?? { paper, grown: ungrown }, number + 1, anchors)) {
       number += 1;
       yield pageOf(sheet, number, headwords.length, book, paper, measure);
     }

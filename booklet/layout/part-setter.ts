@@ -1,6 +1,8 @@
 import type { Block, Part } from "../content/blocks.ts";
+import { figureGalley } from "./figures.ts";
 import type { Sheet } from "./filling-page.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
+import { type Grown, grownToFill, ungrown } from "./growing.ts";
 import { withRowsJoined } from "./joined-rows.ts";
 import type { Measure } from "./measure.ts";
 import { runIntoPages } from "./page-run.ts";
@@ -16,14 +18,19 @@ export interface PartSetter {
   /** Tells where everything comes to stand, set as closely as saves a page with hardly anything on it. */
   sketch(part: Part, first: number, known: PageNumbers): PartSketch;
   /** Sets a part page by page. */
-  sheets(part: Part, paper: Paper, first: number, known: PageNumbers): Generator<Sheet>;
+  sheets(part: Part, size: PartSize, first: number, known: PageNumbers): Generator<Sheet>;
+}
+
+/** How closely a part is set, and how large its drawings are. */
+export interface PartSize {
+  readonly paper: Paper;
+  readonly grown: Grown;
 }
 
 /** A part without its marks. */
-export interface PartSketch {
+export interface PartSketch extends PartSize {
   readonly sheets: readonly Sheet[];
   readonly anchors: PageNumbers;
-  readonly paper: Paper;
 }
 
 /** A page filled less than this is worth saving by setting the part closer. */
@@ -36,27 +43,45 @@ const unknownPage = 88;
 export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Measure): PartSetter {
   const width = usual.width - usual.inner - usual.outer;
   const galleyFor = galleysOnce(width, usual, measure);
-  const run = (part: Part, paper: Paper, first: number, known: PageNumbers, anchors: Map<string, number>, sketch: boolean) => {
+  const run = (
+    part: Part,
+    { paper, grown }: PartSize,
+    first: number,
+    known: PageNumbers,
+    anchors: Map<string, number>,
+    sketch: boolean,
+  ) => {
     const opening = titleGalley(part, width, paper, measure);
-    const galleys = [...(sheetsStandAlone ? [] : [opening]), ...part.blocks.map((block) => galleyFor(block, paper, known))];
+    const galleys = part.blocks.map((block) => {
+      const larger = grown.get(block);
+      return larger !== undefined && block.kind === "figure"
+        ? figureGalley(block, width, paper, measure, larger)
+        : galleyFor(block, paper, known);
+    });
     const frameFor = (page: number) => insideFurniture(frameOf(paper, page), paper);
-    return runIntoPages(galleys, part, { first, frameFor, anchors, onEach: sheetsStandAlone ? opening.slugs : [], sketch });
+    const all = sheetsStandAlone ? galleys : [opening, ...galleys];
+    return runIntoPages(all, part, { first, frameFor, anchors, onEach: sheetsStandAlone ? opening.slugs : [], sketch });
   };
-  const sketchOn = (paper: Paper, part: Part, first: number, known: PageNumbers): PartSketch => {
+  const sketchOf = (size: PartSize, part: Part, first: number, known: PageNumbers): PartSketch => {
     const anchors = new Map<string, number>();
-    return { sheets: [...run(part, paper, first, known, anchors, true)], anchors, paper };
+    return { sheets: [...run(part, size, first, known, anchors, true)], anchors, ...size };
+  };
+  const asCloseAsNeeded = (part: Part, first: number, known: PageNumbers): PartSketch => {
+    const sketch = sketchOf({ paper: usual, grown: ungrown }, part, first, known);
+    const wasteful = sketch.sheets.length > 1 && sketch.sheets.some(({ filled }) => filled < worthSaving);
+    for (const closeness of wasteful ? closer : []) {
+      const closerSketch = sketchOf({ paper: { ...usual, closeness }, grown: ungrown }, part, first, known);
+      if (closerSketch.sheets.length < sketch.sheets.length) return closerSketch;
+    }
+    return sketch;
   };
   return {
     sketch(part, first, known) {
-      const sketch = sketchOn(usual, part, first, known);
-      const wasteful = sketch.sheets.length > 1 && sketch.sheets.some(({ filled }) => filled < worthSaving);
-      for (const closeness of wasteful ? closer : []) {
-        const closerSketch = sketchOn({ ...usual, closeness }, part, first, known);
-        if (closerSketch.sheets.length < sketch.sheets.length) return closerSketch;
-      }
-      return sketch;
+      const sketch = asCloseAsNeeded(part, first, known);
+      const grown = grownToFill(part, (larger) => sketchOf({ paper: sketch.paper, grown: larger }, part, first, known));
+      return grown === ungrown ? sketch : sketchOf({ paper: sketch.paper, grown }, part, first, known);
     },
-    sheets: (part, paper, first, known) => run(part, paper, first, known, new Map(), false),
+    sheets: (part, size, first, known) => run(part, size, first, known, new Map(), false),
   };
 }
 

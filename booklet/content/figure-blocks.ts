@@ -1,7 +1,7 @@
 /** A drawing. */
 export interface FigureBlock {
   readonly kind: "figure";
-  readonly figure: PlateFigure | TrainFigure | GearFigure | HeadFigure;
+  readonly figure: PlateFigure | TrainFigure | TrainsFigure | GearFigure | HeadFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -27,6 +27,12 @@ export interface TrainFigure {
   readonly drivers: readonly number[];
   readonly driven: readonly number[];
   readonly idlers: number;
+}
+
+/** Trains side by side. */
+export interface TrainsFigure {
+  readonly type: "trains";
+  readonly trains: readonly TrainFigure[];
 }
 
 /** The head from the crank, its parts named, with the arms set for a move. */

@@ -4,6 +4,7 @@ import { armsInWords } from "./arms.ts";
 import type { Block } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import { sectionWords } from "./sections.ts";
+import { trainFigure, trainInWords } from "./train-blocks.ts";
 import { circlesAndDiameters } from "./words.ts";
 
 /** What is set large on every page of a job, so that its moves are not read as others. */
@@ -44,11 +45,12 @@ function plate({ circle, spaces, plate, face }: Setting | NearMove, { plates }: 
   ];
 }
 
-function train({ drivers, driven, idlers }: SettingGears): Block {
+function train(gears: SettingGears): Block {
+  const fromSide = gears.drivers.length > 1 ? " Below from the side: wheels that mesh stand in one plane." : "";
   return {
     kind: "figure",
-    figure: { type: "train", drivers, driven, idlers },
-    alt: `Gear train: spindle ${drivers[0]}, worm shaft ${driven.at(-1)}`,
-    caption: "The train. Idlers of any size that reach; arrows when the spindle gear turns clockwise as drawn.",
+    figure: trainFigure(gears),
+    alt: `Gear train: ${trainInWords(gears)}`,
+    caption: `The train. Idlers of any size that reach; arrows when the spindle gear turns clockwise as drawn.${fromSide}`,
   };
 }

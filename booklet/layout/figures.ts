@@ -1,4 +1,4 @@
-import type { FigureBlock, PlateFigure } from "../content/figure-blocks.ts";
+import type { FigureBlock, PlateFigure, TrainFigure } from "../content/figure-blocks.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
 import { headHeight, headMarks, headSide } from "./head-drawing.ts";
 import type { Mark, Style } from "./marks.ts";
@@ -55,13 +55,10 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
       const height = gearHeight(figure, width, paper);
       return { height, marks: (left, top) => gearMarks(figure, { left, top, width, height }, measure) };
     }
-    case "train": {
-      const tallest = width * leastTrain * larger;
-      return {
-        height: trainHeight(figure, { width, tallest }, measure),
-        marks: (left, top) => trainMarks(figure, { left, top, width, tallest }, measure),
-      };
-    }
+    case "train":
+      return trainsDrawn([figure], width, width * leastTrain * larger, measure);
+    case "trains":
+      return trainsDrawn(figure.trains, width, width * leastTrain * larger, measure);
     case "head": {
       const side = headSide(width, leastHead * larger);
       return {
@@ -81,5 +78,20 @@ function plateDrawn(figure: PlateFigure, height: number, width: number, paper: P
   return {
     height: bottom - top,
     marks: (left, top) => plateMarks(figure, placed(left, top), measure),
+  };
+}
+
+/** Between two trains that stand side by side, in points. */
+const besideTrain = 14;
+
+/** Trains side by side, each in as much of the width. */
+function trainsDrawn(trains: readonly TrainFigure[], whole: number, tallest: number, measure: Measure): Drawn {
+  const width = (whole - besideTrain * (trains.length - 1)) / trains.length;
+  return {
+    height: Math.max(...trains.map((train) => trainHeight(train, { width, tallest }, measure))),
+    marks: (left, top) =>
+      trains.flatMap((train, index) =>
+        trainMarks(train, { left: left + index * (width + besideTrain), top, width, tallest }, measure),
+      ),
   };
 }

@@ -9,7 +9,7 @@ export const ungrown: Grown = new Map();
 
 /** From one size to the next, and the largest. */
 const step = 1.07;
-const mostSteps = 14;
+const mostSteps = 20;
 
 /** What must not change while drawings grow: on how many pages a part stands, and where its names lead. */
 export interface Standing {

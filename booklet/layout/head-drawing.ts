@@ -54,7 +54,7 @@ export function headMarks({ circle, spaces }: HeadFigure, box: HeadBox, measure:
       measure,
       "With the crank: the plate turns the way of the arrow. Against the crank: the other way.",
       { weight: "regular", size: Math.max(9, box.least) },
-      plate.x,
+      box.left + box.width / 2,
       box.top + box.side + 14,
       "center",
     ),
@@ -64,9 +64,10 @@ export function headMarks({ circle, spaces }: HeadFigure, box: HeadBox, measure:
 /** The parts by name: where each is, in parts of the rim's radius and in turns, and how high its name stands. */
 function names(plate: PlacedPlate, far: number, box: HeadBox, measure: Measure): Mark[] {
   const style: Style = { weight: "semibold", size: Math.max(9.5, box.least) };
+  const middle = box.left + box.width / 2;
   const half = Math.min(box.width / 2, furthest, plate.rim + 150);
   const name = (side: 1 | -1) => (text: string, up: number, radius: number, turns: number) => {
-    const [x, y] = [plate.x + side * half, plate.y - plate.rim * up];
+    const [x, y] = [middle + side * half, plate.y - plate.rim * up];
     const label = setText(measure, text, style, x, y, side < 0 ? "left" : "right");
     const from: Point = [side < 0 ? label.x + label.width + 4 : label.x - 4, y - 3];
     const line: Mark = { kind: "rule", from, to: pointAt(plate, plate.rim * radius, turns), width: 0.5, grey: 0.35 };

@@ -1,0 +1,214 @@
+import { describe, expect, it } from "vitest";
+import type { Book } from "../../booklet/content/blocks.ts";
+import { bookOf } from "../../booklet/content/book.ts";
+import { jobOf } from "../../booklet/content/job.ts";
+import { forWall } from "../../booklet/content/wall.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
+import {
+  boxOf,
+  flattened,
+  type GroupMark,
+  type Mark,
+  type Page,
+  type RuleMark,
+  type TextMark,
+} from "../../booklet/layout/marks.ts";
+import { setInPages } from "../../booklet/layout/pages.ts";
+import { frameOf, type Paper, paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/paper.ts";
+import { insideFurniture } from "../../booklet/layout/running.ts";
+import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
+
+const { measure } = await openPrintShop();
+const edition = { version: "1.0.0", digest: "0123456789ab" };
+
+const pagesOf = (book: Book, paper: Paper): readonly Page[] => [...setInPages(book, paper, measure).pages()];
+
+function bookWith(head: Head, parts: readonly ("reading" | "drawings")[]): Book {
+  return bookOf(head, edition, { from: 2, to: 400, parts, degreeTables: [] });
+}
+
+/** The drawings of plates among pages. */
+function platesOn(pages: readonly Page[]): readonly GroupMark[] {
+  return pages
+    .flatMap(({ marks }) => marks)
+    .filter((mark): mark is GroupMark => mark.kind === "group" && mark.role === "Figure" && /^Plate /.test(mark.alt ?? ""));
+}
+
+type Point = readonly [number, number];
+
+const near = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** The circles of a drawing, counted from its dots alone: radius to the number of places where a hole is drawn. */
+function circlesDrawn(marks: readonly Mark[], middle: Point): ReadonlyMap<number, number> {
+  const places = new Map<number, Set<string>>();
+  for (const mark of flattened(marks)) {
+    if (mark.kind !== "dots") continue;
+    for (const at of mark.at) {
+      const radius = Math.round(near(at, middle) * 10) / 10;
+      places.set(radius, (places.get(radius) ?? new Set()).add(at.map((each) => each.toFixed(2)).join(" ")));
+    }
+  }
+  return new Map([...places].map(([radius, at]) => [radius, at.size]));
+}
+
+/** The rim is the largest thing that is as wide as it is high. */
+function rimOf(marks: readonly Mark[]): { readonly middle: Point; readonly radius: number } {
+  const rounds = [...flattened(marks)].flatMap((mark) => {
+    if (mark.kind !== "shape" || mark.stroke?.width !== 1.4) return [];
+    const [left, top, right, bottom] = mark.box;
+    return Math.abs(right - left - (bottom - top)) < 0.01
+      ? [{ middle: [(left + right) / 2, (top + bottom) / 2] as Point, radius: (right - left - 1.4) / 2 }]
+      : [];
+  });
+  const [rim] = rounds.sort((a, b) => b.radius - a.radius);
+  return rim ?? expect.fail("there is no rim");
+}
+
+/** The circle that a number says it is of: that to which its line leads, or in whose gap it stands. */
+function circleNumbered(text: TextMark, marks: readonly Mark[], middle: Point): number | null {
+  const drawn = circlesDrawn(marks, middle);
+  const holesAt = (radius: number, within: number) => {
+    const [found] = [...drawn]
+      .filter(([each]) => Math.abs(each - radius) <= within)
+      .sort(([a], [b]) => Math.abs(a - radius) - Math.abs(b - radius));
+    return found?.[1] ?? null;
+  };
+  const [left, top, right, bottom] = boxOf(text) as readonly [number, number, number, number];
+  const line = [...flattened(marks)].find(
+    (mark): mark is RuleMark =>
+      mark.kind === "rule" &&
+      mark.width < 0.5 &&
+      mark.from[1] > top - 2 &&
+      mark.from[1] < bottom + 2 &&
+      Math.min(Math.abs(mark.from[0] - right), Math.abs(mark.from[0] - left)) < 4,
+  );
+  if (line !== undefined) return holesAt(near(line.to, middle), 0.2);
+  const radius = near([(left + right) / 2, (top + bottom) / 2], middle);
+  return radius < rimOf(marks).radius ? holesAt(radius, 4) : null;
+}
+
+/** What is wrong with the numbers of a drawing that should have these circles. */
+function faultsOf({ marks }: GroupMark, circles: readonly number[], least: number) {
+  const { middle } = rimOf(marks);
+  const numbers = [...flattened(marks)].filter((mark): mark is TextMark => mark.kind === "text" && /^\d+$/.test(mark.text));
+  const rightly = numbers.filter((text) => circleNumbered(text, marks, middle) === Number(text.text));
+  return {
+    notDrawn: circles.filter((holes) => ![...circlesDrawn(marks, middle).values()].includes(holes)),
+    notNumbered: circles.filter((holes) => !rightly.some(({ text }) => text === String(holes))),
+    tooSmall: numbers.filter(({ size }) => size < least).map(({ text }) => text),
+  };
+}
+
+const right = { notDrawn: [], notNumbered: [], tooSmall: [] };
+
+/** The circles of the face that a drawing is of, by what it says in words. */
+function circlesIn(head: Head, { alt = "" }: GroupMark): readonly number[] {
+  const faces = head.plates.flatMap(({ name, faces }) =>
+    faces.map((face) => ({ name: face.name === null ? name : `${name} ${face.name}`, face })),
+  );
+  const found = faces.filter(({ name }) => alt.startsWith(`Plate ${name} `));
+  return found.sort((a, b) => b.name.length - a.name.length)[0]?.face.circles ?? expect.fail(`no plate is meant by ${alt}`);
+}
+
+const withPlates = readyHeads.filter(({ plates }) => plates.length > 0);
+
+describe("every circle drawn bears its number, no smaller than a note of its paper", () => {
+  it.each(paperNames.flatMap((name) => withPlates.map((head) => [name, head.id, head] as const)))("%s: %s", (name, _, head) => {
+    const paper = paperNamed(name);
+    const drawn = platesOn(pagesOf(bookWith(head, ["reading", "drawings"]), paper));
+    expect(drawn.length).toBe(1 + head.plates.flatMap(({ faces }) => faces).length);
+    for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
+  });
+
+  it.each(wallPaperNames)("on the wall on %s", (name) => {
+    const paper = wallPaperNamed(name);
+    for (const head of withPlates) {
+      const drawn = platesOn(pagesOf(forWall(bookWith(head, ["reading"])), paper));
+      expect(drawn.length).toBe(1);
+      for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
+    }
+  });
+
+  it.each(paperNames)("on the sheets of jobs on %s, wherever the far arm stands", (name) => {
+    const paper = paperNamed(name);
+    for (const head of withPlates) {
+      const inOrder = [7, 9, 13, 27, 33, 36, 43, 49, 51, 62, 66, 96, 127].filter((divisions) => {
+        const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
+        return setting !== undefined && setting.circle !== null && setting.method !== "compound" && setting.method !== "dial";
+      });
+      const arms = new Set<number>();
+      for (const divisions of inOrder) {
+        for (const plate of platesOn(pagesOf(jobOf(head, edition, { divisions }), paper))) {
+          expect(faultsOf(plate, circlesOfJob(head, divisions), paper.note)).toEqual(right);
+          const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
+          if (setting?.circle) arms.add(Math.floor((4 * setting.spaces) / setting.circle));
+        }
+      }
+      expect(arms.size).toBeGreaterThan(1);
+    }
+  });
+
+  it("of a plate with sixty circles too, of two holes and of ten thousand", () => {
+    const many = defineHead({
+      wormRatio: 40,
+      plates: [{ name: "many", circles: Array.from({ length: 60 }, (_, index) => index + 7) }],
+    });
+    const odd = defineHead({ wormRatio: 40, plates: [{ name: "odd", circles: [2, 3, 5, 10_000] }] });
+    for (const head of [many, odd]) {
+      for (const name of paperNames) {
+        const paper = paperNamed(name);
+        const drawn = platesOn(pagesOf(bookWith(head, ["drawings"]), paper));
+        expect(drawn.length).toBe(1);
+        for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
+      }
+    }
+  });
+});
+
+function circlesOfJob(head: Head, divisions: number): readonly number[] {
+  const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
+  const face = head.plates.find(({ name }) => name === setting?.plate)?.faces.find(({ name }) => name === setting?.face);
+  return face?.circles ?? [];
+}
+
+/** How much of each page is below all that stands on it, in parts of its height. */
+function whiteAtFoot(pages: readonly Page[], paper: Paper): readonly number[] {
+  return pages.map(({ marks }, index) => {
+    const { top, bottom } = insideFurniture(frameOf(paper, index + 1), paper);
+    const foots = [...flattened(marks)].flatMap((mark) => {
+      const box = boxOf(mark);
+      return box !== null && box[3] < bottom + 1 ? [box[3]] : [];
+    });
+    return (bottom - Math.max(top, ...foots)) / (bottom - top);
+  });
+}
+
+describe("drawings fill their pages", () => {
+  it.each(paperNames.flatMap((name) => withPlates.map((head) => [name, head.id, head] as const)))(
+    "%s: %s: no page of them is more than a third white",
+    (name, _, head) => {
+      const paper = paperNamed(name);
+      const [, ...pages] = pagesOf(bookWith(head, ["reading", "drawings"]), paper);
+      expect(Math.max(...whiteAtFoot(pages.slice(0, -1), paper))).toBeLessThan(1 / 3);
+    },
+  );
+
+  it("a4: three plates, the head and the trains stand on three pages", () => {
+    const [head] = readyHeads;
+    expect(pagesOf(bookWith(head as Head, ["drawings"]), paperNamed("a4")).length).toBe(1 + 3);
+  });
+
+  it.each(paperNames)("%s: the worked example is drawn larger than anything else on its page is high", (name) => {
+    for (const head of withPlates) {
+      const [, page] = pagesOf(bookWith(head, ["reading"]), paperNamed(name));
+      const heights = (page?.marks ?? []).flatMap((mark) => (mark.kind === "group" ? [heightOf(mark)] : []));
+      const [plate] = platesOn(page === undefined ? [] : [page]);
+      expect(plate === undefined ? 0 : heightOf(plate)).toBe(Math.max(...heights));
+    }
+  });
+});
+
+function heightOf({ marks }: GroupMark): number {
+  const boxes = [...flattened(marks)].flatMap((mark) => [boxOf(mark) ?? []].filter((box) => box.length === 4));
+  return Math.max(...boxes.map((box) => box[3] ?? 0)) - Math.min(...boxes.map((box) => box[1] ?? 0));
+}

@@ -28,6 +28,7 @@ export function anglesPart({ head, on }: Desk): Part | null {
   return {
     id: "angles",
     title: "Angles",
+    joins: true,
     rule: footRule(head, { method: "simple", angle: true, near: true }),
     blocks: [
       {

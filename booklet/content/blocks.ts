@@ -87,6 +87,13 @@ export interface HeadingBlock {
   readonly anchor?: string;
 }
 
+/** The title of a part that begins on a page already begun. */
+export interface OpeningBlock {
+  readonly kind: "opening";
+  readonly title: string;
+  readonly anchor: string;
+}
+
 /** A paragraph. */
 export interface ParagraphBlock {
   readonly kind: "paragraph";
@@ -150,6 +157,7 @@ export interface BlanksBlock {
 export type Block =
   | TableBlock
   | HeadingBlock
+  | OpeningBlock
   | ParagraphBlock
   | ListBlock
   | GridBlock
@@ -159,13 +167,15 @@ export type Block =
   | BlanksBlock
   | FigureBlock;
 
-/** A part of the book; it begins a new page. */
+/** A part of the book; it begins a new page, but where it may join the part before and saves one so. */
 export interface Part {
   /** Lower-case letters; also the anchor of its first page. */
   readonly id: string;
   readonly title: string;
   /** Set large in the running head where rows of the part must not be read as rows of another. */
   readonly mark?: string | null;
+  /** Whether it may begin on the last page of the part before it. */
+  readonly joins?: boolean;
   /** A sentence to be read before any row; repeated on every wall sheet. */
   readonly warning?: string;
   /** What is true of its rows, at the foot of its pages; left out, the rule of the book. */

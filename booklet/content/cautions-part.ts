@@ -5,6 +5,7 @@ export function cautionsPart(): Part {
   return {
     id: "cautions",
     title: "Cautions",
+    joins: true,
     blocks: [
       {
         kind: "paragraph",

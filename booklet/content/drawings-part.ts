@@ -13,7 +13,7 @@ export function drawingsPart(desk: Desk): Part | null {
   if (drawn.length === 0) return null;
   // Each heading has a name, by which the layout sees that a drawing that grows moves none of them.
   const blocks = drawn.map((block, at) => (block.kind === "heading" ? { ...block, anchor: anchorOf("drawing", at) } : block));
-  return { id: "drawings", title: "Plates and gear trains", blocks };
+  return { id: "drawings", title: "Plates and gear trains", joins: true, blocks };
 }
 
 /** What is what, with seven spaces set on a circle of 24. */

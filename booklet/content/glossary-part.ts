@@ -5,6 +5,7 @@ export function glossaryPart(): Part {
   return {
     id: "glossary",
     title: "Words",
+    joins: true,
     blocks: [
       {
         kind: "list",

@@ -18,6 +18,7 @@ export function indexPart({ head, counts, included }: Desk): Part {
   return {
     id: "index",
     title: "Index",
+    joins: true,
     blocks: [
       { kind: "heading", text: "By count: method and page" },
       {

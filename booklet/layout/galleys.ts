@@ -1,4 +1,4 @@
-import type { Block, ColumnsBlock, ParagraphBlock, Part } from "../content/blocks.ts";
+import type { Block, ColumnsBlock, OpeningBlock, ParagraphBlock, Part } from "../content/blocks.ts";
 import { blanksGalley } from "./blanks.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
@@ -18,6 +18,8 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
       return tableGalley(block, width, paper, measure);
     case "heading":
       return galley(headingSlugs(block.text, block.anchor, width, paper, measure));
+    case "opening":
+      return openingGalley(block, width, paper, measure);
     case "paragraph":
       return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
     case "grid":
@@ -57,6 +59,19 @@ export function titleGalley(
     space(paper.text * 0.4 * paper.closeness.gap, true),
     ...warned,
   ]);
+}
+
+/** The same for a part that begins on a page already begun, a rule above it. */
+function openingGalley({ title, anchor }: OpeningBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const rule: Slug = {
+    height: paper.text * 1.6,
+    keepWithNext: true,
+    anchor,
+    marks: (left, top) => [
+      { kind: "rule", from: [left, top + paper.text * 0.9], to: [left + width, top + paper.text * 0.9], width: 1.2 },
+    ],
+  };
+  return galley([rule, ...titleGalley({ title }, width, paper, measure).slugs]);
 }
 
 function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper, measure: Measure): Slug[] {

@@ -1,10 +1,9 @@
-import type { Book } from "../content/blocks.ts";
+import type { Book, Part } from "../content/blocks.ts";
 import type { Sheet } from "./filling-page.ts";
-import { ungrown } from "./growing.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
 import { frameOf, type Paper } from "./paper.ts";
-import { type PageNumbers, type PartSetter, type PartSize, partSetter } from "./part-setter.ts";
+import { type PageNumbers, type PartSetter, type PartSize, type PartSketch, partSetter } from "./part-setter.ts";
 import { furniture } from "./running.ts";
 
 /** A book whose page numbers are settled, with the places that can be gone to. */
@@ -36,32 +35,64 @@ export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook 
 
 /** Where everything comes to stand with the page numbers known so far. */
 interface Sketch extends Pick<SetBook, "headwords" | "anchors"> {
-  /** How each part is set. */
-  readonly sizes: readonly PartSize[];
+  /** The parts as they begin pages, those that join another within it, and how each is set. */
+  readonly parts: readonly (PartSize & { readonly part: Part })[];
 }
 
-function sketched({ parts }: Book, known: PageNumbers, setter: PartSetter): Sketch {
+function sketched(book: Book, known: PageNumbers, setter: PartSetter): Sketch {
   const headwords: string[] = [];
   const anchors = new Map<string, number>();
-  const sizes = parts.map((part) => {
-    const sketch = setter.sketch(part, headwords.length + 1, known);
+  const parts = inTurn(book, known, setter).map(({ part, sketch }) => {
     headwords.push(...sketch.sheets.map((sheet) => span(sheet.headwords)));
     for (const [name, page] of sketch.anchors) anchors.set(name, page);
-    return { paper: sketch.paper, grown: sketch.grown };
+    return { part, paper: sketch.paper, grown: sketch.grown };
   });
-  return { headwords, anchors, sizes };
+  return { headwords, anchors, parts };
+}
+
+interface SketchedPart {
+  readonly part: Part;
+  readonly first: number;
+  readonly sketch: PartSketch;
+}
+
+/** Each part on a page of its own, or with the part before where that saves a page. */
+function inTurn({ parts, sheetsStandAlone }: Book, known: PageNumbers, setter: PartSetter): readonly SketchedPart[] {
+  const found: SketchedPart[] = [];
+  let first = 1;
+  for (const part of parts) {
+    const alone: SketchedPart = { part, first, sketch: setter.sketch(part, first, known) };
+    const last = found.at(-1);
+    const together = last && part.joins && !last.part.mark && !sheetsStandAlone ? joined(last, part, known, setter) : undefined;
+    const saves = last && together && together.sketch.sheets.length < last.sketch.sheets.length + alone.sketch.sheets.length;
+    if (saves) found.pop();
+    const next = saves ? together : alone;
+    found.push(next);
+    first = next.first + next.sketch.sheets.length;
+  }
+  return found;
+}
+
+function joined(
+  { part, first }: SketchedPart,
+  { id, title, blocks }: Part,
+  known: PageNumbers,
+  setter: PartSetter,
+): SketchedPart {
+  const together: Part = { ...part, blocks: [...part.blocks, { kind: "opening", title, anchor: id }, ...blocks] };
+  return { part: together, first, sketch: setter.sketch(together, first, known) };
 }
 
 function* pagesOf(
   book: Book,
-  { headwords, anchors, sizes }: Sketch,
+  { headwords, anchors, parts }: Sketch,
   setter: PartSetter,
   paper: Paper,
   measure: Measure,
 ): Generator<Page> {
   let number = 0;
-  for (const [index, part] of book.parts.entries()) {
-    for (const sheet of setter.sheets(part, sizes[index] ?? { paper, grown: ungrown }, number + 1, anchors)) {
+  for (const { part, ...size } of parts) {
+    for (const sheet of setter.sheets(part, size, number + 1, anchors)) {
       number += 1;
       yield pageOf(sheet, number, headwords.length, book, paper, measure);
     }

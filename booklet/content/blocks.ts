@@ -8,6 +8,7 @@
  */
 
 import type { FigureBlock } from "./figure-blocks.ts";
+import type { SeriesBlock } from "./series-block.ts";
 
 /** A cell of a table; a link leads to an anchor. */
 export interface Cell {
@@ -156,6 +157,7 @@ export interface BlanksBlock {
 /** A piece of a part. */
 export type Block =
   | TableBlock
+  | SeriesBlock
   | HeadingBlock
   | OpeningBlock
   | ParagraphBlock

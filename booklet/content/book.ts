@@ -2,7 +2,7 @@ import { type Head, prepare } from "../../src/index.ts";
 import { counted, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import { anglesPart } from "./angles-part.ts";
-import type { Book, Running } from "./blocks.ts";
+import type { Book, Part, Running } from "./blocks.ts";
 import { cautionsPart } from "./cautions-part.ts";
 import { compoundPart } from "./compound-part.ts";
 import { degreesPart } from "./degrees-part.ts";
@@ -18,6 +18,8 @@ import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
 import { reachPart } from "./reach-part.ts";
 import { readingPart } from "./reading-part.ts";
+import { isReadHead } from "./readings.ts";
+import { readingsPart } from "./readings-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
 import { degreesPerTurn, ratioInWords } from "./words.ts";
@@ -37,6 +39,7 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   simple: simplePart,
   direct: directPart,
   dial: dialPart,
+  readings: readingsPart,
   geared: gearedPart,
   compound: compoundPart,
   impossible: impossiblePart,
@@ -56,19 +59,35 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     head,
     on,
     counts: headCounts(on, from, to, onProgress),
-    included: new Set(contents.parts),
+    included: sectionsIn(head, contents.parts),
     degreeTables: contents.degreeTables,
   };
-  const parts = partIds.filter((id) => desk.included.has(id)).flatMap((id) => writers[id](desk) ?? []);
+  const parts = partIds.filter((id) => contents.parts.includes(id)).flatMap((id) => writers[id](desk) ?? []);
   return {
     title: head.name,
     fileTitle: head.name,
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(head, edition),
-    parts: [titlePart(desk, edition, parts), ...parts],
+    parts: [titlePart(desk, edition, parts), ...(isReadHead(head) ? wordsAfterCautions(parts) : parts)],
     sheetsStandAlone: false,
   };
+}
+
+/** Few words are left of a head without plates: they stand on the page of the cautions. */
+function wordsAfterCautions(parts: readonly Part[]): readonly Part[] {
+  const words = parts.find(({ id }) => id === "glossary");
+  if (words === undefined || !parts.some(({ id }) => id === "cautions")) return parts;
+  const heading = { kind: "heading", text: words.title, anchor: words.id } as const;
+  return parts.flatMap((part) => {
+    if (part === words) return [];
+    return part.id === "cautions" ? [{ ...part, blocks: [...part.blocks, heading, ...words.blocks] }] : [part];
+  });
+}
+
+/** The parts that hold counts by name; among readings stand also those that are done from mark to mark. */
+function sectionsIn(head: Head, parts: readonly PartId[]): ReadonlySet<string> {
+  return new Set<string>([...parts, ...(isReadHead(head) && parts.includes("readings") ? ["simple", "dial"] : [])]);
 }
 
 /** What stands on every page of a head's book or sheet. */

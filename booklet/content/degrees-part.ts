@@ -1,69 +1,102 @@
-import { dialReadings, formatAngle, type Head } from "../../src/index.ts";
-import { arcUpTo, scaleColumns, signedSeconds } from "../../src/words/index.ts";
-import type { Block, Part } from "./blocks.ts";
+import { type Head, type NearBy, planJob } from "../../src/index.ts";
+import { cautionItem, offBy, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
+import type { Cell, Column, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
-import { type Desk, notPossible } from "./parts.ts";
+import type { Desk } from "./parts.ts";
 import { columnOf } from "./place-table.ts";
-import { anchorOf } from "./words.ts";
+import { type Positions, positionTables } from "./position-tables.ts";
+import { readColumns, toKnowOfReadings } from "./read-columns.ts";
+import { type ReadCount, toldAtMm, usualScale } from "./readings.ts";
+import type { SeriesBlock, SeriesTable } from "./series-block.ts";
+import { anchorOf, plateOf } from "./words.ts";
 
-/** Every position of chosen counts from one zero, by dial and ring. */
+/** Every position of chosen counts: by the scales of the head, or by its nearest holes where those come nearer. */
 export function degreesPart(desk: Desk): Part | null {
   const { head } = desk;
-  const degreeTables = tablesOf(desk);
-  if (degreeTables.length === 0 || (head.dial === null && head.ring === null)) return null;
+  const tables = positionTables(desk);
+  if (tables.length === 0) return null;
+  const read = tables.flatMap((table) => (table.by === "scales" ? [table.read] : []));
+  const holes = tables.filter((table) => table.by === "holes");
   return {
     id: "degrees",
-    title: "Degree tables",
+    title: "Every position, count by count",
     rule: footRule(head, { method: "simple", near: true }),
-    blocks: [
-      {
-        kind: "paragraph",
-        text: "Every position is from one zero: set dial and ring to 0 at position 1 and never set them back. Only the reading is rounded, so no error adds to the next; the last column says how far the reading leaves the work from its true place, + too far.",
-      },
-      ...degreeTables.map((divisions) => degreeTable(head, divisions)),
-    ],
+    blocks: [...(read.length === 0 ? [] : [readSeries(head, read)]), ...(holes.length === 0 ? [] : [holeSeries(desk, holes)])],
   };
 }
 
-/** The counts that have a table where none were named: on a head without plates those that nothing closes. */
-const usualTablesTo = 60;
+const position: Column = { head: "pos.", align: "right" };
 
-/** The counts that have a degree table in this book. */
-export function tablesOf(desk: Desk): readonly number[] {
-  const { head, degreeTables, included } = desk;
-  if (!included.has("degrees") || (head.dial === null && head.ring === null)) return [];
-  if (degreeTables !== null) return degreeTables;
-  if (head.plates.length > 0) return [];
-  return notPossible(desk)
-    .map(({ divisions }) => divisions)
-    .filter((divisions) => divisions <= usualTablesTo);
-}
-
-/** Every position of one count from one zero. */
-function degreeTable(head: Head, divisions: number): Block {
-  const table = dialReadings(head, divisions);
-  const by = table.worstDial ? "dial" : "ring";
-  const scales = scaleColumns(head, by);
-  const worst = Math.abs((table.worstDial ?? table.worstRing)?.arcSeconds ?? 0);
-  const off = worst === 0 ? "exact" : `no position over ${arcUpTo(worst)} off`;
+function readSeries(head: Head, counts: readonly ReadCount[]): SeriesBlock {
+  const all = counts.map((count) => ({ count, places: count.places() }));
+  const hasWholeTurns = all.some(({ places }) => places.some(({ wholeTurns }) => wholeTurns !== null));
+  const columns = readColumns(head, usualScale(head), hasWholeTurns);
   return {
-    kind: "table",
-    title: { anchor: anchorOf("degrees", divisions), text: `${divisions} divisions by the ${by}: ${off}` },
-    folds: true,
-    summary: `Positions of ${divisions} divisions`,
-    columns: [
-      { head: "position", align: "right", strong: true },
-      { head: "angle", align: "right" },
-      ...scales.map(columnOf),
-      { head: `error by\nthe ${by}`, align: "right" },
-    ],
-    rows: table.positions.map(({ tooth, angle, ...shown }) => ({
-      cells: [
-        { text: String(tooth) },
-        { text: formatAngle(angle) },
-        ...scales.map(({ cell }) => ({ text: cell(shown) })),
-        { text: signedSeconds(shown[by]?.errorArcSeconds ?? 0) },
-      ],
+    kind: "series",
+    summary: "Every position by dial and ring",
+    toKnow: toKnowOfReadings(head),
+    columns: [position, ...columns.map(({ column }) => column)],
+    tables: all.map(({ count, places }) => ({
+      ...headed(count.divisions, readNotes(count, head)),
+      rows: places.map((place) => ({ cells: [{ text: String(place.tooth) }, ...columns.map(({ cell }) => cell(place))] })),
     })),
   };
 }
+
+/** How far off the worst place is; and what is unusual about the way. */
+function readNotes({ by, worstArcSeconds, teethPerMove }: ReadCount, head: Head): readonly string[] {
+  const off = worstArcSeconds === 0 ? "exact" : offAtMost(worstArcSeconds);
+  return [
+    ...(by === usualScale(head) ? [off] : [`${off}, set by the ${by}`]),
+    ...(teethPerMove === 1 ? [] : [`in this order, ${teethPerMove} times round`]),
+  ];
+}
+
+function offAtMost(arcSeconds: number): string {
+  return `off by ${offBy(arcSeconds, { mm: toldAtMm, unit: "mm" })} at most`;
+}
+
+function headed(divisions: number, notes: readonly string[]): Pick<SeriesTable, "title" | "anchor" | "headword" | "notes"> {
+  return { title: `${divisions} divisions`, anchor: anchorOf("degrees", divisions), headword: String(divisions), notes };
+}
+
+/** Of the places by holes: how to go on from the one before, and where that stands. */
+const holeKeys: readonly PlaceColumn["key"][] = ["go-turns", "go-spaces", "hole", "dial-turns", "dial", "dial-line", "ring"];
+
+type ByHoles = Extract<Positions, { readonly by: "holes" }>;
+
+function holeSeries({ head, on }: Desk, tables: readonly ByHoles[]): SeriesBlock {
+  const all = tables.map(({ divisions, setting }) => {
+    const plan = planJob(on, { divisions }, { setting });
+    if (!plan.planned) throw new Error(`turns-and-holes is at fault, please report it: ${divisions} has holes and no places`);
+    const columns = placeColumns(plan, head).filter(({ key }) => holeKeys.includes(key));
+    const rows = plan.places.map((place) => ({
+      cells: [{ text: String(place.tooth) }, ...columns.map(({ cell }): Cell => ({ text: cell(place) }))],
+    }));
+    return { columns, table: { ...headed(divisions, holeNotes(head, setting)), rows } };
+  });
+  return {
+    kind: "series",
+    summary: "Every position by the nearest holes",
+    toKnow: toKnowOfHoles,
+    columns: [position, ...(all[0]?.columns ?? []).map(onAnyCircle)],
+    tables: all.map(({ table }) => table),
+  };
+}
+
+/** The circle is named over each table and not over its columns. */
+function onAnyCircle(column: PlaceColumn): Column {
+  return columnOf({ ...column, head: column.head.replace(/ of \d+$/, ""), sets: column.sets || column.key === "hole" });
+}
+
+function holeNotes(head: Head, setting: NearBy<"nearest-hole">): readonly string[] {
+  return [`circle of ${setting.circle}, plate ${plateOf(head, setting)}`, offAtMost(setting.worstArcSeconds)];
+}
+
+const toKnowOfHoles = `At position 1 the pin stands in hole 0 of the circle named; holes are numbered the way the crank goes. Go on by the turns and spaces of each line: they differ, so set the arms anew or count. ${[
+  cautionItem({ code: "stop-pin", stands: "in" }),
+  cautionItem({ code: "one-way", hand: "crank", to: "hole" }),
+  cautionItem({ code: "lock-spindle" }),
+]
+  .map(({ text }) => text)
+  .join(" ")}`;

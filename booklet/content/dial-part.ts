@@ -3,6 +3,7 @@ import type { Part, Row } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 import { sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
@@ -11,7 +12,7 @@ import { anchorOf } from "./words.ts";
 export function dialPart(desk: Desk): Part | null {
   const { dial } = desk.head;
   const counts = doneBy(desk, "dial");
-  if (dial === null || counts.length === 0) return null;
+  if (dial === null || counts.length === 0 || isReadHead(desk.head)) return null;
   const block = anyBlock(counts.map(({ setting }) => setting));
   return {
     id: "dial",

@@ -12,6 +12,7 @@ import {
   type SettingBy,
 } from "../../src/index.ts";
 import { kindWords } from "../../src/words/index.ts";
+import { isReadHead, type ReadCount, readCount } from "./readings.ts";
 import type { BookSection } from "./sections.ts";
 
 /** A proved setting by one method. */
@@ -22,6 +23,8 @@ interface EveryCount {
   readonly divisions: number;
   /** The part where it is printed. */
   readonly section: BookSection;
+  /** How a head that is set by readings sets it; null on other heads, and where its places would run into each other. */
+  readonly read: ReadCount | null;
   /** Every simple setting, where there is one: all owned circles that close. */
   readonly simple: readonly ProvedBy<"simple">[];
 }
@@ -61,13 +64,15 @@ export function headCounts(
 function done(on: PreparedHead, divisions: number, simple: EveryCount["simple"], setting: Setting): CountBy<Method> {
   // A simple one is among those that were walked before.
   if (setting.method !== "simple") walked(setting, on);
-  return { divisions, section: kindWords[kindOf(setting)].section, simple, setting };
+  const read = isReadHead(on.head) ? readCount(on, divisions, []) : null;
+  return { divisions, section: kindWords[kindOf(setting)].section, read, simple, setting };
 }
 
 function notDone(on: PreparedHead, divisions: number, simple: EveryCount["simple"]): HeadCount {
   const answer = indexDivisions(on, divisions);
   if (answer.exact) return done(on, divisions, simple, answer.settings[0]);
-  return { divisions, section: "impossible", simple, setting: null, answer };
+  const read = isReadHead(on.head) ? readCount(on, divisions, answer.near) : null;
+  return { divisions, section: read === null ? "impossible" : "readings", read, simple, setting: null, answer };
 }
 
 function isSimple(setting: Setting): setting is ProvedBy<"simple"> {

@@ -1,10 +1,10 @@
 import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
 import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
 import type { Cell, Column, Part, Row } from "./blocks.ts";
-import { tablesOf } from "./degrees-part.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
+import { positionTables } from "./position-tables.ts";
 import { sectionWords } from "./sections.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
@@ -13,7 +13,7 @@ import { anchorOf } from "./words.ts";
 export function impossiblePart(desk: Desk): Part | null {
   const counts = notPossible(desk);
   if (counts.length === 0) return null;
-  const tables = new Set(tablesOf(desk));
+  const tables = new Set(positionTables(desk).map(({ divisions }) => divisions));
   const ways = waysThere(counts);
   return {
     id: "impossible",

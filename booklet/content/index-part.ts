@@ -1,11 +1,14 @@
 import { ownedCircles } from "../../src/index.ts";
 import type { Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 import { sectionWords } from "./sections.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 /** Where each count is, and which counts each circle does. */
-export function indexPart({ head, counts, included }: Desk): Part {
+export function indexPart({ head, counts, included }: Desk): Part | null {
+  // Its counts stand in order, each with its readings in one row.
+  if (isReadHead(head)) return null;
   const byCircle = ownedCircles(head).map((circle) => ({
     name: `${circle.holes}`,
     plate: plateOf(head, circle),

@@ -9,6 +9,7 @@ export const partIds = [
   "simple",
   "direct",
   "dial",
+  "readings",
   "geared",
   "compound",
   "impossible",
@@ -40,9 +41,9 @@ export function doneBy<M extends Method>({ counts }: Pick<Desk, "counts">, metho
   return counts.filter((count): count is CountBy<M> => count.setting?.method === method);
 }
 
-/** The counts that nothing closes. */
+/** The counts that nothing closes, and no scale sets place by place where the head is set so. */
 export function notPossible({ counts }: Pick<Desk, "counts">): readonly CountNotPossible[] {
-  return counts.filter((count): count is CountNotPossible => count.setting === null);
+  return counts.filter((count): count is CountNotPossible => count.setting === null && count.section === "impossible");
 }
 
 /** Writes one part, or nothing where this head has nothing for it. */

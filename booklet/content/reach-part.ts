@@ -2,28 +2,41 @@ import { counted, listed } from "../../src/words/index.ts";
 import type { Block, GridBlock, Part } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { type BookSection, bookSections, sectionWords } from "./sections.ts";
+import { isReadHead } from "./readings.ts";
+import { type BookSection, bookSections, type SectionWords, sectionWords } from "./sections.ts";
 import { anchorOf } from "./words.ts";
 
 /** What the head can do at a glance, and where it lets one down. */
-export function reachPart({ counts, included }: Desk): Part {
+export function reachPart({ head, counts, included }: Desk): Part {
+  const said = isReadHead(head) ? readWords : sectionWords;
   const sections = bookSections.filter((section) => counts.some((count) => count.section === section));
   const grid: GridBlock = {
     kind: "grid",
     summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions}, marked by how it is done`,
-    key: sections.map((section) => ({ look: sectionWords[section].look, text: keyLine(counts, section) })),
+    key: sections.map((section) => ({ look: said[section].look, text: keyLine(counts, section, said) })),
     cells: counts.map(({ divisions, section }) => ({
       text: String(divisions),
-      look: sectionWords[section].look,
+      look: said[section].look,
       ...(included.has(section) ? { link: anchorOf(section, divisions) } : {}),
     })),
   };
-  return { id: "reach", title: "What this head can do", blocks: [...traps(counts), grid] };
+  return { id: "reach", title: "What this head can do", blocks: [...(isReadHead(head) ? [] : traps(counts)), grid] };
 }
 
-function keyLine(counts: readonly HeadCount[], section: BookSection): string {
+/** What is said of a section beside the grid. */
+type Said = Readonly<Record<BookSection, Pick<SectionWords, "look" | "done">>>;
+
+/** On a head that is set by readings what stands out is what falls on marks. */
+const readWords: Said = {
+  ...sectionWords,
+  simple: { look: "reversed", done: "in whole turns of the handwheel" },
+  dial: { look: "framed", done: "from mark to mark of the dial" },
+  readings: { look: "plain", done: sectionWords.readings.done },
+};
+
+function keyLine(counts: readonly HeadCount[], section: BookSection, said: Said): string {
   const found = counts.filter((count) => count.section === section).length;
-  return `${counted(found, "count")} of ${counts.length} ${sectionWords[section].done}`;
+  return `${counted(found, "count")} of ${counts.length} ${said[section].done}`;
 }
 
 /** How far even counts are looked at for one that is missing among those that are done. */

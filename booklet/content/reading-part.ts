@@ -14,6 +14,7 @@ import { armsInWords } from "./arms.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { PlateFigure } from "./figure-blocks.ts";
 import type { Desk } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 import { bookSections, sectionWords } from "./sections.ts";
 import { circlesAndDiameters, degreesPerTurn, plateOf } from "./words.ts";
 
@@ -24,7 +25,12 @@ export function readingPart(desk: Desk): Part {
   return {
     id: "reading",
     title: "How to read it",
-    blocks: [...(example ? worked(head, example) : byReadings(head)), ...habits(head), ...marksUsed(desk)],
+    blocks: [
+      ...(example ? worked(head, example) : byReadings(head)),
+      ...habits(head),
+      // Where every count is read off scales no row has a mark.
+      ...(isReadHead(head) ? [] : marksUsed(desk)),
+    ],
   };
 }
 
@@ -105,7 +111,7 @@ function byReadings(head: Head): Block[] {
       ? `ring ${readingShort(reading, scale)}`
       : `${counted(reading.turns, "turn")}, dial ${readingShort(reading, scale)}`;
   };
-  const example = `From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero, as the degree tables print it. Never add one rounded step to the last: the errors would add up.`;
+  const example = `From zero, position 2 is at ${at(second)}; position 3 at ${at(third)}. Every position is read from the one zero. Never add one rounded step to the last: the errors would add up.`;
   return [
     {
       kind: "paragraph",
@@ -116,11 +122,36 @@ function byReadings(head: Head): Block[] {
       kind: "paragraph",
       text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns for one division. ${scale === null ? "" : example}`,
     },
+    ...(isReadHead(head) ? [{ kind: "list", items: stepsOf(head) } as const] : []),
+  ];
+}
+
+/** A job by readings, from the zero to where it was broken off. */
+function stepsOf({ dial, ring }: Head): readonly { readonly term: string; readonly text: string }[] {
+  const scales = [...(dial ? ["dial"] : []), ...(ring ? ["ring"] : [])].join(" and ");
+  const [read, resume] =
+    dial === null
+      ? ["Turn on to the ring’s reading of the next position.", "The ring says where you stand"]
+      : [
+          "Turn on to the dial’s reading of the next position. Its turns say how often the zero of the dial has come round.",
+          ring === null
+            ? "The dial says where in its turn you stand"
+            : "The ring says in which turn you stand, the dial where in it",
+        ];
+  return [
+    {
+      term: "1",
+      text: `Bring the work to its first position, coming to it the way you will turn. Set ${scales} to 0 there, and leave them so until the last cut.`,
+    },
+    { term: "2", text: `Unlock the spindle. ${read} Lock the spindle. Cut.` },
+    { term: "3", text: "The same again for each position, every reading from the one zero." },
+    { term: "4", text: `Broken off? ${resume}: look that up among the positions of the count.` },
   ];
 }
 
 /** What keeps a job right, whatever the count. */
 function habits(head: Head): Block[] {
+  const { ring } = head;
   const plates = head.plates.length > 0;
   const [hand, place] = plates ? ["crank", "hole"] : ["handwheel", "mark"];
   return [
@@ -138,7 +169,9 @@ function habits(head: Head): Block[] {
           term: "Check",
           text: plates
             ? "Each row says when the pin is back in its start hole, and what the ring then reads."
-            : "A quarter and half way round, look at the ring: it must read what the table prints.",
+            : ring === null
+              ? "Count the cuts at a quarter and half way round."
+              : "A quarter and half way round, look at the ring: it must read what the table prints.",
         },
         { term: "Ratio", text: `Not sure of the head? ${turnCount(head, hand ?? "")} If not, this book is for another head.` },
       ],

@@ -2,7 +2,7 @@ import { kindWords, type Section } from "../../src/words/index.ts";
 import type { Look } from "./blocks.ts";
 
 /** Where a count stands in the book: among those done in the same way, or among those that nothing closes. */
-export type BookSection = Section | "impossible";
+export type BookSection = Section | "readings" | "impossible";
 
 /** What a book says of a section wherever it speaks of it. */
 export interface SectionWords {
@@ -61,6 +61,14 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
     done: "with two moves on two circles only",
     pointer: "needs two circles",
     running: "TWO MOVES",
+  },
+  readings: {
+    mark: "R",
+    meaning: "readings: each position by itself from one zero, as near as the scale shows it",
+    look: "framed",
+    done: "by readings, each position by itself from one zero",
+    pointer: "by readings",
+    running: null,
   },
   impossible: {
     mark: "×",

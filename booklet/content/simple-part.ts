@@ -3,6 +3,7 @@ import type { Part, Row, TableBlock } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 import { sectionWords } from "./sections.ts";
 import {
   anyBlock,
@@ -26,7 +27,9 @@ const wholeTurns = "Whole turns of the handwheel: after each move its dial stand
  * The main table: each count in order. Those that simple indexing does have their setting; the
  * others stand in their place and point to the part that has them.
  */
-export function simplePart({ head, counts, included }: Desk): Part {
+export function simplePart({ head, counts, included }: Desk): Part | null {
+  // There every count has its readings, whole turns of the handwheel among them.
+  if (isReadHead(head)) return null;
   return {
     id: "simple",
     title: "Counts by simple indexing",

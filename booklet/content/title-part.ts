@@ -1,8 +1,9 @@
 import type { Head, Scale } from "../../src/index.ts";
-import { counted, mixed, plateWithCircles } from "../../src/words/index.ts";
+import { arcUpTo, counted, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 import type { BookSection } from "./sections.ts";
 import { degreesPerTurn, ratioInWords } from "./words.ts";
 
@@ -23,7 +24,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     {
       kind: "paragraph",
       style: "small",
-      text: `Turns & Holes, edition ${edition.version}, counts ${from} to ${to}, inputs ${edition.digest}. Every setting in it was turned through all its moves on a model of the mechanism (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`,
+      text: `Turns & Holes, edition ${edition.version}, counts ${from} to ${to}, inputs ${edition.digest}. ${proved(head)}`,
     },
     {
       kind: "paragraph",
@@ -38,28 +39,55 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
 /** The ratio, large, and how many counts are done by what. */
 function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
   const many = (sections: readonly BookSection[]) => counts.filter(({ section }) => sections.includes(section)).length;
-  const ways = [
-    { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
-    { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
-    { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
-    { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
-  ];
+  const ways = isReadHead(head)
+    ? [
+        { head: "ON THE MARKS", figure: many(["simple", "direct", "dial"]), under: "counts, exact" },
+        { head: "FROM ONE ZERO", figure: many(["readings"]), under: `counts, within ${withinAtMost(counts)}` },
+        { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
+      ]
+    : [
+        { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
+        { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
+        { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
+        { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
+      ];
   return [
     { head: "WORM RATIO", figure: ratioInWords(head.wormRatio).replaceAll(" ", ""), under: `${degreesPerTurn(head)} a turn` },
     ...ways.filter(({ figure }) => figure > 0).map((way) => ({ ...way, figure: String(way.figure) })),
   ];
 }
 
+/** How far the worst position of any count that is read off is from its place. */
+function withinAtMost(counts: Desk["counts"]): string {
+  return arcUpTo(Math.max(0, ...counts.map(({ read }) => read?.worstArcSeconds ?? 0)));
+}
+
+/** How what is printed was proved. */
+function proved(head: Head): string {
+  const tried = "was turned through all its moves on a model of the mechanism";
+  return isReadHead(head)
+    ? `Every count from mark to mark ${tried} (handwheel, worm, spindle, in exact fractions) before it was printed; every other position is read off the scales from one exact zero.`
+    : `Every setting in it ${tried} (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`;
+}
+
+/** What the owner described; of what there is none, only what a reader would look for. */
 function equipment(head: Head): { term: string; text: string }[] {
+  const { plates, directPlates, gears, ring, dial } = head;
   return [
-    ...head.plates.map((plate) => ({ term: "Plate", text: plateWithCircles(plate) })),
-    ...head.directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
-    ...(head.plates.length === 0 ? [{ term: "Plates", text: "none" }] : []),
-    { term: "Change gears", text: head.gears.length === 0 ? "none" : head.gears.join(" ") },
-    { term: "Gearing", text: gearingInWords(head) },
+    ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles(plate) })),
+    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
+    ...(plates.length === 0 ? [] : plateWorkings(head, gears)),
+    ...(ring === null && plates.length > 0 ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
+    ...(dial === null && plates.length > 0 ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),
+  ];
+}
+
+/** What turns a plate, or holds it by a second circle. */
+function plateWorkings(head: Head, gears: readonly number[]): { term: string; text: string }[] {
+  return [
+    { term: "Change gears", text: gears.length === 0 ? "none" : gears.join(" ") },
+    ...(gears.length === 0 ? [] : [{ term: "Gearing", text: gearingInWords(head) }]),
     { term: "Rear pin", text: head.rearPin ? "yes: compound indexing can be done" : "none" },
-    { term: "Ring", text: scaleInWords(head.ring) },
-    { term: "Dial", text: scaleInWords(head.dial) },
   ];
 }
 

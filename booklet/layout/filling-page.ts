@@ -69,6 +69,13 @@ export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch
   const draw = (marks: Mark[], slug: Slug, left: number, top: number) => {
     if (!sketch) marks.push(...slug.marks(left, top));
   };
+  const note = ({ anchor, headword }: Slug, at: number) => {
+    if (anchor !== undefined) {
+      anchors.set(anchor, number);
+      sheet.marks.push({ kind: "anchor", name: anchor, y: at });
+    }
+    if (headword !== undefined) sheet.headwords.push(headword);
+  };
   const filled = () => (y - filledFrom) / (frame.bottom - filledFrom);
   const end = () => {
     sheet.filled = filled();
@@ -108,6 +115,7 @@ export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch
     column(slugs, indent) {
       let at = y;
       for (const slug of slugs) {
+        note(slug, at);
         draw(open, slug, frame.left + indent, at);
         at += slug.height;
       }
@@ -116,11 +124,7 @@ export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch
       y += height;
     },
     put(slug) {
-      if (slug.anchor !== undefined) {
-        anchors.set(slug.anchor, number);
-        sheet.marks.push({ kind: "anchor", name: slug.anchor, y });
-      }
-      if (slug.headword !== undefined) sheet.headwords.push(slug.headword);
+      note(slug, y);
       if (slug.blank && y === filledFrom) return;
       draw(open, slug, frame.left, y);
       y += slug.height;

@@ -8,6 +8,7 @@ import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { panelGalley, ruledGalley } from "./panel.ts";
 import type { Paper } from "./paper.ts";
+import { seriesGalley } from "./series.ts";
 import { type Galley, galley, type Slug, space } from "./slugs.ts";
 import { tableGalley } from "./table.ts";
 
@@ -16,6 +17,8 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
   switch (block.kind) {
     case "table":
       return tableGalley(block, width, paper, measure);
+    case "series":
+      return seriesGalley(block, width, paper, measure);
     case "heading":
       return galley(headingSlugs(block.text, block.anchor, width, paper, measure));
     case "opening":

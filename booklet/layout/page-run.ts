@@ -1,4 +1,5 @@
 import type { Part } from "../content/blocks.ts";
+import { runInColumns } from "./column-run.ts";
 import { emptyPage, type FillingPage, type Ground, type Sheet } from "./filling-page.ts";
 import type { Galley, Slug } from "./slugs.ts";
 
@@ -14,6 +15,10 @@ export function* runIntoPages(galleys: readonly Galley[], part: Part, ground: Gr
   const page = emptyPage(part, ground);
   page.name(part.id);
   for (const [index, { galley, slug, first }] of strips.entries()) {
+    if (galley.runs) {
+      if (first) yield* runInColumns(galley, galley.runs, page);
+      continue;
+    }
     if (galley.fold) {
       if (first) yield* runFolded(galley, galley.fold, page);
       continue;

@@ -11,6 +11,8 @@ export interface Slug {
   readonly blank?: boolean;
   /** Goes above it, unless it stands first under a head. */
   readonly between?: Slug;
+  /** Goes above it where it stands first in a column and goes on from the one before. */
+  readonly resumed?: readonly Slug[];
   /** What the head of the page says of its first and last strip: `51`, or `106–107`. */
   readonly headword?: string;
   /** Smaller ones that may stand for it where there is less room, the largest first. */
@@ -27,6 +29,8 @@ export interface Galley {
   readonly head: readonly Slug[];
   /** Columns that the strips run through on each page, and how far apart; left out, one. */
   readonly fold?: { readonly columns: number; readonly pitch: number };
+  /** Columns that the strips run down one after the other, from page to page. */
+  readonly runs?: { readonly columns: number; readonly pitch: number };
   /** Stands above all columns at the start, and what stands there where it goes on on another page. */
   readonly opening?: readonly Slug[];
   readonly continued?: readonly Slug[];

@@ -44,7 +44,8 @@ function titled({ text, anchor }: NonNullable<TableBlock["title"]>, width: numbe
   };
 }
 
-function headSlug(fitted: Fitted, paper: Paper, measure: Measure): Slug {
+/** The heads of columns under those of their groups, with the rule below them. */
+export function headSlug(fitted: Fitted, paper: Paper, measure: Measure): Slug {
   const style = headStyle(fitted.size, paper);
   const line = style.size * 1.15;
   const groups = groupsOf(fitted.columns);

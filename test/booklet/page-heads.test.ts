@@ -8,7 +8,7 @@ import { readyHeads } from "../../src/index.ts";
 
 const { measure } = await openPrintShop();
 const edition = { version: "1.0.0", digest: "0123456789ab" };
-const counted = /^(?:simple|direct|dial|geared|compound|impossible)0*(\d+)$/;
+const counted = /^(?:simple|direct|dial|readings|geared|compound|impossible|degrees)0*(\d+)$/;
 
 /** The counts whose rows begin on each page. */
 function countsByPage(anchors: ReadonlyMap<string, number>): ReadonlyMap<number, readonly number[]> {

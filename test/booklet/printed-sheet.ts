@@ -40,7 +40,8 @@ function figuresIn(lines: readonly string[]): readonly PrintedFigure[] {
   return heads.map((head, index) => ({ head, figure: figures[index] ?? "", under: under[index] ?? "" }));
 }
 
-interface PrintedColumn {
+/** A column by the right edge that its heads and cells are set to. */
+export interface PrintedColumn {
   readonly name: string;
   readonly right: number;
 }
@@ -107,7 +108,7 @@ function saidUnder(line: readonly Piece[]): PrintedPlace {
 }
 
 /** The cells of a line by their right edges. */
-function cellsOf(line: readonly Piece[], columns: readonly PrintedColumn[]): PrintedPlace {
+export function cellsOf(line: readonly Piece[], columns: readonly PrintedColumn[]): PrintedPlace {
   return Object.fromEntries(
     columns.flatMap(({ name, right }) => {
       const cell = line.find((piece) => Math.abs(piece.right - right) < 1);

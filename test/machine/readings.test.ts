@@ -226,7 +226,7 @@ describe("a rounded step added up over the whole work", () => {
           // The steps of a whole turn of the work are perSpindle · steps.
           const left = Number((at * perSpindle.d - perSpindle.n * steps) * 1_296_000n) / Number(perSpindle.n * steps);
           const scale = { marksPerTurn, vernierLines, figures: "marks" } as const;
-          expect(stepsAddedUp(scale, count, wormRatio)).toBeCloseTo(left, 9);
+          expect(stepsAddedUp(scale, count, ratio(wormRatio))).toBeCloseTo(left, 9);
         },
       ),
     );

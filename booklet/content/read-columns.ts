@@ -1,0 +1,46 @@
+import type { Head } from "../../src/index.ts";
+import { cautionItem, type ScaleColumn, scaleColumns, whole } from "../../src/words/index.ts";
+import type { Cell, Column } from "./blocks.ts";
+import { columnOf } from "./place-table.ts";
+import type { ReadPlace, ScaleName } from "./readings.ts";
+import { nothing } from "./setting-cells.ts";
+
+/** A column of places that are read off scales. */
+export interface ReadColumn {
+  readonly column: Column;
+  cell(place: ReadPlace): Cell;
+}
+
+/**
+ * The columns of what dial and ring show, in the order in which they are read; where a head without a
+ * dial is set by whole turns of its handwheel, those stand before its ring.
+ */
+export function readColumns(head: Head, by: ScaleName, hasWholeTurns: boolean): readonly ReadColumn[] {
+  const scales = scaleColumns(head, by).map(
+    (scale): ReadColumn => ({ column: readColumn(scale), cell: (place) => ({ text: scale.cell(place) }) }),
+  );
+  return head.dial === null && hasWholeTurns ? [wholeTurns, ...scales] : scales;
+}
+
+/** Without a head over several columns: turns and reading stand well apart, so that 12 and 3° are not read as 123°. */
+function readColumn(scale: ScaleColumn): Column {
+  const { group: _, ...column } = columnOf(scale);
+  return scale.key === "dial" && scale.head === "reads" ? { ...column, head: "dial" } : column;
+}
+
+const wholeTurns: ReadColumn = {
+  column: { head: "whole\nturns", align: "right", strong: true },
+  cell: ({ wholeTurns: turns }) => ({ text: turns === null ? nothing : whole(turns) }),
+};
+
+/** What must be known to set any place by a scale: the zero, the way to turn, what spoils the work. */
+export function toKnowOfReadings({ dial, ring, plates }: Head): string {
+  const scales = [...(dial ? ["dial"] : []), ...(ring ? ["ring"] : [])].join(" and ");
+  const hand = plates.length > 0 ? "crank" : "handwheel";
+  const said = [
+    cautionItem({ code: "never-add-steps" }),
+    cautionItem({ code: "one-way", hand, to: "mark" }),
+    cautionItem({ code: "lock-spindle" }),
+  ];
+  return `At position 1 set ${scales} to 0; their figures rise from there. ${said.map(({ text }) => text).join(" ")}`;
+}

@@ -109,7 +109,7 @@ function anglesTable(on: PreparedHead): Block {
       { head: "circle", group: "SET UP", align: "right", strong: true },
       { head: "turns", group: "CRANK", align: "right", strong: true },
       { head: "spaces", group: "CRANK", align: "right", strong: true },
-      { head: "enclose\nholes", group: "ARMS", align: "right" },
+      { head: "enclose\nholes", group: "ARMS", align: "right", spare: true },
       { head: "leaves the work", align: "right" },
     ],
     rows: anglesWithinATurn(on.head).flatMap((angle) => angleRow(on, angle)),

@@ -123,6 +123,10 @@ export interface GridBlock {
 /** Short entries side by side, each in parts that stand under each other. */
 export interface ColumnsBlock {
   readonly kind: "columns";
+  /** A heading, said again where the entries go on to another page. */
+  readonly title?: string;
+  /** What the entries are of, before the first; they are then as large as what the hand sets in a table. */
+  readonly lead?: string;
   readonly items: readonly { readonly parts: readonly string[]; readonly link?: string }[];
 }
 

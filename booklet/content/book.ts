@@ -4,6 +4,7 @@ import type { Edition } from "../edition.ts";
 import { anglesPart } from "./angles-part.ts";
 import type { Book, Part, Running } from "./blocks.ts";
 import { cautionsPart } from "./cautions-part.ts";
+import { circlesPart } from "./circles-part.ts";
 import { compoundPart } from "./compound-part.ts";
 import { degreesPart } from "./degrees-part.ts";
 import { dialPart } from "./dial-part.ts";
@@ -43,6 +44,7 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   geared: gearedPart,
   compound: compoundPart,
   impossible: impossiblePart,
+  circles: circlesPart,
   angles: anglesPart,
   degrees: degreesPart,
   drawings: drawingsPart,

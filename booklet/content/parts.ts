@@ -13,6 +13,7 @@ export const partIds = [
   "geared",
   "compound",
   "impossible",
+  "circles",
   "angles",
   "degrees",
   "drawings",

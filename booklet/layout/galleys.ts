@@ -1,11 +1,12 @@
-import type { Block, ColumnsBlock, OpeningBlock, ParagraphBlock, Part } from "../content/blocks.ts";
+import type { Block, OpeningBlock, ParagraphBlock, Part } from "../content/blocks.ts";
 import { blanksGalley } from "./blanks.ts";
+import { entriesGalley } from "./entries.ts";
 import { figureGalley } from "./figures.ts";
 import { gridGalley } from "./grid.ts";
 import { headingSlugs, lines } from "./lines.ts";
 import { listGalley } from "./list.ts";
-import type { Mark, Style } from "./marks.ts";
-import { type Measure, setText } from "./measure.ts";
+import type { Style } from "./marks.ts";
+import type { Measure } from "./measure.ts";
 import { panelGalley, ruledGalley } from "./panel.ts";
 import type { Paper } from "./paper.ts";
 import { seriesGalley } from "./series.ts";
@@ -28,7 +29,7 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
     case "grid":
       return gridGalley(block, width, paper, measure);
     case "columns":
-      return galley([...columns(block, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
+      return entriesGalley(block, width, paper, measure);
     case "panel":
       return panelGalley(block, width, paper, measure);
     case "ruled":
@@ -86,43 +87,4 @@ function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper,
     caution: { weight: "semibold", size: paper.text },
   };
   return lines(text, styles[style ?? "regular"], "P", width, paper, measure);
-}
-
-/** Entries side by side, in as many columns as fit, read across. */
-function columns({ items }: ColumnsBlock, width: number, paper: Paper, measure: Measure): Slug[] {
-  const size = paper.note + 0.5;
-  const styles: readonly Style[] = [
-    { weight: "bold", size },
-    { weight: "regular", size },
-    { weight: "regular", size, grey: 0.25 },
-  ];
-  const widths = styles.map((style, part) => Math.max(0, ...items.map(({ parts }) => measure(parts[part] ?? "", style))));
-  const gap = size * 0.5;
-  const entry = widths.reduce((sum, each) => sum + each + gap, 0);
-  const perRow = Math.max(1, Math.floor((width + size) / (entry + size)));
-  const pitch = (width + size) / perRow;
-  const height = size * 1.45;
-  const rows: Slug[] = [];
-  for (let start = 0; start < items.length; start += perRow) {
-    const row = items.slice(start, start + perRow);
-    rows.push({
-      height,
-      marks(left, top) {
-        return row.flatMap(({ parts, link }, at): Mark[] => {
-          let right = left + at * pitch;
-          const set = styles.map((style, part) => {
-            right += (widths[part] ?? 0) + gap;
-            const centred = part === 1;
-            const x = centred ? right - gap - (widths[part] ?? 0) / 2 : right - gap;
-            return setText(measure, parts[part] ?? "", style, x, top + height * 0.74, centred ? "center" : "right");
-          });
-          const marks: Mark[] = [{ kind: "group", role: "P", marks: set }];
-          if (link !== undefined)
-            marks.push({ kind: "link", x: left + at * pitch, y: top, width: entry, height, to: link, says: `count ${parts[0]}` });
-          return marks;
-        });
-      },
-    });
-  }
-  return rows;
 }

@@ -1,0 +1,78 @@
+import { describe, expect, it } from "vitest";
+import { bookletPdf } from "../../booklet/index.ts";
+import { defineHead, type Head, readyHeads, revolutions, type UnprovedSetting } from "../../src/index.ts";
+import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
+import { secondHand } from "./heads.ts";
+import { plateNamed } from "./plate-named.ts";
+import { linesOf, piecesOf } from "./read-pdf.ts";
+
+/** A count of the chart by circle with its move, read from the page alone. */
+interface Printed {
+  readonly plate: string;
+  /** Null where any circle serves. */
+  readonly circle: number | null;
+  readonly divisions: number;
+  readonly turns: number;
+  readonly spaces: number;
+}
+
+function printedOn(lines: readonly string[]): readonly Printed[] {
+  const found: Printed[] = [];
+  let plate = "";
+  let circle: number | null = null;
+  for (const line of lines) {
+    const heading = /^Plate ([^|]+)$/.exec(line);
+    if (heading) plate = heading[1] ?? "";
+    const pieces = line.split("|");
+    const lead = pieces.length % 2 === 1 && pieces.length > 1 ? pieces.shift() : undefined;
+    if (!pieces.every((piece, index) => (index % 2 === 0 ? /^\d+$/ : /^\d+ \+ \d+$/).test(piece)) || pieces.length < 2) continue;
+    if (lead !== undefined) circle = lead === "any circle" ? null : Number(lead);
+    for (let at = 0; at < pieces.length; at += 2) {
+      const [turns = 0, spaces = 0] = (pieces[at + 1] ?? "").split(" + ").map(Number);
+      found.push({ plate, circle, divisions: Number(pieces[at]), turns, spaces });
+    }
+  }
+  return found;
+}
+
+function settingOf({ plate, circle, divisions, turns, spaces }: Printed, head: Head): UnprovedSetting {
+  const ofMove = { teethPerMove: 1, wormRatio: head.wormRatio, spindlePerMove: revolutions(1, divisions) };
+  const crank =
+    circle === null
+      ? ({ turns, circle: null, plate: null, face: null, spaces: 0, armsEnclose: null } as const)
+      : { turns, circle, spaces, armsEnclose: spaces + 1, ...plateNamed(plate, head) };
+  return { ...ofMove, method: "simple", plateStopPin: "in", ...crank };
+}
+
+const half = defineHead({ id: "half", name: "Half", wormRatio: "81/2", plates: [{ name: "one", circles: [18, 20] }] });
+const heads = [...readyHeads.filter(({ plates }) => plates.length > 0), secondHand, half];
+
+describe("the chart by circle", () => {
+  it.each(heads.map((head) => [head.id, head] as const))("%s: every move closes on a circle of its plate", async (_, head) => {
+    const printed = printedOn((await piecesOf(await bookletPdf(head, { parts: ["circles"] }))).flatMap(linesOf));
+    expect(printed.length).toBeGreaterThan(10);
+    const wrong = printed.filter((each) => {
+      const setting = settingOf(each, head);
+      return !canBeSetUp(setting, head) || !closesOnBench(setting, head);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it.each(heads.map((head) => [head.id, head] as const))("%s: leaves out no count that the circle does", async (_, head) => {
+    const printed = printedOn((await piecesOf(await bookletPdf(head, { parts: ["circles"] }))).flatMap(linesOf));
+    const [n = 0, d = 1] = head.wormRatio.split("/").map(Number);
+    const wanted: string[] = [];
+    for (let count = 2; count <= 400; count += 1) {
+      // R ÷ count turns: whole, or so many spaces of a circle.
+      if (n % (d * count) === 0) wanted.push(`any ${count}`);
+      else
+        for (const { name, faces } of head.plates)
+          for (const face of faces)
+            for (const holes of face.circles)
+              if ((n * holes) % (d * count) === 0)
+                wanted.push(`${face.name === null ? name : `${name} ${face.name}`}/${holes} ${count}`);
+    }
+    const there = printed.map(({ plate, circle, divisions }) => `${circle === null ? "any" : `${plate}/${circle}`} ${divisions}`);
+    expect(there.sort()).toEqual(wanted.sort());
+  });
+});

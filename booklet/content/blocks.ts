@@ -184,6 +184,8 @@ export interface Part {
   readonly joins?: boolean;
   /** A sentence to be read before any row; repeated on every wall sheet. */
   readonly warning?: string;
+  /** What a sheet that stands alone says besides, under its warning: what its marks mean, and how a move is made. */
+  readonly alone?: string;
   /** What is true of its rows, at the foot of its pages; left out, the rule of the book. */
   readonly rule?: string;
   readonly blocks: readonly Block[];
@@ -192,6 +194,10 @@ export interface Part {
 /** What stands on every page. */
 export interface Running {
   readonly ratio: string;
+  /** What one turn of the crank or handwheel comes to. */
+  readonly turn: string;
+  /** With what gears, or that there are none; in ever fewer words. Stands in for the name of the head where that has no room. */
+  readonly gears: readonly string[];
   readonly plates: string;
   /** Stands in for `plates` where they are too many for the line. */
   readonly platesInShort: string;

@@ -97,7 +97,12 @@ export function runningOf(head: Head, { version, digest }: Edition): Running {
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const plates = head.plates.map(plateWithCircles).join("   ");
   return {
-    ratio: `${ratioInWords(head.wormRatio)}   ${degreesPerTurn(head)} a turn`,
+    ratio: ratioInWords(head.wormRatio),
+    turn: `${degreesPerTurn(head)} a turn`,
+    gears:
+      head.gears.length === 0
+        ? ["no gears"]
+        : [`with gears ${head.gears.join(" ")}`, `with ${counted(head.gears.length, "gear")}`],
     plates: plates === "" ? "no plates" : `Plates ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
     rule: footRule(head, { method: "simple" }),

@@ -1,10 +1,10 @@
 import type { Head } from "../../src/index.ts";
-import type { Block, Part, Row } from "./blocks.ts";
+import type { Block, Column, Part, Row } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import { sumOfTurns } from "./geared-part.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, crankCells, crankColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
@@ -19,11 +19,13 @@ export function compoundPart(desk: Desk): Part | null {
     title: "Counts that need two circles",
     mark: sectionWords.compound.running,
     rule: footRule(head, { method: "compound" }),
-    warning: "Every division here takes two moves. One move alone gives a wrong count.",
+    warning:
+      "Plate stop pin OUT: the rear pin holds the plate. Every division here takes two moves; one alone gives a wrong count.",
+    alone: `${keyTo(["compound"])} Crank: over the plate that the rear pin holds. Both: index pin in its hole, rear pin drawn, crank and plate turned together by the spaces of the rear circle; rear pin in again.`,
     blocks: [
       {
         kind: "paragraph",
-        text: "The crank alone: the rear pin holds the plate; turn by the turns and spaces, always forward. Crank and plate together: the index pin stays in its hole; draw the rear pin and turn both by its spaces on its own circle. Always in the order printed over the table. Check: both parts add up to the crank turns seen from the bench, over all moves.",
+        text: "The crank alone: the rear pin holds the plate; turn by the turns and spaces, always forward. Crank and plate together: the index pin stays in its hole; draw the rear pin, turn both by its spaces on its own circle, and let it in again. Always in the order printed over the table. Check: both parts add up to the crank turns seen from the bench, over all moves.",
       },
       ...orders.flatMap((order) => tableOf(head, counts, order, block)),
     ],
@@ -64,10 +66,16 @@ function tableOf(
       columns: [
         ...countColumns,
         ...(block ? [teethColumn] : []),
-        ...crankColumns.map((column) => ({ ...column, group: column.group === "SET UP" ? "SET UP" : crank })),
-        { head: "direction", group: both, align: "left", strong: true },
-        { head: "spaces", group: both, align: "right", strong: true },
-        { head: "rear circle", group: both, align: "right", strong: true },
+        ...setUpColumns,
+        ...inOrder<Column>(
+          direction,
+          moveColumns.map((column) => ({ ...column, group: crank })),
+          [
+            { head: "direction", group: both, align: "left", strong: true },
+            { head: "spaces", group: both, align: "right", strong: true },
+            { head: "rear circle", group: both, align: "right", strong: true },
+          ],
+        ),
         stepColumn,
         { head: "crank ± both = in all", group: "CHECK", align: "right", aside: "check {}" },
       ],
@@ -76,18 +84,26 @@ function tableOf(
   ];
 }
 
+/** Plate and circle; turns, spaces and arms. */
+const [setUpColumns, moveColumns] = [crankColumns.slice(0, 2), crankColumns.slice(2)];
+
+/** What the crank does alone and what both do together, in the order of work. */
+function inOrder<T>(direction: "with" | "against", crank: readonly T[], both: readonly T[]): readonly T[] {
+  return direction === "with" ? [...crank, ...both] : [...both, ...crank];
+}
+
 function compoundRow(head: Head, { divisions, setting }: CountBy<"compound">, block: boolean): Row {
   const { second } = setting;
+  const crank = crankCells(head, setting);
+  const both = [{ text: second.direction }, { text: String(second.spaces) }, { text: String(second.circle) }];
   return {
     anchor: anchorOf("compound", divisions),
     cells: [
       { text: String(divisions) },
       { text: sectionWords.compound.mark, reversed: true },
       ...(block ? [{ text: String(setting.teethPerMove) }] : []),
-      ...crankCells(head, setting),
-      { text: second.direction },
-      { text: String(second.spaces) },
-      { text: String(second.circle) },
+      ...crank.slice(0, setUpColumns.length),
+      ...inOrder(second.direction, crank.slice(setUpColumns.length), both),
       stepCell(divisions),
       { text: sumOfTurns(setting) },
     ],

@@ -4,7 +4,7 @@ import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
@@ -19,6 +19,7 @@ export function dialPart(desk: Desk): Part | null {
     title: "Counts by the dial",
     mark: sectionWords.dial.running,
     rule: footRule(desk.head, { method: "dial", several: block }),
+    alone: `${keyTo(["dial"])} Each move: the whole turns, the marks, the lines of the vernier. Read on from the mark you stand on; never bring the dial back to zero between moves.`,
     blocks: [
       {
         kind: "paragraph",

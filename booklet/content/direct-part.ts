@@ -2,7 +2,7 @@ import type { Part, Row } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
@@ -17,6 +17,7 @@ export function directPart(desk: Desk): Part | null {
     rule: footRule(desk.head, { method: "direct" }),
     warning:
       "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
+    alone: keyTo(["direct"]),
     blocks: [
       {
         kind: "table",

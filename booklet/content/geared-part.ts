@@ -13,7 +13,7 @@ import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
@@ -31,6 +31,7 @@ export function gearedPart(desk: Desk): Part | null {
     rule: footRule(head, { method: "differential" }),
     warning:
       "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row.",
+    alone: `${keyTo(["geared"])} Idlers change only the direction. Before cutting, turn the spindle round once: the plate must make the turns printed.`,
     blocks: [
       {
         kind: "paragraph",
@@ -101,7 +102,7 @@ function gearedRow(head: Head, { divisions, setting }: CountBy<"differential">, 
       stepCell(divisions),
       { text: sumOfTurns(setting) },
     ],
-    ...(gears.mayFoul === null ? {} : { notes: [`may foul: ${foulingWords(gears.mayFoul)}`] }),
+    ...(gears.mayFoul === null ? {} : { lines: [`may foul: ${foulingWords(gears.mayFoul)}`] }),
   };
 }
 

@@ -5,7 +5,7 @@ import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { positionTables } from "./position-tables.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
@@ -21,6 +21,7 @@ export function impossiblePart(desk: Desk): Part | null {
     mark: sectionWords.impossible.running,
     rule: footRule(desk.head, { method: "simple", near: true }),
     warning: warningOf(ways),
+    alone: aloneOf(desk.head, ways),
     blocks: [
       { kind: "paragraph", text: routes(desk.head, ways) },
       {
@@ -74,6 +75,15 @@ function warningOf(ways: readonly NearColumn[]): string {
   return `${none} The errors are those of the worst position: ${move}each set by itself from one zero.`;
 }
 
+/** What the mark and a near move mean. */
+function aloneOf({ rearPin, gears }: Head, ways: readonly NearColumn[]): string {
+  const key = keyTo(["impossible"]);
+  if (!ways.some(({ isMove }) => isMove)) return key;
+  const both = rearPin ? " A second circle (+ on, − back) is crank and plate together by the rear pin, stop pin OUT." : "";
+  const train = gears.length === 0 ? "" : " With gears: stop pin OUT.";
+  return `${key} Near move: turns + spaces of a circle by the crank, stop pin IN.${both}${train}`;
+}
+
 /** What remains, in order of effort. */
 function routes(head: Head, ways: readonly NearColumn[]): string {
   const remain = [
@@ -101,7 +111,7 @@ function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly N
       ...(tables.size === 0 ? [] : [tableCell(divisions, tables)]),
       { text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") },
     ],
-    ...(best?.moves === "equal" ? { notes: [`near move ${nearHow(best)}`] } : {}),
+    ...(best?.moves === "equal" ? { lines: [`near move ${nearHow(best)}`] } : {}),
   };
 }
 

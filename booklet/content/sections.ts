@@ -10,6 +10,8 @@ export interface SectionWords {
   readonly mark: string;
   /** What the mark means. */
   readonly meaning: string;
+  /** What the mark means, in the few words that a sheet for the wall has room for. */
+  readonly meaningInShort: string;
   /** How its counts look among all counts. */
   readonly look: Look;
   /** How its counts are done, after how many they are. */
@@ -25,6 +27,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   simple: {
     mark: markOf("simple"),
     meaning: "simple (also called plain): crank over a plate held by its stop pin",
+    meaningInShort: "the crank over a still plate, stop pin IN, no gears",
     look: "plain",
     done: "by simple indexing: plate and crank alone",
     pointer: "",
@@ -33,6 +36,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   direct: {
     mark: markOf("direct"),
     meaning: "direct: the plate on the spindle itself, worm out of mesh",
+    meaningInShort: "the direct plate, worm out of mesh",
     look: "underlined",
     done: "by the direct plate",
     pointer: "by the direct plate",
@@ -41,6 +45,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   dial: {
     mark: markOf("dial"),
     meaning: "handwheel: by the marks of the dial",
+    meaningInShort: "by the marks of the dial",
     look: "underlined",
     done: "by the marks of the dial",
     pointer: "by the dial",
@@ -49,6 +54,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   geared: {
     mark: markOf("geared"),
     meaning: "gears: differential indexing; stop pin out, change gears on",
+    meaningInShort: "gears on, stop pin OUT",
     look: "reversed",
     done: "with gears only",
     pointer: "needs gears",
@@ -57,6 +63,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   compound: {
     mark: markOf("compound"),
     meaning: "compound: two moves on two circles for each division",
+    meaningInShort: "two moves on two circles, stop pin OUT",
     look: "framed",
     done: "with two moves on two circles only",
     pointer: "needs two circles",
@@ -73,6 +80,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   impossible: {
     mark: "×",
     meaning: "cannot be done exactly with what this head has",
+    meaningInShort: "cannot be done exactly",
     look: "struck",
     done: "cannot be done exactly with what this head has",
     pointer: "cannot be done exactly",
@@ -82,6 +90,12 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
 
 /** All sections, in the order of the book. */
 export const bookSections = Object.keys(sectionWords) as readonly BookSection[];
+
+/** The marks of some sections with what each means, in a line: `S: … G: …`. */
+export function keyTo(sections: readonly BookSection[]): string {
+  const used = bookSections.filter((section) => sections.includes(section));
+  return used.map((section) => `${sectionWords[section].mark}: ${sectionWords[section].meaningInShort}.`).join(" ");
+}
 
 /** The letter of a section, which is that of its kinds. */
 function markOf(section: Section): string {

@@ -4,7 +4,7 @@ import { footRule } from "./foot-rule.ts";
 import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
-import { sectionWords } from "./sections.ts";
+import { keyTo, sectionWords } from "./sections.ts";
 import {
   anyBlock,
   countColumns,
@@ -34,6 +34,7 @@ export function simplePart({ head, counts, included }: Desk): Part | null {
     id: "simple",
     title: "Counts by simple indexing",
     rule: footRule(head, { method: "simple", several: anyBlock(counts.flatMap(({ simple }) => simple[0] ?? [])) }),
+    alone: aloneOf(head, counts),
     blocks: [
       {
         kind: "paragraph",
@@ -42,6 +43,14 @@ export function simplePart({ head, counts, included }: Desk): Part | null {
       simpleTable(head, counts, included),
     ],
   };
+}
+
+/** The marks on a sheet, and what is counted; on a head without a plate S means whole turns. */
+function aloneOf({ plates }: Head, counts: readonly HeadCount[]): string {
+  const isSimple = ({ simple }: HeadCount) => simple.length > 0;
+  const others = keyTo(counts.filter((count) => !isSimple(count)).map(({ section }) => section));
+  if (plates.length === 0) return `${sectionWords.simple.mark}: whole turns of the handwheel. ${others}`.trim();
+  return `${keyTo(counts.some(isSimple) ? ["simple"] : [])} ${others} The arms enclose the pin’s own hole, too.`.trim();
 }
 
 function simpleTable(head: Head, counts: readonly HeadCount[], included: ReadonlySet<string>): TableBlock {

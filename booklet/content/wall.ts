@@ -6,12 +6,51 @@ export const wallParts: readonly PartId[] = ["reading", "reach", "simple", "dire
 
 /** A book made over into sheets for the wall: what the hand sets, in large type, and what warns. */
 export function forWall(book: Book): Book {
-  return { ...book, sheetsStandAlone: true, parts: book.parts.filter(({ id }) => id !== "title").map(wallPart) };
+  return { ...book, sheetsStandAlone: true, parts: book.parts.filter(({ id }) => id !== "title").flatMap(wallPartsOf) };
 }
 
-function wallPart(part: Part): Part {
-  if (part.id === "reading") return part;
-  return { ...part, blocks: part.blocks.flatMap(wallBlock) };
+/** What stands under a heading of its own has sheets of its own: each then says what the heading says. */
+function wallPartsOf(part: Part): readonly Part[] {
+  if (part.id === "reading") return [part];
+  const parts = byHeading(part.blocks).flatMap(({ heading, blocks }): readonly Part[] => {
+    if (heading === null) return hasSheet(blocks) ? [{ ...part, blocks: blocks.flatMap(wallBlock) }] : [];
+    const warning = [part.warning, asSentence(heading), ...blocks.flatMap(warningIn)].filter((text) => text !== undefined);
+    return [{ ...part, warning: warning.join(" "), blocks: blocks.filter((block) => !isWarning(block)).flatMap(wallBlock) }];
+  });
+  return parts.map((each, index) => (index === 0 ? each : { ...each, id: `${each.id}${letters[index]}` }));
+}
+
+/** Anchors are letters, then digits. */
+const letters = "abcdefghijklmnopqrstuvwxyz";
+
+interface UnderHeading {
+  readonly heading: string | null;
+  readonly blocks: readonly Block[];
+}
+
+function byHeading(blocks: readonly Block[]): readonly UnderHeading[] {
+  const starts = blocks.flatMap((block, index) => (block.kind === "heading" ? [{ heading: block.text, index }] : []));
+  const ends = [...starts.slice(1).map(({ index }) => index), blocks.length];
+  return [
+    { heading: null, blocks: blocks.slice(0, starts[0]?.index) },
+    ...starts.map(({ heading, index }, at) => ({ heading, blocks: blocks.slice(index + 1, ends[at]) })),
+  ];
+}
+
+function hasSheet(blocks: readonly Block[]): boolean {
+  return blocks.flatMap(wallBlock).length > 0;
+}
+
+function isWarning(block: Block): boolean {
+  return block.kind === "paragraph" && block.style === "strong";
+}
+
+function warningIn(block: Block): readonly string[] {
+  return block.kind === "paragraph" && isWarning(block) ? [block.text] : [];
+}
+
+function asSentence(text: string): string {
+  return /[.:]$/.test(text) ? text : `${text}.`;
 }
 
 /** Explanations in running text stay in the book. */
@@ -20,6 +59,7 @@ function wallBlock(block: Block): readonly Block[] {
   return block.kind === "paragraph" && block.style === undefined ? [] : [block];
 }
 
+/** Columns that are not set go, or under the row where they warn; small notes stay in the book. */
 function wallTable({ columns, rows, ...table }: TableBlock): TableBlock {
   const stays = columns.map(({ aside, under }) => aside === undefined && under === undefined);
   return {
@@ -27,10 +67,11 @@ function wallTable({ columns, rows, ...table }: TableBlock): TableBlock {
     columns: columns.filter((_, index) => stays[index]),
     rows: rows.map(({ notes: _, ...row }) => {
       const under = row.cells.flatMap(({ text }, index) => columns[index]?.under?.replace("{}", text) ?? []);
+      const lines = [...(under.length === 0 ? [] : [under.join("  ·  ")]), ...(row.lines ?? [])];
       return {
         ...row,
         cells: row.cells.filter((__, index) => stays[index] !== false),
-        ...(under.length === 0 ? {} : { lines: [under.join("  ·  ")] }),
+        ...(lines.length === 0 ? {} : { lines }),
       };
     }),
   };

@@ -25,7 +25,10 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
     case "opening":
       return openingGalley(block, width, paper, measure);
     case "paragraph":
-      return galley([...paragraph(block, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
+      return galley([
+        ...paragraph(block, width, paper, measure),
+        space(paper.text * 0.5 * paper.closeness.gap, warns(block.style)),
+      ]);
     case "grid":
       return gridGalley(block, width, paper, measure);
     case "columns":
@@ -43,26 +46,20 @@ export function galleyOf(block: Block, width: number, paper: Paper, measure: Mea
   }
 }
 
-/** The title of a part and its warning. */
+/** The title of a part, its warning, and what a sheet needs to stand alone. */
 export function titleGalley(
-  { title, warning }: Pick<Part, "title" | "warning">,
+  { title, warning, alone }: Pick<Part, "title" | "warning" | "alone">,
   width: number,
   paper: Paper,
   measure: Measure,
 ): Galley {
   const style: Style = { weight: "bold", size: paper.text * 1.75 };
-  const warned: Slug[] =
-    warning === undefined
-      ? []
-      : [
-          ...paragraph({ kind: "paragraph", text: warning, style: "strong" }, width, paper, measure),
-          space(paper.text * 0.4 * paper.closeness.gap, true),
-        ];
-  return galley([
-    ...lines(title, style, "H1", width, paper, measure, true),
-    space(paper.text * 0.4 * paper.closeness.gap, true),
-    ...warned,
-  ]);
+  const under = [
+    ...(warning === undefined ? [] : paragraph({ kind: "paragraph", text: warning, style: "strong" }, width, paper, measure)),
+    ...(alone === undefined ? [] : paragraph({ kind: "paragraph", text: alone }, width, paper, measure)),
+  ];
+  const gap = space(paper.text * 0.4 * paper.closeness.gap, true);
+  return galley([...lines(title, style, "H1", width, paper, measure, true), gap, ...under, ...(under.length === 0 ? [] : [gap])]);
 }
 
 /** The same for a part that begins on a page already begun, a rule above it. */
@@ -86,5 +83,10 @@ function paragraph({ text, style }: ParagraphBlock, width: number, paper: Paper,
     strong: { weight: "bold", size: paper.text },
     caution: { weight: "semibold", size: paper.text },
   };
-  return lines(text, styles[style ?? "regular"], "P", width, paper, measure);
+  return lines(text, styles[style ?? "regular"], "P", width, paper, measure, warns(style));
+}
+
+/** What warns stays on the page of what it warns of. */
+function warns(style: ParagraphBlock["style"]): boolean {
+  return style === "strong" || style === "caution";
 }

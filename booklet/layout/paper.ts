@@ -165,3 +165,8 @@ export function frameOf(paper: Paper, pageNumber: number): Frame {
     bottom: paper.height - paper.bottom,
   };
 }
+
+/** Whether a paper is for sheets that are read from further off than a book in the hand. */
+export function isForWall({ mirrored }: Paper): boolean {
+  return !mirrored;
+}

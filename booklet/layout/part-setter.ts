@@ -51,7 +51,7 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
     anchors: Map<string, number>,
     sketch: boolean,
   ) => {
-    const opening = titleGalley(part, width, paper, measure);
+    const opening = titleGalley(sheetsStandAlone ? part : inRunningText(part), width, paper, measure);
     const galleys = part.blocks.map((block) => {
       const larger = grown.get(block);
       return larger !== undefined && block.kind === "figure"
@@ -83,6 +83,11 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
     },
     sheets: (part, size, first, known) => run(part, size, first, known, new Map(), false),
   };
+}
+
+/** A part whose book says in running text what a sheet alone would say under its title. */
+function inRunningText({ alone: _, ...part }: Part): Omit<Part, "alone"> {
+  return part;
 }
 
 /** A block as it was set last. */

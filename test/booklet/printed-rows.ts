@@ -83,6 +83,9 @@ function withWholeNotes(lines: readonly string[], { plates }: Head): readonly st
   return found;
 }
 
+/** A part that goes back is made first, and stands first. */
+const backFirst = /(against[|\s]\d+\|\d+)\|(\d+\|\d+\|\d+)/;
+
 function readRow(line: string, several: boolean, wormRatio: Ratio, head: Head): PrintedRow | null {
   const start = /^(?<count>\d+)\|(?<mark>[DHSGC×])\|/.exec(line)?.groups;
   if (!start) return null;
@@ -90,7 +93,9 @@ function readRow(line: string, several: boolean, wormRatio: Ratio, head: Head): 
   const divisions = Number(start.count);
   if (mark === "×") return /cannot be done/.test(line) ? null : { divisions, mark, setting: null, rest: "" };
   const teeth = several ? String.raw`(?<teeth>\d+)\|` : "";
-  const found: Found | undefined = new RegExp(String.raw`^\d+\|.\|${teeth}${bodies[mark]}(?:\||$)(?<rest>.*)`).exec(line)?.groups;
+  const found: Found | undefined = new RegExp(String.raw`^\d+\|.\|${teeth}${bodies[mark]}(?:\||$)(?<rest>.*)`).exec(
+    line.replace(backFirst, "$2|$1"),
+  )?.groups;
   if (!found) return null;
   return { divisions, mark, setting: settingFrom(mark, found, divisions, wormRatio, head), rest: found.rest ?? "" };
 }

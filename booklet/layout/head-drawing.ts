@@ -12,7 +12,7 @@ const foot = 28;
 /** From the middle to a name beside it, at most. */
 const furthest = 235;
 /** Of the width, at most, so that the names have room. */
-const widest = 0.7;
+const widest = 0.73;
 
 /** Where the drawing goes. */
 export interface HeadBox {

@@ -58,7 +58,7 @@ export function placedPlate(figure: PlateFigure, box: PlateBox, measure: Measure
   if (circles.every((_, index) => fitsInGap(figure, index, inGaps, measure))) return inGaps;
   const left = fitted(figure, box, "left", measure);
   const row = box.least * rowOfNumbers;
-  return circles.length * row <= left.bottom - left.top ? left : fitted(figure, box, "both", measure);
+  return circles.length * row <= 2 * left.rim ? left : fitted(figure, box, "both", measure);
 }
 
 function fitted(figure: PlateFigure, box: PlateBox, numbering: Numbering, measure: Measure): PlacedPlate {

@@ -44,8 +44,9 @@ function circlesDrawn(marks: readonly Mark[], middle: Point): ReadonlyMap<number
   for (const mark of flattened(marks)) {
     if (mark.kind !== "dots") continue;
     for (const at of mark.at) {
-      const radius = Math.round(near(at, middle) * 10) / 10;
-      places.set(radius, (places.get(radius) ?? new Set()).add(at.map((each) => each.toFixed(2)).join(" ")));
+      const from = near(at, middle);
+      const radius = [...places.keys()].find((each) => Math.abs(each - from) < 0.1) ?? from;
+      places.set(radius, (places.get(radius) ?? new Set()).add(at.map((each) => each.toFixed(3)).join(" ")));
     }
   }
   return new Map([...places].map(([radius, at]) => [radius, at.size]));

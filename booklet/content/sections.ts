@@ -72,6 +72,7 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   readings: {
     mark: "R",
     meaning: "readings: each position by itself from one zero, as near as the scale shows it",
+    meaningInShort: "each position by itself from one zero, by the reading",
     look: "framed",
     done: "by readings, each position by itself from one zero",
     pointer: "by readings",

@@ -17,13 +17,15 @@ import { drawImposed } from "./draw/impose.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";
 import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
-import { type Paper, type PaperName, paperNamed, wallPaperNamed } from "./layout/paper.ts";
+import type { Paper, PaperName } from "./layout/paper.ts";
+import { paperNamed, wallPaperNamed } from "./layout/papers.ts";
 
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";
 export { loadHead } from "./head-file.ts";
-export { type PaperName, paperNames, wallPaperNames } from "./layout/paper.ts";
+export type { PaperName } from "./layout/paper.ts";
+export { paperNames, wallPaperNames } from "./layout/papers.ts";
 
 /** What to print. */
 export interface BookletOptions {

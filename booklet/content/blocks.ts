@@ -29,8 +29,8 @@ export interface Column {
   readonly align: "left" | "right" | "center";
   /** Bold: what the hand sets. */
   readonly strong?: boolean;
-  /** Set smaller than the rest: a check, where the hand sets something else. */
-  readonly fine?: boolean;
+  /** Smaller than the rest: a check, where the hand sets something else. Larger: what is found from across the shop. */
+  readonly size?: "fine" | "huge";
   /** Left out where the table can so stand in more columns side by side. */
   readonly spare?: boolean;
   /** Whether long text in it is broken into lines; else the column is as wide as its widest cell. */
@@ -118,6 +118,8 @@ export interface GridBlock {
   readonly key: readonly { readonly look: Look; readonly text: string }[];
   /** In words, for a reader that cannot see it. */
   readonly summary: string;
+  /** In the size of running text, beside something that is larger; else as large as one page holds it. */
+  readonly small?: boolean;
 }
 
 /** Short entries side by side, each in parts that stand under each other. */

@@ -9,7 +9,7 @@ export function columnOf({ key, head, group, sets }: ColumnHead): Column {
     ...(group === undefined ? {} : { group }),
     align: "right",
     strong: sets,
-    ...(sets ? {} : { fine: key !== "error", ...whereNarrow[key] }),
+    ...(sets ? {} : { ...(key === "error" ? {} : { size: "fine" as const }), ...whereNarrow[key] }),
   };
 }
 

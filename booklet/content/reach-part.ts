@@ -7,10 +7,24 @@ import { type BookSection, bookSections, type SectionWords, sectionWords } from 
 import { anchorOf } from "./words.ts";
 
 /** What the head can do at a glance, and where it lets one down. */
-export function reachPart({ head, counts, included }: Desk): Part {
+export function reachPart(desk: Desk): Part {
+  const { head, counts } = desk;
+  return {
+    id: "reach",
+    title: "What this head can do",
+    blocks: [...(isReadHead(head) ? [] : traps(counts)), reachGrid(desk)],
+  };
+}
+
+/** Every count to one named, or of the book, in a look that tells how it is done. */
+export function reachGrid(
+  { head, counts: all, included }: Desk,
+  { upTo, small }: { readonly upTo?: number; readonly small?: boolean } = {},
+): GridBlock {
+  const counts = upTo === undefined ? all : all.filter(({ divisions }) => divisions <= upTo);
   const said = isReadHead(head) ? readWords : sectionWords;
   const sections = bookSections.filter((section) => counts.some((count) => count.section === section));
-  const grid: GridBlock = {
+  return {
     kind: "grid",
     summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions}, marked by how it is done`,
     key: sections.map((section) => ({ look: said[section].look, text: keyLine(counts, section, said) })),
@@ -19,8 +33,8 @@ export function reachPart({ head, counts, included }: Desk): Part {
       look: said[section].look,
       ...(included.has(section) ? { link: anchorOf(section, divisions) } : {}),
     })),
+    ...(small ? { small } : {}),
   };
-  return { id: "reach", title: "What this head can do", blocks: [...(isReadHead(head) ? [] : traps(counts)), grid] };
 }
 
 /** What is said of a section beside the grid. */

@@ -8,8 +8,8 @@ const wide = 20;
 const narrow = 10;
 
 /** Sets a grid of counts, twenty in a row or ten, as large as one page holds it. */
-export function gridGalley({ cells, key, summary }: GridBlock, width: number, paper: Paper, measure: Measure): Galley {
-  const { size, perRow } = fittedTo(cells, key.length, width, paper, measure);
+export function gridGalley({ cells, key, summary, small }: GridBlock, width: number, paper: Paper, measure: Measure): Galley {
+  const { size, perRow } = fittedTo(cells, key.length, small ? paper.text : paper.table, width, paper, measure);
   const box = { width: width / perRow, height: size * 2.05, size };
   const rows: Slug[] = [];
   // Rows end on whole tens, so that a count is found by its last figure.
@@ -26,11 +26,11 @@ export function gridGalley({ cells, key, summary }: GridBlock, width: number, pa
 }
 
 /** The largest type with which all rows stand on one page; where none does, the paper's own. */
-function fittedTo(cells: GridBlock["cells"], keys: number, width: number, paper: Paper, measure: Measure) {
+function fittedTo(cells: GridBlock["cells"], keys: number, largest: number, width: number, paper: Paper, measure: Measure) {
   const room = (paper.height - paper.top - paper.bottom) * 0.8;
   const fits = (size: number, perRow: number) =>
     Math.max(...cells.map(({ text }) => measure(text, { weight: "bold", size }) + size * 0.5)) * perRow <= width;
-  for (let size = paper.table; size >= paper.note; size -= 0.5) {
+  for (let size = largest; size >= paper.note; size -= 0.5) {
     for (const perRow of [wide, narrow]) {
       const rows = Math.ceil(cells.length / perRow) + 1 + keys;
       if (fits(size, perRow) && rows * size * 2.05 <= room) return { size, perRow };

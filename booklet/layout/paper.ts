@@ -1,5 +1,3 @@
-import { InputError } from "../../src/index.ts";
-
 /** A sheet with its margins and sizes of type; lengths in points. */
 export interface Paper {
   readonly name: PaperName;
@@ -34,7 +32,7 @@ export interface Closeness {
 }
 
 /** As a page is set where there is room. */
-const open: Closeness = { line: 1.35, row: 1.42, gap: 1, drawing: 1 };
+export const open: Closeness = { line: 1.35, row: 1.42, gap: 1, drawing: 1 };
 
 /** Ever closer, for what would otherwise run over to a page of a few lines; our own choice. */
 export const closer: readonly Closeness[] = [
@@ -46,105 +44,13 @@ export const closer: readonly Closeness[] = [
 ];
 
 /** The papers a book can be set for; each is set natively, none is another one shrunk. */
-export type PaperName = "a3" | "a4" | "a5" | "letter" | "half-letter";
+export type PaperName = "a3" | "a4" | "a5" | "letter" | "half-letter" | "tabloid";
 
 const pointsPerMillimetre = 72 / 25.4;
 
 /** Points in a length given in millimetres. */
 export function mm(millimetres: number): number {
   return millimetres * pointsPerMillimetre;
-}
-
-/** ISO 838: holes 12 mm from the edge need 20 mm or more at the binding side. */
-const fullSheet = {
-  mirrored: true,
-  inner: mm(20),
-  outer: mm(11),
-  top: mm(10),
-  bottom: mm(10),
-  text: 11,
-  table: 12,
-  leastTable: 12,
-  note: 8.5,
-  closeness: open,
-};
-const halfSheet = {
-  mirrored: true,
-  inner: mm(14),
-  outer: mm(8),
-  top: mm(8),
-  bottom: mm(8),
-  text: 9.5,
-  table: 10,
-  leastTable: 10,
-  note: 8,
-  closeness: open,
-};
-/**
- * Read from further off, and laminated: 13.2 pt is 16 minutes of arc at 70 cm. Nothing within
- * 11 mm of the edge, where a pouch is sealed and its corners are rounded; 20 mm where it is punched.
- */
-const wallSheet = {
-  mirrored: false,
-  inner: mm(20),
-  outer: mm(11),
-  top: mm(11),
-  bottom: mm(11),
-  text: 14,
-  table: 15,
-  leastTable: 14,
-  note: 11,
-  closeness: open,
-};
-
-const sizes = {
-  a3: { width: mm(297), height: mm(420) },
-  a4: { width: mm(210), height: mm(297) },
-  // Half an A4 sheet is 148.5 mm wide, half a millimetre over A5: so it folds to the edge.
-  a5: { width: mm(148.5), height: mm(210) },
-  letter: { width: 612, height: 792 },
-  "half-letter": { width: 396, height: 612 },
-} as const;
-
-const papers: Readonly<Partial<Record<PaperName, Paper>>> = {
-  a4: { name: "a4", ...sizes.a4, ...fullSheet },
-  a5: { name: "a5", ...sizes.a5, ...halfSheet },
-  letter: { name: "letter", ...sizes.letter, ...fullSheet },
-  "half-letter": { name: "half-letter", ...sizes["half-letter"], ...halfSheet },
-};
-
-const wallPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
-  a4: { name: "a4", ...sizes.a4, ...wallSheet },
-  letter: { name: "letter", ...sizes.letter, ...wallSheet },
-  a3: { name: "a3", ...sizes.a3, ...wallSheet, text: 19, table: 21, leastTable: 18, note: 14 },
-};
-
-/** The papers for a book. */
-export const paperNames: readonly PaperName[] = Object.freeze(Object.keys(papers) as PaperName[]);
-/** The papers for wall sheets. */
-export const wallPaperNames: readonly PaperName[] = Object.freeze(Object.keys(wallPapers) as PaperName[]);
-
-/** Finds a paper for a book by its name. */
-export function paperNamed(name: string): Paper {
-  return find(papers, name, "a book");
-}
-
-/** Finds a paper for wall sheets by its name. */
-export function wallPaperNamed(name: string): Paper {
-  return find(wallPapers, name, "wall sheets");
-}
-
-function find(from: Readonly<Partial<Record<PaperName, Paper>>>, name: string, what: string): Paper {
-  const found = Object.values(from).find((paper) => paper.name === name.toLowerCase());
-  if (found) return found;
-  const names = Object.keys(from).join(", ");
-  throw new InputError([
-    {
-      code: "unknown-word",
-      place: "paper",
-      problem: `there is no paper ${JSON.stringify(name)} for ${what}; the papers are ${names}`,
-    },
-  ]);
 }
 
 /** The area that a page's content may fill. */

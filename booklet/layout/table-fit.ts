@@ -102,12 +102,12 @@ function withUnder(block: TableBlock, underOf: (column: Column) => Under | undef
   return { ...block, columns: block.columns.filter((_, index) => unders[index] === undefined), rows };
 }
 
-/** The size of figures that only check, in parts of those that are set. */
-const fine = 0.84;
+/** The size of figures that only check, and of those found from afar, in parts of those that are set. */
+const sizes = { fine: 0.84, usual: 1, huge: 1.5 } as const;
 
 /** How the figures of a column look. */
-export function cellStyle(column: Pick<Column, "strong" | "fine">, size: number): Style {
-  return { weight: column.strong ? "bold" : "regular", size: column.fine ? size * fine : size };
+export function cellStyle(column: Pick<Column, "strong" | "size">, size: number): Style {
+  return { weight: column.strong ? "bold" : "regular", size: size * sizes[column.size ?? "usual"] };
 }
 
 /** How the heads of columns look: smaller than their figures, and never smaller than a note. */

@@ -47,7 +47,7 @@ interface Broken {
 
 function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure): Broken {
   const { size } = fitted;
-  const line = size * paper.closeness.row;
+  const line = Math.max(...fitted.columns.map((column) => cellStyle(column, size).size)) * paper.closeness.row;
   const cells = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
   const underLeft = fitted.columns[2]?.left ?? 0;
   const under = underLines(row, size, paper).flatMap(({ text, style, height }) =>

@@ -8,7 +8,7 @@ import { editionOf } from "../../booklet/edition.ts";
 import { bookletPdf } from "../../booklet/index.ts";
 import { flattened, type Page } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { paperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
 import { projectFile } from "./child.ts";
 import { type Figure, figure } from "./figure.ts";

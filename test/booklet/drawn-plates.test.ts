@@ -14,7 +14,8 @@ import {
   type TextMark,
 } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { frameOf, type Paper, paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/paper.ts";
+import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
+import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
 

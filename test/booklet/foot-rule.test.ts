@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
 import { jobSheetPdf, paperNames } from "../../booklet/index.ts";
-import { paperNamed, wallPaperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
 import { followed, geared, jobs, ungeared } from "./followed-job.ts";

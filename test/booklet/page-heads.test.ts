@@ -3,7 +3,7 @@ import { bookOf } from "../../booklet/content/book.ts";
 import { partIds } from "../../booklet/content/parts.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { paperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
 
 const { measure } = await openPrintShop();

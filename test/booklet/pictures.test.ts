@@ -9,7 +9,7 @@ import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { paperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, repairOnHead, spurGear } from "../../src/index.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { alike, fileOf, type Picture, pictureIn, pictureOf } from "./picture.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, paperNames, wallPaperNames } from "../../booklet/index.ts";
-import { paperNamed, wallPaperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
 import { secondHand } from "./heads.ts";
 import { astray, countNamed, hasRow, linksAstray, pointersOn } from "./pointers.ts";

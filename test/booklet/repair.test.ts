@@ -5,7 +5,7 @@ import { openPrintShop, type PrintShop } from "../../booklet/draw/print-shop.ts"
 import { type PaperName, paperNames, type RepairSheet, repairSheetPdf } from "../../booklet/index.ts";
 import { boxOf, flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
-import { paperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed } from "../../booklet/layout/papers.ts";
 import {
   defineHead,
   type Head,

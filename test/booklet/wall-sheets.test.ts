@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
-import { paperNamed, wallPaperNamed } from "../../booklet/layout/paper.ts";
+import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
 import { halfTurn, secondHand } from "./heads.ts";
 import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";

@@ -1,0 +1,39 @@
+import type { Head } from "../../src/index.ts";
+import type { Cell, Column, Row, TableBlock } from "./blocks.ts";
+import { commonestCounts } from "./commonest-counts.ts";
+import type { HeadCount } from "./head-counts.ts";
+import type { Desk } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
+import { countColumns, crankCells, crankColumns } from "./setting-cells.ts";
+
+/** The counts that shops use most, each with its move over a still plate, or with what it needs instead. */
+export function commonestTable({ head, counts }: Desk, { arms, countsFromAfar }: CommonestTable): TableBlock {
+  const [count, mark] = countColumns;
+  const columns: readonly Column[] = [
+    ...(count ? [countsFromAfar ? { ...count, size: "huge" as const } : count] : []),
+    ...(mark ? [mark] : []),
+    ...crankColumns.slice(0, arms ? undefined : -1),
+  ];
+  return {
+    kind: "table",
+    folds: true,
+    summary: "The counts that shops use most",
+    columns,
+    rows: counts.filter(({ divisions }) => commonestCounts.includes(divisions)).map((each) => rowOf(head, each, columns.length)),
+  };
+}
+
+/** What a table of the commonest counts is to have. */
+export interface CommonestTable {
+  readonly arms: boolean;
+  /** Whether the counts are to be found from across the shop. */
+  readonly countsFromAfar: boolean;
+}
+
+function rowOf(head: Head, { divisions, simple, section }: HeadCount, columns: number): Row {
+  const count: Cell = { text: String(divisions) };
+  const best = simple.find(({ teethPerMove }) => teethPerMove === 1);
+  if (best) return { cells: [count, { text: sectionWords.simple.mark }, ...crankCells(head, best)].slice(0, columns) };
+  const { mark, pointer } = sectionWords[section];
+  return { cells: [count, { text: mark, reversed: true }], rest: { text: pointer } };
+}

@@ -9,6 +9,7 @@ import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
 import { type Job, jobOf } from "./content/job.ts";
 import { type PartId, partIds } from "./content/parts.ts";
+import { hasTemplates } from "./content/plate-check-part.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { forWall, wallParts } from "./content/wall.ts";
 import type { Bookmark } from "./draw/canvas.ts";
@@ -19,6 +20,7 @@ import { editionOf } from "./edition.ts";
 import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
 import type { Paper, PaperName } from "./layout/paper.ts";
 import { paperNamed, wallPaperNamed } from "./layout/papers.ts";
+import { creator } from "./plate-drawings.ts";
 
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
@@ -26,6 +28,7 @@ export type { RepairSheet } from "./content/repair-sheet.ts";
 export { loadHead } from "./head-file.ts";
 export type { PaperName } from "./layout/paper.ts";
 export { paperNames, wallPaperNames } from "./layout/papers.ts";
+export { creator, type PlateDrawing, type PlateDrawingsOptions, plateDrawings } from "./plate-drawings.ts";
 
 /** What to print. */
 export interface BookletOptions {
@@ -44,19 +47,18 @@ export interface BookletOptions {
   readonly parts?: readonly PartId[];
   /** Counts to have a degree table each, every position by dial and ring; left out, on a head without plates those to 60 that nothing closes. */
   readonly degreeTables?: readonly number[];
+  /** Whether lengths to measure stand in inches; left out, in millimetres. */
+  readonly inches?: boolean;
   /**
    * Tagged for screens and for reading aloud: tables with their heads, drawings in words, the order
    * of reading. Some ten times the size; left out, false. Not for a folded booklet.
    */
   readonly tagged?: boolean;
-  /** The date in the file; left out, a fixed one, so that the same inputs give the same bytes. */
+  /** The date in the file; left out, a fixed one: the same inputs give the same bytes. */
   readonly created?: Date;
   /** Called as the work goes on, with what is being done. */
   readonly onProgress?: (doing: string) => void;
 }
-
-/** Named in the file, and by this a file is known to be of our making. */
-export const creator = "Turns & Holes";
 
 const usualDate = new Date(Date.UTC(2000, 0, 1));
 
@@ -147,9 +149,7 @@ export async function repairSheetPdf({
   return printed(book, paper, { created, onProgress: () => {}, tagged, folded: false });
 }
 
-interface Printing extends Required<Pick<BookletOptions, "created" | "onProgress" | "tagged">> {
-  readonly folded: boolean;
-}
+type Printing = Required<Pick<BookletOptions, "created" | "onProgress" | "tagged">> & { readonly folded: boolean };
 
 async function printed(book: Book, paper: Paper, { created, onProgress, tagged, folded }: Printing): Promise<Uint8Array> {
   const shop = await openPrintShop();
@@ -157,6 +157,7 @@ async function printed(book: Book, paper: Paper, { created, onProgress, tagged, 
   const set = setInPages(book, paper, shop.measure);
   onProgress(`drawing ${set.headwords.length} pages`);
   const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
+  if (hasTemplates(book)) canvas.printTrue();
   if (folded) drawImposed(canvas, [...set.pages()]);
   else {
     drawPages(canvas, set.pages());
@@ -189,12 +190,12 @@ function paperFor(as: BookletOptions["as"], name: string | undefined): Paper {
 
 function contentsFrom(
   as: BookletOptions["as"],
-  { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables }: BookletOptions,
+  { from = 2, to = 400, parts = as === "wall" ? wallParts : partIds, degreeTables, inches }: BookletOptions,
 ): Contents {
   const unknown = parts.filter((part) => !partIds.includes(part));
   if (unknown.length > 0)
     throw refusal("unknown-word", "parts", `there is no part ${unknown.join(", ")}; the parts are ${partIds.join(", ")}`);
-  return { from, to, parts, degreeTables: degreeTables ?? null };
+  return { from, to, parts, degreeTables: degreeTables ?? null, ...(inches === true && { inches }) };
 }
 
 function refusal(code: FaultCode, place: string, problem: string): InputError {

@@ -18,6 +18,10 @@ export const bookletHelp: string = `Print the book for a head: every count with 
   turns-and-holes booklet --job "2°54'" the same for an angle
   turns-and-holes booklet --job 62 --teeth 1,17-20
                                         for the teeth named, in that order
+  turns-and-holes booklet --as drawings --out plates
+                                        the plates as SVG files at true size,
+                                        to drill through; with --job 127 a card
+                                        to lay under the arms
   turns-and-holes booklet --to 200 --out ~/mine.pdf
                                         fewer counts, to a file of your choice
 In a copy of the sources "npm run booklet --" stands for the first two words.
@@ -26,15 +30,15 @@ In a copy of the sources "npm run booklet --" stands for the first two words.
   --paper PAPER       ${paperNames.join(", ")}; for the wall
                       ${wallPaperNames.join(", ")}
   --out FILE          where to write; turns-and-holes-<head>.pdf or the like
-                      where not given
+                      where not given; of drawings, a directory
   --tagged            for screens and reading aloud: larger, with the order
                       of reading and drawings in words
-  --force             write over a file that is not a book of this program
+  --force             write over a file that is not one of this program
   --help              this text
 
 The book
-  --as FORM           pages (the default), booklet (half sheets to fold) or
-                      wall (large type)
+  --as FORM           pages (the default), booklet (half sheets to fold),
+                      wall (large type), or drawings (SVG)
   --from N, --to N    the counts, 2 to 400 where not given
   --parts LIST        only these, with commas:
                       ${partIds.slice(0, 6).join(", ")},
@@ -42,6 +46,7 @@ The book
                       ${partIds.slice(11).join(", ")}
   --degrees LIST      degree tables, every position by dial and ring: 7,11,127
                       or 30-36
+  --inches            chords of the plate check in inches
 
 A job sheet instead: --job COUNT or ANGLE
   --teeth LIST        some of its teeth, in this order: 1,17,40

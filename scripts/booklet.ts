@@ -9,6 +9,7 @@ import { created } from "./created.ts";
 import { jobAsked, jobInName, jobOptions } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
+import { printDrawings } from "./print-drawings.ts";
 import { type Given, readOptions, withOptionName } from "./read-options.ts";
 
 export { printRepairSheet } from "./repair-sheet.ts";
@@ -20,7 +21,11 @@ const bookOptions = {
   to: { type: "string" },
   parts: { type: "string" },
   degrees: { type: "string" },
+  inches: { type: "boolean" },
 } as const;
+
+/** Those that have no effect on drawings, which are files of their own size. */
+const notOfDrawings = ["paper", "tagged", ...Object.keys(bookOptions).filter((name) => name !== "as")];
 
 const options = {
   head: { type: "string" },
@@ -49,8 +54,14 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
     return 0;
   }
   const head = loadHead(asked.head ?? usualHead);
+  const force = asked.force === true;
+  if (asked.as === "drawings") {
+    const job = asked.job === undefined ? undefined : jobAsked(asked.job, asked);
+    await printDrawings(head, { job, out: asked.out ?? `turns-and-holes-${head.id}-drawings`, force });
+    return 0;
+  }
   const out = asked.out ?? usualName(head.id, asked);
-  checkPlace(out, asked.force === true);
+  checkPlace(out, force);
   const bytes = asked.job === undefined ? await bookBytes(head, asked) : await jobBytes(head, asked.job, asked);
   writeWhole(out, bytes);
   process.stdout.write(`${out}\n`);
@@ -73,6 +84,7 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
     to,
     ...(parts === undefined ? {} : { parts: parts.split(",").map((part) => part.trim()) as PartId[] }),
     ...(degrees === undefined ? {} : { degreeTables: countsListed(degrees) }),
+    ...(asked.inches === true && { inches: true }),
     onProgress: progress(),
   });
 }
@@ -96,16 +108,34 @@ function read(words: readonly string[]): Asked {
       String(positionals[0]),
       "is not an option; name a head with --head, a file with --out, or ask for --help",
     );
-  const idle = Object.keys(values.job === undefined ? jobOptions : bookOptions).filter((name) => Object.hasOwn(values, name));
+  const idle = withoutEffect(values);
   if (idle.length === 0) return values;
-  const goesWith =
-    values.job === undefined ? "goes with --job, the sheet of one job" : "goes with a book and has no effect on a job sheet";
-  throw new InputError(idle.map((name) => ({ code: "no-effect", place: `--${name}`, problem: `${goesWith}; leave it out` })));
+  throw new InputError(
+    idle.map(([name, problem]) => ({ code: "no-effect", place: `--${name}`, problem: `${problem}; leave it out` })),
+  );
+}
+
+/** The options given that would change nothing, and why. */
+function withoutEffect(values: Asked): readonly (readonly [name: string, problem: string])[] {
+  const given = (names: readonly string[], problem: string) =>
+    names.filter((name) => Object.hasOwn(values, name)).map((name) => [name, problem] as const);
+  const isDrawings = values.as === "drawings";
+  return [
+    ...(isDrawings ? given(notOfDrawings, "has no effect on drawings") : []),
+    ...(values.job === undefined ? given(Object.keys(jobOptions), "goes with --job, the sheet of one job") : []),
+    ...(values.job !== undefined && !isDrawings
+      ? given(Object.keys(bookOptions), "goes with a book and has no effect on a job sheet")
+      : []),
+  ];
 }
 
 function form(text: string): "pages" | "booklet" | "wall" {
   if (text === "pages" || text === "booklet" || text === "wall") return text;
-  throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are pages, booklet and wall`);
+  throw fault(
+    "unknown-word",
+    "--as",
+    `there is no form ${JSON.stringify(text)}; the forms are pages, booklet, wall and drawings`,
+  );
 }
 
 const mostCounts = 5000;

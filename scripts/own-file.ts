@@ -1,4 +1,4 @@
-import { readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname } from "node:path";
 import { creator } from "../booklet/index.ts";
 import { fault } from "./command-line.ts";
@@ -26,6 +26,20 @@ export function checkPlace(path: string, force: boolean): void {
     );
 }
 
+/** Makes a directory to write files in, where it is not there already. */
+export function makeFolder(path: string): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isDirectory()) return;
+  if (there !== undefined) throw fault("conflict", path, "is a file; name a directory for the drawings");
+  if (!statSync(dirname(path), { throwIfNoEntry: false })?.isDirectory())
+    throw fault("missing", path, `there is no directory ${JSON.stringify(dirname(path))}; make it first, or name another`);
+  try {
+    mkdirSync(path);
+  } catch (error) {
+    throw notWritten(path, error);
+  }
+}
+
 /** Writes beside the place and then renames, so that no half-written file is ever there. */
 export function writeWhole(path: string, bytes: Uint8Array): void {
   const beside = `${path}.${process.pid}.tmp`;
@@ -34,16 +48,20 @@ export function writeWhole(path: string, bytes: Uint8Array): void {
     renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });
-    const reason = error instanceof Error && "code" in error ? String(error.code) : "the disk refused it";
-    throw fault(
-      "cannot-be-made",
-      path,
-      `cannot be written (${reason}); name another place, or make room and check its permissions`,
-    );
+    throw notWritten(path, error);
   }
 }
 
-/** A PDF whose Info names this program as its creator. */
+function notWritten(path: string, error: unknown): Error {
+  const reason = error instanceof Error && "code" in error ? String(error.code) : "the disk refused it";
+  return fault(
+    "cannot-be-made",
+    path,
+    `cannot be written (${reason}); name another place, or make room and check its permissions`,
+  );
+}
+
+/** A PDF whose Info, or a drawing whose description, names this program as its creator. */
 function isOurs(path: string, size: number): boolean {
   if (size > largestBook) return false;
   let text: string;
@@ -52,6 +70,7 @@ function isOurs(path: string, size: number): boolean {
   } catch {
     return false;
   }
+  if (text.startsWith("<svg ")) return text.includes(`\n<desc>${creator.replace("&", "&amp;")} `);
   const reference = /\/Creator (\d+) 0 R/.exec(text);
   return text.startsWith("%PDF-") && reference !== null && text.includes(`\n${reference[1]} 0 obj\n(${creator})\n`);
 }

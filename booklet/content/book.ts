@@ -17,6 +17,7 @@ import { headCounts } from "./head-counts.ts";
 import { impossiblePart } from "./impossible-part.ts";
 import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
+import { plateCheckPart } from "./plate-check-part.ts";
 import { reachPart } from "./reach-part.ts";
 import { readingPart } from "./reading-part.ts";
 import { isReadHead } from "./readings.ts";
@@ -32,6 +33,8 @@ export interface Contents {
   readonly parts: readonly PartId[];
   /** Counts with a degree table each; null leaves it to the head. */
   readonly degreeTables: readonly number[] | null;
+  /** Whether lengths stand in inches; left out, in millimetres. */
+  readonly inches?: boolean;
 }
 
 const writers: Readonly<Record<PartId, PartWriter>> = {
@@ -48,6 +51,7 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   angles: anglesPart,
   degrees: degreesPart,
   drawings: drawingsPart,
+  chords: plateCheckPart,
   index: indexPart,
   cautions: cautionsPart,
   glossary: glossaryPart,
@@ -63,6 +67,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     counts: headCounts(on, from, to, onProgress),
     included: sectionsIn(head, contents.parts),
     degreeTables: contents.degreeTables,
+    ...(contents.inches === true && { inches: true }),
   };
   const parts = partIds.filter((id) => contents.parts.includes(id)).flatMap((id) => writers[id](desk) ?? []);
   return {

@@ -1,7 +1,7 @@
 /** A drawing. */
 export interface FigureBlock {
   readonly kind: "figure";
-  readonly figure: PlateFigure | TrainFigure | TrainsFigure | GearFigure | HeadFigure;
+  readonly figure: PlateFigure | TrainFigure | TrainsFigure | GearFigure | TemplateFigure | HeadFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -19,6 +19,14 @@ export interface PlateFigure {
   /** Their diameters in mm, where they are known; else the circles stand at even distances. */
   readonly diameters?: readonly number[];
   readonly chosen: { readonly circle: number; readonly spaces: number } | null;
+}
+
+/** A plate face at true size, its holes as centre marks, with a scale to be checked with a rule. */
+export interface TemplateFigure {
+  readonly type: "template";
+  readonly circles: readonly number[];
+  /** In mm, in the order of the circles. */
+  readonly diameters: readonly number[];
 }
 
 /** The change gears between spindle and worm shaft, seen from the side they are on. */
@@ -53,4 +61,13 @@ export interface GearFigure {
   readonly proofSpace: number;
   /** A tooth from root to tip: radii in parts of the tip's, and half of its angle there in turns. */
   readonly profile: readonly { readonly radius: number; readonly half: number }[];
+}
+
+/** A drawing that is a file of its own, no larger than it need be. */
+export interface DrawingSheet {
+  readonly title: string;
+  /** What is said of it, under its title. */
+  readonly lines: readonly string[];
+  /** Drawn at true size: a template to drill through, or a face with its arms set, which has its diameters. */
+  readonly figure: TemplateFigure | (PlateFigure & { readonly diameters: readonly number[] });
 }

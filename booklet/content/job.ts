@@ -41,7 +41,7 @@ export type Job = Target & PlanOptions;
 
 /** Writes the sheet of one job: the way, every place with a box to tick, checks on the way, cautions. */
 export function jobOf(head: Head, edition: Edition, job: Job): Book {
-  const plan = planned(prepare(head), job);
+  const plan = plannedJob(head, job);
   return {
     title: head.name,
     fileTitle: `${titleOf(plan.target)}, job sheet: ${head.name}`,
@@ -51,6 +51,11 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
     parts: [partOf(plan, head, job)],
     sheetsStandAlone: false,
   };
+}
+
+/** The job planned for its sheet, its setting proved. */
+export function plannedJob(head: Head, job: Job): PlannedJob {
+  return planned(prepare(head), job);
 }
 
 /** The most places that a sheet lists. */
@@ -101,7 +106,8 @@ function planWithin(on: PreparedHead, target: Target, options: PlanOptions): Pla
   return planJob(on, target, { ...options, setting: start.way.setting, teeth: teeth(withinTurn) });
 }
 
-function titleOf(target: Target): string {
+/** A job by name: `127 divisions`. */
+export function titleOf(target: Target): string {
   return "divisions" in target ? counted(target.divisions, "division") : `Angle of ${shortAngle(target.angle)}`;
 }
 

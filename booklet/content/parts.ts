@@ -17,6 +17,7 @@ export const partIds = [
   "angles",
   "degrees",
   "drawings",
+  "chords",
   "index",
   "cautions",
   "glossary",
@@ -35,6 +36,8 @@ export interface Desk {
   readonly included: ReadonlySet<string>;
   /** Counts that are to have a degree table each; null where none were named. */
   readonly degreeTables: readonly number[] | null;
+  /** Whether lengths stand in inches; left out, in millimetres. */
+  readonly inches?: boolean;
 }
 
 /** The counts whose preferred setting is by one method. */

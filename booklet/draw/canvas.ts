@@ -29,6 +29,8 @@ export interface Canvas {
   decoration(draw: () => void): void;
   bookmarks(entries: readonly Bookmark[]): void;
   labels(labels: readonly string[]): void;
+  /** Asks the printer to leave the size as it is. */
+  printTrue(): void;
   /** Asks the printer for both sides, turned over the short edge, at true size. */
   printFolded(): void;
   end(): Promise<Uint8Array>;
@@ -44,6 +46,11 @@ interface Untyped {
 export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: Words, structure: Structure | null): Canvas {
   const written = bytesOf(document);
   const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
+  const printWith = (wishes: Readonly<Record<string, string>>) => {
+    const { _root } = document as unknown as Untyped;
+    const preferences = _root.data.ViewerPreferences as { data: Record<string, unknown> };
+    Object.assign(preferences.data, wishes);
+  };
   return {
     page: (width, height) => void document.addPage({ size: [width, height], margin: 0 }),
     shifted(x, y, width, height, draw) {
@@ -107,11 +114,8 @@ export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: 
       _root.data.PageLabels = tree;
       tree.end();
     },
-    printFolded() {
-      const { _root } = document as unknown as Untyped;
-      const preferences = _root.data.ViewerPreferences as { data: Record<string, unknown> };
-      Object.assign(preferences.data, { PrintScaling: "None", Duplex: "DuplexFlipShortEdge" });
-    },
+    printTrue: () => printWith({ PrintScaling: "None" }),
+    printFolded: () => printWith({ PrintScaling: "None", Duplex: "DuplexFlipShortEdge" }),
     end() {
       structure?.end();
       document.end();

@@ -1,17 +1,21 @@
-import type { FigureBlock, PlateFigure, TrainFigure } from "../content/figure-blocks.ts";
+import type { FigureBlock, PlateFigure, TemplateFigure, TrainFigure } from "../content/figure-blocks.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
 import { headHeight, headMarks, headSide } from "./head-drawing.ts";
 import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
-import type { Paper } from "./paper.ts";
+import { frameOf, mm, type Paper } from "./paper.ts";
 import { plateMarks } from "./plate-drawing.ts";
 import { leastHeight, placedPlate } from "./plate-place.ts";
+import { insideFurniture } from "./running.ts";
 import { type Galley, type Slug, space } from "./slugs.ts";
+import { templateMarks, templateSize } from "./template-drawing.ts";
 import { trainHeight, trainMarks } from "./train-drawing.ts";
 
 /** Heights of drawings before they grow to fill their page: of the head's plate in points, of a train's largest gear in parts of the width. */
 const leastHead = 190;
 const leastTrain = 0.13;
+/** Beside a template on its page: a caption of a few lines, in lines of text. */
+const roomForWords = 6;
 /** Of the height of a page, at most, of a plate that has the page to itself. */
 const ofPage = 0.62;
 
@@ -23,14 +27,14 @@ const ofPage = 0.62;
 export function figureGalley(block: FigureBlock, width: number, paper: Paper, measure: Measure, grown = 1): Galley {
   const style: Style = { weight: "regular", size: paper.note, grey: 0.25 };
   const height = style.size * 1.3;
-  const caption = brokenIntoLines(measure, block.caption, style, width).map(
+  const drawn = drawing(block, width, paper, measure, grown);
+  const caption = brokenIntoLines(measure, drawn.instead ?? block.caption, style, width).map(
     (line, index, all): Slug => ({
       height,
       keepWithNext: index < all.length - 1,
       marks: (left, top) => [setText(measure, line, style, left, top + height * 0.74)],
     }),
   );
-  const drawn = drawing(block, width, paper, measure, grown);
   return {
     role: "Figure",
     alt: block.alt,
@@ -45,6 +49,8 @@ export function figureGalley(block: FigureBlock, width: number, paper: Paper, me
 
 interface Drawn {
   readonly height: number;
+  /** What is said in place of the caption, where it cannot be drawn on this paper. */
+  readonly instead?: string;
   marks(left: number, top: number): readonly Mark[];
 }
 
@@ -66,6 +72,8 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
         marks: (left, top) => headMarks(figure, { left, top, width, side, least: paper.note }, measure),
       };
     }
+    case "template":
+      return templateDrawn(figure, width, paper, measure);
     case "plate":
       return plateDrawn(figure, Math.min(leastHeight(figure), paper.height * share * ofPage) * larger, width, paper, measure);
   }
@@ -93,5 +101,22 @@ function trainsDrawn(trains: readonly TrainFigure[], whole: number, tallest: num
       trains.flatMap((train, index) =>
         trainMarks(train, { left: left + index * (width + besideTrain), top, width, tallest }, measure),
       ),
+  };
+}
+
+/** A template at true size, or where the paper is too small for it, where else it can be had. */
+function templateDrawn(figure: TemplateFigure, width: number, paper: Paper, measure: Measure): Drawn {
+  const size = templateSize(figure, paper.note, measure);
+  const { top, bottom } = insideFurniture(frameOf(paper, 1), paper);
+  if (size.width <= width && size.height + roomForWords * paper.text <= bottom - top)
+    return {
+      height: size.height,
+      marks: (left, at) => templateMarks(figure, { left, top: at, width, least: paper.note }, measure),
+    };
+  const wide = Math.ceil(size.width / mm(1));
+  return {
+    height: 0,
+    instead: `At true size this face is drawn ${wide} mm wide, too large for this paper: take a larger one, or the drawing as a file.`,
+    marks: () => [],
   };
 }

@@ -30,6 +30,8 @@ export interface PlacedPlate extends Centre {
   readonly numbering: Numbering;
   /** Size of the numbers. */
   readonly size: number;
+  /** With its figures and numbers from side to side. */
+  readonly width: number;
   /** From where to where it reaches down the page. */
   readonly top: number;
   readonly bottom: number;
@@ -90,14 +92,15 @@ function placed(
   const inColumn = Math.ceil(figure.circles.length / (numbering === "both" ? 2 : 1));
   const column = numbering === "in gaps" ? 0 : inColumn * least * rowOfNumbers;
   const height = Math.max(2 * rim + rooms.top + rooms.bottom, column);
-  const spare = width - 2 * rim - rooms.left - rooms.right;
+  const wide = 2 * rim + rooms.left + rooms.right;
   return {
-    x: left + spare / 2 + rooms.left + rim,
+    x: left + (width - wide) / 2 + rooms.left + rim,
     y: top + rooms.top + rim + (height - 2 * rim - rooms.top - rooms.bottom) / 2,
     rim,
     radii: figure.circles.map((_, index) => radiusOf(figure, index) * rim),
     numbering,
     size: least,
+    width: wide,
     top,
     bottom: top + height,
   };

@@ -1,0 +1,80 @@
+import type { Mark, Page, Weight } from "../layout/marks.ts";
+
+/** What a drawing says of itself. */
+export interface AboutDrawing {
+  readonly title: string;
+  readonly creator: string;
+  readonly digest: string;
+}
+
+const weights: Readonly<Record<Weight, number>> = { regular: 400, semibold: 600, bold: 700 };
+
+/** The type of the book where it is installed; else a narrow one, held to the width that was measured. */
+const family = "IBM Plex Sans Condensed, Arial Narrow, Liberation Sans Narrow, sans-serif";
+
+/** Writes a page of marks as an SVG file at its true size, in points. Anchors and links lead nowhere there and are left out. */
+export function svgOf({ width, height, marks }: Pick<Page, "width" | "height" | "marks">, about: AboutDrawing): string {
+  const [wide, high] = [width, height].map((size) => `${figure((size * 25.4) / 72)}mm`);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}" viewBox="0 0 ${figure(width)} ${figure(height)}" font-family="${family}">`,
+    `<title>${escaped(about.title)}</title>`,
+    `<desc>${escaped(`${about.creator} ${about.digest}`)}</desc>`,
+    ...marks.map(elementOf).filter((element) => element !== ""),
+    "</svg>\n",
+  ].join("\n");
+}
+
+function elementOf(mark: Mark): string {
+  switch (mark.kind) {
+    case "text": {
+      const { x, y, size, weight, width, text, grey = 0 } = mark;
+      const fit = text === "" ? "" : ` textLength="${figure(width)}" lengthAdjust="spacingAndGlyphs"`;
+      return `<text x="${figure(x)}" y="${figure(y)}" font-size="${figure(size)}" font-weight="${weights[weight]}" fill="${shade(grey)}"${fit}>${escaped(text)}</text>`;
+    }
+    case "rule":
+      return `<path d="M${point(mark.from)}L${point(mark.to)}" ${stroked(mark.width, mark.grey ?? 0)}/>`;
+    case "band":
+      return `<rect x="${figure(mark.x)}" y="${figure(mark.y)}" width="${figure(mark.width)}" height="${figure(mark.height)}" fill="${shade(mark.grey)}"/>`;
+    case "shape": {
+      const { path, fill, stroke } = mark;
+      const filled = `fill="${fill === undefined ? "none" : shade(fill)}"`;
+      const edge = stroke === undefined ? "" : ` stroke="${shade(stroke.grey)}" stroke-width="${figure(stroke.width)}"`;
+      return `<path d="${escaped(path)}" ${filled}${edge}/>`;
+    }
+    case "dots": {
+      const discs = mark.at.map(([x, y]) => `<circle cx="${figure(x)}" cy="${figure(y)}" r="${figure(mark.diameter / 2)}"/>`);
+      return `<g fill="${shade(mark.grey)}">${discs.join("")}</g>`;
+    }
+    case "group":
+      return `<g>${mark.marks.map(elementOf).join("")}</g>`;
+    case "anchor":
+    case "link":
+      return "";
+  }
+}
+
+function stroked(width: number, grey: number): string {
+  return `fill="none" stroke="${shade(grey)}" stroke-width="${figure(width)}"`;
+}
+
+function point([x, y]: readonly [number, number]): string {
+  return `${figure(x)} ${figure(y)}`;
+}
+
+/** From 0, black, to 1, white. */
+function shade(grey: number): string {
+  const level = Math.round(grey * 255)
+    .toString(16)
+    .padStart(2, "0");
+  return `#${level}${level}${level}`;
+}
+
+/** Three decimals: the last bits of sines differ between engines and must not reach the file. */
+function figure(value: number): string {
+  return String(Math.round(value * 1000) / 1000);
+}
+
+/** Text that no reader of XML takes for anything else. */
+export function escaped(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}

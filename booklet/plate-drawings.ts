@@ -35,13 +35,13 @@ export interface PlateDrawingsOptions {
  */
 export async function plateDrawings(head: Head, { job }: PlateDrawingsOptions = {}): Promise<readonly PlateDrawing[]> {
   const sheets = job === undefined ? faceSheets(head) : [armsSheet(head, job)];
-  const { measure } = await openPrintShop();
+  const { measure, outlines } = await openPrintShop();
   const { version, digest } = editionOf(head, { drawings: job ?? "plates" });
   const named = new Map<string, number>();
   return sheets.map(({ name, ...sheet }) => {
     const before = named.get(name) ?? 0;
     named.set(name, before + 1);
     const about = { title: sheet.title, creator, digest: `${version} ${digest}` };
-    return { name: before === 0 ? name : `${name}-no-${before + 1}`, svg: svgOf(drawingPage(sheet, measure), about) };
+    return { name: before === 0 ? name : `${name}-no-${before + 1}`, svg: svgOf(drawingPage(sheet, measure), about, outlines) };
   });
 }

@@ -1,5 +1,6 @@
 import type { Measure } from "../layout/measure.ts";
 import { type Canvas, canvasOn } from "./canvas.ts";
+import { type Outlines, outlinesWith } from "./outlines.ts";
 import { structureOf } from "./structure.ts";
 import { measureWith, typeFiles, wordsOf } from "./type.ts";
 
@@ -18,6 +19,8 @@ export interface About {
 /** pdfkit, loaded, with the type ready to measure. */
 export interface PrintShop {
   readonly measure: Measure;
+  /** Letters as shapes, for drawings that are no PDF. */
+  readonly outlines: Outlines;
   open(about: About): Canvas;
 }
 
@@ -35,6 +38,7 @@ export async function openPrintShop(): Promise<PrintShop> {
   const words = wordsOf(scratch, paths);
   return {
     measure: measureWith(scratch, paths),
+    outlines: outlinesWith(scratch, paths),
     open(about) {
       const document = new PDFDocument(options(about, paths.regular));
       escapeMetadata(document as unknown as Untyped);

@@ -1,4 +1,5 @@
-import type { Mark, Page, Weight } from "../layout/marks.ts";
+import type { Mark, Page } from "../layout/marks.ts";
+import type { Outlines } from "./outlines.ts";
 
 /** What a drawing says of itself. */
 export interface AboutDrawing {
@@ -7,29 +8,32 @@ export interface AboutDrawing {
   readonly digest: string;
 }
 
-const weights: Readonly<Record<Weight, number>> = { regular: 400, semibold: 600, bold: 700 };
-
-/** The type of the book where it is installed; else a narrow one, held to the width that was measured. */
-const family = "IBM Plex Sans Condensed, Arial Narrow, Liberation Sans Narrow, sans-serif";
-
-/** Writes a page of marks as an SVG file at its true size, in points. Anchors and links lead nowhere there and are left out. */
-export function svgOf({ width, height, marks }: Pick<Page, "width" | "height" | "marks">, about: AboutDrawing): string {
+/**
+ * Writes a page of marks as an SVG file at its true size, in points. Letters are shapes, with the words
+ * beside them for a reader aloud, so that no machine needs the type. Anchors and links are left out.
+ */
+export function svgOf(
+  { width, height, marks }: Pick<Page, "width" | "height" | "marks">,
+  about: AboutDrawing,
+  outlines: Outlines,
+): string {
   const [wide, high] = [width, height].map((size) => `${figure((size * 25.4) / 72)}mm`);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}" viewBox="0 0 ${figure(width)} ${figure(height)}" font-family="${family}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
     `<title>${escaped(about.title)}</title>`,
     `<desc>${escaped(`${about.creator} ${about.digest}`)}</desc>`,
-    ...marks.map(elementOf).filter((element) => element !== ""),
+    ...marks.map((mark) => elementOf(mark, outlines)).filter((element) => element !== ""),
     "</svg>\n",
   ].join("\n");
 }
 
-function elementOf(mark: Mark): string {
+function elementOf(mark: Mark, outlines: Outlines): string {
   switch (mark.kind) {
     case "text": {
-      const { x, y, size, weight, width, text, grey = 0 } = mark;
-      const fit = text === "" ? "" : ` textLength="${figure(width)}" lengthAdjust="spacingAndGlyphs"`;
-      return `<text x="${figure(x)}" y="${figure(y)}" font-size="${figure(size)}" font-weight="${weights[weight]}" fill="${shade(grey)}"${fit}>${escaped(text)}</text>`;
+      const { x, y, text, grey = 0 } = mark;
+      if (text === "") return "";
+      const at = `translate(${figure(x)} ${figure(y)})`;
+      return `<path aria-label="${escaped(text)}" role="img" transform="${at}" fill="${shade(grey)}" d="${outlines(text, mark)}"/>`;
     }
     case "rule":
       return `<path d="M${point(mark.from)}L${point(mark.to)}" ${stroked(mark.width, mark.grey ?? 0)}/>`;
@@ -46,7 +50,7 @@ function elementOf(mark: Mark): string {
       return `<g fill="${shade(mark.grey)}">${discs.join("")}</g>`;
     }
     case "group":
-      return `<g>${mark.marks.map(elementOf).join("")}</g>`;
+      return `<g>${mark.marks.map((inner) => elementOf(inner, outlines)).join("")}</g>`;
     case "anchor":
     case "link":
       return "";

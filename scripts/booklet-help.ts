@@ -37,8 +37,10 @@ In a copy of the sources "npm run booklet --" stands for the first two words.
   --help              this text
 
 The book
-  --as FORM           pages (the default), booklet (half sheets to fold),
-                      wall (large type), or drawings (SVG)
+  --as FORM           pages (the default), large (the same in large type),
+                      booklet (half sheets to fold), wall (sheets for the
+                      wall), poster and card (the counts that shops use
+                      most), or drawings (SVG files, at true size)
   --from N, --to N    the counts, 2 to 400 where not given
   --parts LIST        only these, with commas:
                       ${partIds.slice(0, 6).join(", ")},

@@ -1,7 +1,16 @@
 #!/usr/bin/env node
 import { realpathSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { type BookletOptions, bookletPdf, jobSheetPdf, loadHead, type PaperName, type PartId } from "../booklet/index.ts";
+import {
+  type BookForm,
+  type BookletOptions,
+  bookForms,
+  bookletPdf,
+  jobSheetPdf,
+  loadHead,
+  type PaperName,
+  type PartId,
+} from "../booklet/index.ts";
 import { type Head, InputError } from "../src/index.ts";
 import { bookletHelp } from "./booklet-help.ts";
 import { fault, optionNames, usualHead } from "./command-line.ts";
@@ -80,12 +89,25 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
   return bookletPdf(head, {
     as: form(as),
     ...onPaper(asked),
-    from,
-    to,
+    ...(asked.from === undefined ? {} : { from }),
+    ...(asked.to === undefined ? {} : { to }),
     ...(parts === undefined ? {} : { parts: parts.split(",").map((part) => part.trim()) as PartId[] }),
     ...(degrees === undefined ? {} : { degreeTables: countsListed(degrees) }),
     ...(asked.inches === true && { inches: true }),
     onProgress: progress(),
+  }).catch((error: unknown) => {
+    throw withOptionName(
+      {
+        from: "--from",
+        to: "--to",
+        parts: "--parts",
+        degreeTables: "--degrees",
+        paper: "--paper",
+        as: "--as",
+        tagged: "--tagged",
+      },
+      error,
+    );
   });
 }
 
@@ -129,13 +151,11 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
   ];
 }
 
-function form(text: string): "pages" | "booklet" | "wall" {
-  if (text === "pages" || text === "booklet" || text === "wall") return text;
-  throw fault(
-    "unknown-word",
-    "--as",
-    `there is no form ${JSON.stringify(text)}; the forms are pages, booklet, wall and drawings`,
-  );
+function form(text: string): BookForm {
+  const found = bookForms.find((name) => name === text);
+  if (found) return found;
+  const forms = [...bookForms, "drawings"].join(", ");
+  throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are ${forms}`);
 }
 
 const mostCounts = 5000;

@@ -57,18 +57,27 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   glossary: glossaryPart,
 };
 
-/** Writes the book of a head as plain data: what it says, not how it looks. */
-export function bookOf(head: Head, edition: Edition, contents: Contents, onProgress?: (done: number) => void): Book {
-  const { from, to } = contents;
+/** Lays out what parts are written from: every count with its settings, proved. */
+export function deskOf(
+  head: Head,
+  { from, to, parts, degreeTables, inches }: Contents,
+  onProgress?: (done: number) => void,
+): Desk {
   const on = prepare(head);
-  const desk: Desk = {
+  return {
     head,
     on,
     counts: headCounts(on, from, to, onProgress),
-    included: sectionsIn(head, contents.parts),
-    degreeTables: contents.degreeTables,
-    ...(contents.inches === true && { inches: true }),
+    included: sectionsIn(head, parts),
+    degreeTables,
+    ...(inches === true && { inches: true }),
   };
+}
+
+/** Writes the book of a head as plain data: what it says, not how it looks. */
+export function bookOf(head: Head, edition: Edition, contents: Contents, onProgress?: (done: number) => void): Book {
+  const { from, to } = contents;
+  const desk = deskOf(head, contents, onProgress);
   const parts = partIds.filter((id) => contents.parts.includes(id)).flatMap((id) => writers[id](desk) ?? []);
   return {
     title: head.name,
@@ -94,7 +103,9 @@ function wordsAfterCautions(parts: readonly Part[]): readonly Part[] {
 
 /** The parts that hold counts by name; among readings stand also those that are done from mark to mark. */
 function sectionsIn(head: Head, parts: readonly PartId[]): ReadonlySet<string> {
-  return new Set<string>([...parts, ...(isReadHead(head) && parts.includes("readings") ? ["simple", "dial"] : [])]);
+  if (!isReadHead(head)) return new Set(parts);
+  const others = parts.filter((part) => part !== "simple" && part !== "dial");
+  return new Set<string>([...others, ...(parts.includes("readings") ? ["simple", "dial"] : [])]);
 }
 
 /** What stands on every page of a head's book or sheet. */

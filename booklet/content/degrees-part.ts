@@ -1,9 +1,9 @@
 import { type Head, type NearBy, planJob } from "../../src/index.ts";
 import { cautionItem, offBy, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
 import type { Cell, Column, Part } from "./blocks.ts";
+import { commonestCounts } from "./commonest-counts.ts";
 import { footRule } from "./foot-rule.ts";
 import type { Desk } from "./parts.ts";
-import { columnOf } from "./place-table.ts";
 import { type Positions, positionTables } from "./position-tables.ts";
 import { readColumns, toKnowOfReadings } from "./read-columns.ts";
 import { type ReadCount, toldAtMm, usualScale } from "./readings.ts";
@@ -20,12 +20,17 @@ export function degreesPart(desk: Desk): Part | null {
   return {
     id: "degrees",
     title: "Every position, count by count",
+    ...(desk.degreeTables === null || desk.degreeTables.some((count) => !commonestCounts.includes(count))
+      ? {}
+      : { warning: asChosen }),
     rule: footRule(head, { method: "simple", near: true }),
     blocks: [...(read.length === 0 ? [] : [readSeries(head, read)]), ...(holes.length === 0 ? [] : [holeSeries(desk, holes)])],
   };
 }
 
-const position: Column = { head: "pos.", align: "right" };
+const asChosen = "The counts that shops use most, chosen by common practice. For any other print its job sheet.";
+
+const position: Column = { head: "no.", align: "right" };
 
 function readSeries(head: Head, counts: readonly ReadCount[]): SeriesBlock {
   const all = counts.map((count) => ({ count, places: count.places() }));
@@ -86,14 +91,22 @@ function holeSeries({ head, on }: Desk, tables: readonly ByHoles[]): SeriesBlock
 
 /** The circle is named over each table and not over its columns. */
 function onAnyCircle(column: PlaceColumn): Column {
-  return columnOf({ ...column, head: column.head.replace(/ of \d+$/, ""), sets: column.sets || column.key === "hole" });
+  const { key, head, group, sets } = column;
+  const strong = sets || key === "hole";
+  return {
+    head: head.replace(/ of \d+$/, ""),
+    ...(group === undefined ? {} : { group }),
+    align: "right",
+    strong,
+    ...(!strong ? { size: "fine" as const } : {}),
+  };
 }
 
 function holeNotes(head: Head, setting: NearBy<"nearest-hole">): readonly string[] {
   return [`circle of ${setting.circle}, plate ${plateOf(head, setting)}`, offAtMost(setting.worstArcSeconds)];
 }
 
-const toKnowOfHoles = `At position 1 the pin stands in hole 0 of the circle named; holes are numbered the way the crank goes. Go on by the turns and spaces of each line: they differ, so set the arms anew or count. ${[
+const toKnowOfHoles = `At position no. 1 the pin stands in hole 0 of the circle named; holes are numbered the way the crank goes. Go on by the turns and spaces of each line: they differ, so set the arms anew or count. ${[
   cautionItem({ code: "stop-pin", stands: "in" }),
   cautionItem({ code: "one-way", hand: "crank", to: "hole" }),
   cautionItem({ code: "lock-spindle" }),

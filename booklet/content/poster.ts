@@ -1,11 +1,40 @@
-import type { Part } from "./blocks.ts";
+import type { Head } from "../../src/index.ts";
+import type { Edition } from "../edition.ts";
+import type { Book, Part } from "./blocks.ts";
+import { type Contents, deskOf, runningOf } from "./book.ts";
 import { commonestTable } from "./commonest-table.ts";
 import type { Desk } from "./parts.ts";
 import { reachGrid } from "./reach-part.ts";
 import { keyTo } from "./sections.ts";
+import { ratioInWords } from "./words.ts";
+
+/** The sheets hold the same counts whatever the book would. */
+const contents: Contents = { from: 2, to: 200, parts: [], degreeTables: null };
+
+/** Writes the poster of a head. */
+export function posterOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
+  return sheetOf("Poster", [posterPart(deskOf(head, contents, onProgress))], head, edition);
+}
+
+/** Writes the card of a head. */
+export function cardOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
+  return sheetOf("Pocket card", cardParts(deskOf(head, contents, onProgress)), head, edition);
+}
+
+function sheetOf(what: string, parts: readonly Part[], head: Head, edition: Edition): Book {
+  return {
+    title: head.name,
+    fileTitle: `${what}: ${head.name}`,
+    subject: `The counts that shops use most on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    digest: edition.digest,
+    running: runningOf(head, edition),
+    parts,
+    sheetsStandAlone: true,
+  };
+}
 
 /** One sheet for the wall over the machine: the counts that shops use most, and all that the head does to 100. */
-export function posterPart(desk: Desk): Part {
+function posterPart(desk: Desk): Part {
   return {
     id: "poster",
     title: "The counts that shops use most",
@@ -24,7 +53,7 @@ export function posterPart(desk: Desk): Part {
 }
 
 /** A card for the pocket, its two sides: the counts that shops use most, and what the head can do. */
-export function cardParts(desk: Desk): readonly Part[] {
+function cardParts(desk: Desk): readonly Part[] {
   return [
     {
       id: "front",

@@ -1,7 +1,6 @@
 import type { Head } from "../../src/index.ts";
 import { cautionItem, type ScaleColumn, scaleColumns, whole } from "../../src/words/index.ts";
 import type { Cell, Column } from "./blocks.ts";
-import { columnOf } from "./place-table.ts";
 import type { ReadPlace, ScaleName } from "./readings.ts";
 import { nothing } from "./setting-cells.ts";
 
@@ -22,10 +21,17 @@ export function readColumns(head: Head, by: ScaleName, hasWholeTurns: boolean): 
   return head.dial === null && hasWholeTurns ? [wholeTurns, ...scales] : scales;
 }
 
-/** Without a head over several columns: turns and reading stand well apart, so that 12 and 3° are not read as 123°. */
-function readColumn(scale: ScaleColumn): Column {
-  const { group: _, ...column } = columnOf(scale);
-  return scale.key === "dial" && scale.head === "reads" ? { ...column, head: "dial" } : column;
+/**
+ * Without a head over several columns: turns and reading stand well apart, so that 12 and 3° are not
+ * read as 123°. The ring tells the turns, and is never spared.
+ */
+function readColumn({ key, head, sets }: ScaleColumn): Column {
+  return {
+    head: key === "dial" && head === "reads" ? "dial" : head,
+    align: "right",
+    strong: sets,
+    ...(!sets ? { size: "fine" as const } : {}),
+  };
 }
 
 const wholeTurns: ReadColumn = {
@@ -42,5 +48,5 @@ export function toKnowOfReadings({ dial, ring, plates }: Head): string {
     cautionItem({ code: "one-way", hand, to: "mark" }),
     cautionItem({ code: "lock-spindle" }),
   ];
-  return `At position 1 set ${scales} to 0; their figures rise from there. ${said.map(({ text }) => text).join(" ")}`;
+  return `At position no. 1 set ${scales} to 0; their figures rise from there. ${said.map(({ text }) => text).join(" ")}`;
 }

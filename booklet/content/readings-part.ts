@@ -49,8 +49,8 @@ function tableOf(head: Head, counts: readonly Read[], tables: ReadonlySet<number
     { head: "Count", align: "right", strong: true },
     ...(block ? [teethColumn] : []),
     ...read.map(({ column }) => column),
-    { head: "off by", align: "right" },
-    { head: "added up", align: "right" },
+    { head: "off by", align: "right", size: "fine" },
+    { head: "added\nup", align: "right", size: "fine" },
   ];
   const rows = counts.map((count, index): Row => {
     const place = firsts[index] ?? null;
@@ -111,11 +111,7 @@ function howToRead({ dial, ring }: Head, counts: readonly Read[], tables: Readon
     dial === null
       ? "One division as the ring shows it."
       : `One division as the dial shows it: whole turns of the handwheel, then the reading${ring === null ? "." : "; the ring shows which turn it is."}`;
-  const [first] = tables;
-  const every =
-    first === undefined
-      ? ""
-      : ` Every position of the counts to ${Math.max(...tables)} that are in this book stands from page {page:${anchorOf("degrees", first)}} on.`;
+  const every = tables.size === 0 ? "" : ` Every position of the counts to ${Math.max(...tables)} is in the part after this.`;
   return `${shown} Exact: every position falls on a mark. Else set each position by itself from the one zero: none is then off by more than stands here${most}.${every}`;
 }
 

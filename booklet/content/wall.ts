@@ -1,8 +1,21 @@
+import type { Head } from "../../src/index.ts";
 import type { Block, Book, Part, TableBlock } from "./blocks.ts";
+import type { Contents } from "./book.ts";
+import { commonestCounts } from "./commonest-counts.ts";
 import type { PartId } from "./parts.ts";
+import { isReadHead } from "./readings.ts";
 
 /** The parts that make wall sheets, each sheet of one subject. */
 export const wallParts: readonly PartId[] = ["reading", "reach", "simple", "direct", "dial", "geared", "compound", "impossible"];
+
+/**
+ * What the sheets of a head hold where nothing else is asked for: on one that is set by readings every
+ * position of the commonest counts, since a row of each count alone would set none.
+ */
+export function wallContents(head: Head, from: number, to: number): Pick<Contents, "parts" | "degreeTables"> {
+  if (!isReadHead(head)) return { parts: wallParts, degreeTables: null };
+  return { parts: ["reading", "degrees"], degreeTables: commonestCounts.filter((count) => count >= from && count <= to) };
+}
 
 /** A book made over into sheets for the wall: what the hand sets, in large type, and what warns. */
 export function forWall(book: Book): Book {

@@ -113,6 +113,17 @@ export function paperNamed(name: string): Paper {
   return find(papers, name, "a book");
 }
 
+/** Finds a half sheet, to be folded from a full one, by its name. */
+export function foldedPaperNamed(name: string): Paper {
+  const paper = paperNamed(name);
+  if (paper.width <= widestHalf) return paper;
+  const problem = `${paper.name} is a full sheet; a booklet is folded from half sheets, a5 or half-letter`;
+  throw new InputError([{ code: "conflict", place: "paper", problem }]);
+}
+
+/** In points. */
+const widestHalf = 450;
+
 /** Finds a paper for wall sheets by its name. */
 export function wallPaperNamed(name: string): Paper {
   return find(wallPapers, name, "wall sheets");

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { bookOf } from "../../booklet/content/book.ts";
 import { jobOf } from "../../booklet/content/job.ts";
 import { partIds } from "../../booklet/content/parts.ts";
-import { forWall, wallParts } from "../../booklet/content/wall.ts";
+import { forWall, wallContents } from "../../booklet/content/wall.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
@@ -28,7 +28,7 @@ function bookPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
 }
 
 function wallPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
-  const book = bookOf(head, edition, { parts: wallParts, degreeTables: null, ...wanted });
+  const book = bookOf(head, edition, { ...wallContents(head, wanted.from, wanted.to), ...wanted });
   return [...setInPages(forWall(book), paper, measure).pages()];
 }
 

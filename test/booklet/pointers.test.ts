@@ -16,7 +16,8 @@ describe.each(heads.map((head) => [head.id, head] as const))("what points to a p
   it.each(paperNames)("leads every count to the page that has its row: %s", (paper) => {
     const pages = pagesOn(paperNamed(paper), book);
     const lines = pages.map(linesIn);
-    expect(pointersOn(lines).length).toBeGreaterThan(399);
+    // Where every count stands in one row in its order, only contents and readings point.
+    expect(pointersOn(lines).length).toBeGreaterThan(head.plates.length === 0 ? 5 : 399);
     expect(astray(lines)).toEqual([]);
     expect(linksAstray(pages)).toEqual([]);
   });

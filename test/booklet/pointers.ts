@@ -21,6 +21,11 @@ function rowOf(count: string | number, letter: string): RegExp {
   return new RegExp(String.raw`^${count}\|${letter}\|(?!.*(?:: page \d|not in this print))`);
 }
 
+/** The row of a count among readings, where several stand side by side: turns, dial, ring, error. */
+function readingsOf(count: string): RegExp {
+  return new RegExp(String.raw`(?:^|\|)${count}\|\d+\|\d+° \d\d′ \d\d″\|\d+°\|(?:exact|\d+\.\d[″′°])\|`);
+}
+
 /** Everything on the pages that names a page, but for their own numbers. */
 export function pointersOn(lines: Lines): readonly Pointer[] {
   return lines.flatMap((page, index) => {
@@ -51,7 +56,8 @@ function promisedBy(line: string, inIndex: boolean): readonly Promised[] {
   }
   const [, divisions] = /^(\d+)\|×\|/.exec(line) ?? [];
   return [...line.matchAll(/\bpage (\d+)\b(?! of \d)(?:\|(\w+))?/g)].map(([, page, title]) => {
-    if (divisions !== undefined) return { page: Number(page), promised: new RegExp(`^${divisions} divisions by the `) };
+    if (divisions !== undefined)
+      return { page: Number(page), promised: new RegExp(String.raw`(?:^|\|)${divisions} divisions\b`) };
     // In the contents the title follows.
     return { page: Number(page), promised: title === undefined ? null : new RegExp(`^${title}`) };
   });
@@ -67,12 +73,12 @@ export function astray(lines: Lines): readonly string[] {
 
 /** The count whose row an anchor names. */
 export function countNamed(anchor: string): string | undefined {
-  return /^(?:simple|direct|dial|geared|compound|impossible)0*(\d+)$/.exec(anchor)?.[1];
+  return /^(?:simple|direct|dial|readings|geared|compound|impossible)0*(\d+)$/.exec(anchor)?.[1];
 }
 
 /** Whether a page has the row of a count. */
 export function hasRow(page: readonly string[], count: string): boolean {
-  return page.some((line) => rowOf(count, mark).test(line));
+  return page.some((line) => rowOf(count, mark).test(line) || readingsOf(count).test(line));
 }
 
 /** The links that lead nowhere, or to a page without the row of the count that they name. */

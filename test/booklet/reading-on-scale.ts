@@ -67,7 +67,7 @@ export function wrongPositions({ title, notes, rows }: PrintedTable, head: Head)
   const scale = by as ScaleName;
   const divisions = Number.parseInt(title, 10);
   const bound = notes.includes("exact") ? 0 : arcIn(/off by (\S+)/.exec(notes)?.[1] ?? "");
-  const numbers = rows.map((row) => Number(row["pos."])).sort((a, b) => a - b);
+  const numbers = rows.map((row) => Number(row["no."])).sort((a, b) => a - b);
   const wanted = Array.from({ length: divisions }, (_, index) => index + 1);
   const faults = JSON.stringify(numbers) === JSON.stringify(wanted) ? [] : [`has the positions ${numbers.join(" ")}`];
   const offs = rows.map((row) => offAt(row, scale, divisions, head));
@@ -87,7 +87,7 @@ export function wrongPositions({ title, notes, rows }: PrintedTable, head: Head)
 function offAt(row: PrintedPlace, by: ScaleName, divisions: number, head: Head): number {
   const set = setTo(row, by, head);
   if (set === null) return Number.NaN;
-  const truly = turnsOf(`${Number(row["pos."]) - 1}/${divisions}`);
+  const truly = turnsOf(`${Number(row["no."]) - 1}/${divisions}`);
   return Math.abs(arcSeconds(nearNothing(add(set, times(-1n, truly)))));
 }
 
@@ -103,12 +103,12 @@ function wrongRing(row: PrintedPlace, by: ScaleName, head: Head): readonly strin
   const { ring } = head;
   if (ring === null || by === "ring") return [];
   const [shown, set] = [setTo(row, "ring", head), setTo(row, "dial", head)];
-  if (shown === null || set === null) return [`position ${row["pos."]}: the ring shows no mark of its own`];
+  if (shown === null || set === null) return [`position ${row["no."]}: the ring shows no mark of its own`];
   const off = nearNothing(add(shown, times(-1n, set)));
   const size = off.n < 0n ? -off.n : off.n;
   return 2n * size * BigInt(ring.marksPerTurn * ring.vernierLines) <= off.d
     ? []
-    : [`position ${row["pos."]}: the ring shows another mark`];
+    : [`position ${row["no."]}: the ring shows another mark`];
 }
 
 /** As near to nothing as whole turns bring it. */

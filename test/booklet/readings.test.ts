@@ -45,7 +45,7 @@ describe("the book of a table without plates", () => {
   });
 
   it.each(named([...bare, ...madeUp]))("%s: sets every position on a mark, none further off than it says", async (_, head) => {
-    const tables = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["degrees"] })), "pos.");
+    const tables = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["degrees"] })), "no.");
     expect(tables.length).toBeGreaterThan(0);
     if (bare.includes(head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
     expect(tables.flatMap((each) => wrongPositions(each, head))).toEqual([]);
@@ -58,10 +58,10 @@ describe("the hand that sets the readings is not led by them", () => {
   it("any one figure altered is found, of a row and of what is said of the count", async () => {
     const [head] = bare as [Head, ...Head[]];
     const pages = await piecesOf(await bookletPdf(head, { parts: ["degrees"], degreeTables: [53] }));
-    const [table] = printedSeries(pages, "pos.");
+    const [table] = printedSeries(pages, "no.");
     if (table === undefined) throw new Error("no table of 53 is printed");
     const row = table.rows[20] as PrintedPlace;
-    expect(Object.keys(row)).toEqual(["pos.", "turns", "dial", "ring"]);
+    expect(Object.keys(row)).toEqual(["no.", "turns", "dial", "ring"]);
     for (const name of Object.keys(row)) {
       const rows = table.rows.map((each) => (each === row ? { ...row, [name]: alter(row[name] ?? "") } : each));
       expect(wrongPositions({ ...table, rows }, head), name).not.toEqual([]);

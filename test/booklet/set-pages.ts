@@ -1,7 +1,7 @@
 import type { Book } from "../../booklet/content/blocks.ts";
 import { bookOf } from "../../booklet/content/book.ts";
 import { partIds } from "../../booklet/content/parts.ts";
-import { forWall, wallParts } from "../../booklet/content/wall.ts";
+import { forWall, wallContents } from "../../booklet/content/wall.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
@@ -25,7 +25,7 @@ export function wholeBook(head: Head, wanted: Wanted): Book {
 
 /** A head's sheets for the wall. */
 export function wallBook(head: Head, wanted: Wanted): Book {
-  return forWall(bookOf(head, edition, { parts: wallParts, degreeTables: null, ...wanted }));
+  return forWall(bookOf(head, edition, { ...wallContents(head, wanted.from, wanted.to), ...wanted }));
 }
 
 /** The pages of a book as they are set, before anything is drawn. */

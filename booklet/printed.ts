@@ -1,0 +1,54 @@
+import type { Book } from "./content/blocks.ts";
+import { hasTemplates } from "./content/plate-check-part.ts";
+import type { Bookmark, Canvas } from "./draw/canvas.ts";
+import { drawCutOut } from "./draw/cut-out.ts";
+import { drawPages } from "./draw/draw.ts";
+import { drawImposed } from "./draw/impose.ts";
+import { openPrintShop } from "./draw/print-shop.ts";
+import type { BookletOptions, FormedBook } from "./forms.ts";
+import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
+import { sheetSize } from "./layout/papers.ts";
+import { creator } from "./plate-drawings.ts";
+
+/** How a book is printed, whatever is in it. */
+export type Printing = Required<Pick<BookletOptions, "created" | "onProgress" | "tagged">>;
+
+/** Sets a book, draws its pages and puts them on paper. */
+export async function printed(formedBook: FormedBook, { created, onProgress, tagged }: Printing): Promise<Uint8Array> {
+  const { book, paper } = formedBook;
+  const shop = await openPrintShop();
+  onProgress("setting the pages");
+  const set = setInPages(book, paper, shop.measure);
+  onProgress(`drawing ${set.headwords.length} pages`);
+  const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
+  if (hasTemplates(book)) canvas.printTrue();
+  put(canvas, formedBook, set);
+  return canvas.end();
+}
+
+function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook): void {
+  switch (how) {
+    case "folded":
+      drawImposed(canvas, [...set.pages()]);
+      return;
+    case "cut-out":
+      drawCutOut(canvas, [...set.pages()], sheetSize(paper.name));
+      return;
+    case "pages":
+      drawPages(canvas, set.pages());
+      canvas.bookmarks(bookmarksOf(book, set));
+      canvas.labels(set.headwords.map((_, index) => labelOf(index + 1)));
+  }
+}
+
+/** Each part, and in it each page of counts by the least and the greatest of them. */
+function bookmarksOf({ parts }: Book, { headwords, anchors }: SetBook): readonly Bookmark[] {
+  const starts = parts.map(({ id }) => anchors.get(id) ?? 1);
+  return parts.map(({ title }, index) => {
+    const [from = 1, to = headwords.length + 1] = [starts[index], starts[index + 1]];
+    const within = headwords.flatMap((words, at) =>
+      at + 1 >= from && at + 1 < to && words !== "" ? [{ title: words, page: at + 1 }] : [],
+    );
+    return { title, page: from, within };
+  });
+}

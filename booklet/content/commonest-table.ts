@@ -8,10 +8,9 @@ import { countColumns, crankCells, crankColumns } from "./setting-cells.ts";
 
 /** The counts that shops use most, each with its move over a still plate, or with what it needs instead. */
 export function commonestTable({ head, counts }: Desk, { arms, countsFromAfar }: CommonestTable): TableBlock {
-  const [count, mark] = countColumns;
+  const [count] = countColumns;
   const columns: readonly Column[] = [
     ...(count ? [countsFromAfar ? { ...count, size: "huge" as const } : count] : []),
-    ...(mark ? [mark] : []),
     ...crankColumns.slice(0, arms ? undefined : -1),
   ];
   return {
@@ -33,7 +32,6 @@ export interface CommonestTable {
 function rowOf(head: Head, { divisions, simple, section }: HeadCount, columns: number): Row {
   const count: Cell = { text: String(divisions) };
   const best = simple.find(({ teethPerMove }) => teethPerMove === 1);
-  if (best) return { cells: [count, { text: sectionWords.simple.mark }, ...crankCells(head, best)].slice(0, columns) };
-  const { mark, pointer } = sectionWords[section];
-  return { cells: [count, { text: mark, reversed: true }], rest: { text: pointer } };
+  if (best) return { cells: [count, ...crankCells(head, best)].slice(0, columns) };
+  return { cells: [count], rest: { text: sectionWords[section].pointer } };
 }

@@ -5,11 +5,10 @@ import { type Contents, deskOf, runningOf } from "./book.ts";
 import { commonestTable } from "./commonest-table.ts";
 import type { Desk } from "./parts.ts";
 import { reachGrid } from "./reach-part.ts";
-import { keyTo } from "./sections.ts";
 import { ratioInWords } from "./words.ts";
 
 /** The sheets hold the same counts whatever the book would. */
-const contents: Contents = { from: 2, to: 200, parts: [], degreeTables: null };
+const contents: Contents = { from: 2, to: 100, parts: [], degreeTables: null };
 
 /** Writes the poster of a head. */
 export function posterOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
@@ -38,7 +37,7 @@ function posterPart(desk: Desk): Part {
   return {
     id: "poster",
     title: "The counts that shops use most",
-    alone: `${keyTo(desk.counts.map(({ section }) => section))} Turns, then spaces; the arms enclose one hole more than the spaces, the pin’s own.`,
+    alone: "No gears, plate stop pin IN. Turns, then spaces; the arms enclose one hole more than the spaces, the pin’s own.",
     blocks: [
       commonestTable(desk, { arms: true, countsFromAfar: true }),
       { kind: "heading", text: "What this head can do" },
@@ -58,14 +57,14 @@ function cardParts(desk: Desk): readonly Part[] {
     {
       id: "front",
       title: "Turns, then spaces",
-      alone: "The arms enclose one hole more than the spaces.",
+      alone: "No gears, plate stop pin IN. The arms enclose one hole more than the spaces.",
       blocks: [commonestTable(desk, { arms: false, countsFromAfar: false })],
     },
     {
       id: "back",
       title: "What this head can do",
       blocks: [
-        reachGrid(desk, { upTo: 200, small: true }),
+        reachGrid(desk, { upTo: 100, small: true }),
         {
           kind: "paragraph",
           style: "small",

@@ -67,7 +67,7 @@ const wallPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
 };
 
 /** Counts half as large again as the rest are 39 pt: 16 minutes of arc at two metres. */
-const posterSheet = { ...wallSheet, text: 16, table: 26, leastTable: 24, note: 13 };
+const posterSheet = { ...wallSheet, text: 14, table: 26, leastTable: 24, note: 12, closeness: { ...open, row: 1.03, gap: 0.7 } };
 
 const posterPapers: Readonly<Partial<Record<PaperName, Paper>>> = {
   a3: { name: "a3", ...sizes.a3, ...posterSheet },
@@ -84,10 +84,10 @@ const cardSide = {
   top: mm(4),
   bottom: mm(4),
   text: 8,
-  table: 10,
-  leastTable: 10,
+  table: 9.5,
+  leastTable: 8.5,
   note: 6.5,
-  closeness: { ...open, row: 1.24, gap: 0.5 },
+  closeness: { ...open, row: 1.6, gap: 0.5 },
 };
 
 const cardPapers: Readonly<Partial<Record<PaperName, Paper>>> = {

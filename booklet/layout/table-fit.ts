@@ -110,9 +110,9 @@ export function cellStyle(column: Pick<Column, "strong" | "size">, size: number)
   return { weight: column.strong ? "bold" : "regular", size: size * sizes[column.size ?? "usual"] };
 }
 
-/** How the heads of columns look: smaller than their figures, and never smaller than a note. */
-export function headStyle(size: number, { note }: Pick<Paper, "note">): Style {
-  return { weight: "semibold", size: Math.max(note, size * 0.8) };
+/** How the heads of columns look: smaller than their figures, no larger than running text, and never smaller than a note. */
+export function headStyle(size: number, { text, note }: Pick<Paper, "text" | "note">): Style {
+  return { weight: "semibold", size: Math.max(note, Math.min(text, size * 0.8)) };
 }
 
 function fitAt(

@@ -24,20 +24,24 @@ export function ruleOf({ target, way: { setting }, exact }: Pick<PlannedJob, "ta
   });
 }
 
-/** The plate with its arms set, and the train; nothing where the moves differ or no index plate is used. */
-export function drawings(way: Way, head: Head): readonly Block[] {
+/**
+ * The plate with its arms set, and the train; nothing where the moves differ or no index plate is used.
+ *
+ * @param share - Of the height of a page that the plate may take.
+ */
+export function drawings(way: Way, head: Head, share = 0.5): readonly Block[] {
   if (way.by !== "moves" || goesBy(way) !== "index-holes") return [];
   const { setting } = way;
-  return [...plate(setting, head), ...("gears" in setting ? [train(setting.gears)] : [])];
+  return [...plate(setting, head, share), ...("gears" in setting ? [train(setting.gears)] : [])];
 }
 
-function plate({ circle, spaces, plate, face }: Setting | NearMove, { plates }: Head): readonly Block[] {
+function plate({ circle, spaces, plate, face }: Setting | NearMove, { plates }: Head, share: number): readonly Block[] {
   const on = plates.find(({ name }) => name === plate)?.faces.find(({ name }) => name === face);
   if (on === undefined || circle === null) return [];
   return [
     {
       kind: "figure",
-      share: 0.5,
+      share,
       figure: { type: "plate", ...circlesAndDiameters(on), chosen: { circle, spaces } },
       alt: `Plate ${plate} with the arms on the ${circle} circle, ${counted(spaces, "space")}`,
       caption: `The ${circle} circle with the arms set: ${counted(spaces, "space")}; ${armsInWords({ circle, spaces })}.`,

@@ -26,7 +26,7 @@ import type { Block, Book } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import type { GearFigure } from "./figure-blocks.ts";
 import { itemList } from "./item-list.ts";
-import { markOf, ruleOf } from "./job-setting.ts";
+import { drawings, markOf, ruleOf } from "./job-setting.ts";
 import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
@@ -74,6 +74,9 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
   };
 }
 
+/** Of the height of a page, for the plate of a geared repair. */
+const smallShare = 0.4;
+
 function settingBlocks(
   { gear }: RepairOnHead,
   { way, exact, worstArcSeconds }: PlannedJob,
@@ -87,6 +90,7 @@ function settingBlocks(
     },
     { kind: "panel", items: wayFigures(way, head) },
     itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+    ...(way.by === "moves" && "gears" in way.setting ? drawings(way, head, smallShare) : []),
     ...(exact
       ? []
       : [

@@ -2,7 +2,7 @@ import { type Head, prepare } from "../../src/index.ts";
 import { counted, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import { anglesPart } from "./angles-part.ts";
-import type { Book, Part, Running } from "./blocks.ts";
+import type { Book, Running } from "./blocks.ts";
 import { cautionsPart } from "./cautions-part.ts";
 import { circlesPart } from "./circles-part.ts";
 import { compoundPart } from "./compound-part.ts";
@@ -85,20 +85,9 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(head, edition),
-    parts: [titlePart(desk, edition, parts), ...(isReadHead(head) ? wordsAfterCautions(parts) : parts)],
+    parts: [titlePart(desk, edition, parts), ...parts],
     sheetsStandAlone: false,
   };
-}
-
-/** Few words are left of a head without plates: they stand on the page of the cautions. */
-function wordsAfterCautions(parts: readonly Part[]): readonly Part[] {
-  const words = parts.find(({ id }) => id === "glossary");
-  if (words === undefined || !parts.some(({ id }) => id === "cautions")) return parts;
-  const heading = { kind: "heading", text: words.title, anchor: words.id } as const;
-  return parts.flatMap((part) => {
-    if (part === words) return [];
-    return part.id === "cautions" ? [{ ...part, blocks: [...part.blocks, heading, ...words.blocks] }] : [part];
-  });
 }
 
 /** The parts that hold counts by name; among readings stand also those that are done from mark to mark. */

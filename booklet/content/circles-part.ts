@@ -12,7 +12,7 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
   const linked = included.has("simple");
   return {
     id: "circles",
-    title: "What the plate that is on can do",
+    title: "What each circle can do",
     joins: true,
     blocks: [
       {
@@ -20,9 +20,8 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
         text: "Each count with its move, turns + spaces, on the circle named. Stop pin in, no gears; the arms enclose one hole more than the spaces.",
       },
       ...wholeTurns(counts, linked),
-      ...faces.flatMap((face): readonly Block[] => [
-        { kind: "heading", text: `Plate ${face}` },
-        ...circles
+      ...faces.flatMap((face): readonly Block[] => {
+        const used = circles
           .filter((circle) => plateOf(head, circle) === face)
           .map(
             (circle): ColumnsBlock => ({
@@ -30,8 +29,10 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
               lead: String(circle.holes),
               items: entries(counts, linked, (setting) => plateOf(head, setting) === face && setting.circle === circle.holes),
             }),
-          ),
-      ]),
+          )
+          .filter(({ items }) => items.length > 0);
+        return used.length === 0 ? [] : [{ kind: "heading", text: `Plate ${face}` }, ...used];
+      }),
     ],
   };
 }

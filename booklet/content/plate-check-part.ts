@@ -16,7 +16,7 @@ export function plateCheckPart(desk: Desk): Part | null {
   if (faces.length === 0) return null;
   return {
     id: "chords",
-    title: "Plate check: chords to measure",
+    title: "Plate check",
     blocks: [...howTo(desk, faces), ...faces.flatMap((face, index) => faceBlocks(desk, face, index, length))],
   };
 }

@@ -3,7 +3,7 @@ import type { Sheet } from "./filling-page.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
 import { frameOf, type Paper } from "./paper.ts";
-import { type PageNumbers, type PartSetter, type PartSize, type PartSketch, partSetter } from "./part-setter.ts";
+import { type PageNumbers, type PartSetter, type PartSketch, partSetter } from "./part-setter.ts";
 import { furniture } from "./running.ts";
 
 /** A book whose page numbers are settled, with the places that can be gone to. */
@@ -36,17 +36,17 @@ export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook 
 /** Where everything comes to stand with the page numbers known so far. */
 interface Sketch extends Pick<SetBook, "headwords" | "anchors"> {
   /** The parts as they begin pages, those that join another within it, and how each is set. */
-  readonly parts: readonly (PartSize & { readonly part: Part })[];
+  readonly parts: readonly SketchedPart[];
 }
 
 function sketched(book: Book, known: PageNumbers, setter: PartSetter): Sketch {
   const headwords: string[] = [];
   const anchors = new Map<string, number>();
-  const parts = inTurn(book, known, setter).map(({ part, sketch }) => {
+  const parts = inTurn(book, known, setter);
+  for (const { sketch } of parts) {
     headwords.push(...sketch.sheets.map((sheet) => span(sheet.headwords)));
     for (const [name, page] of sketch.anchors) anchors.set(name, page);
-    return { part, paper: sketch.paper, grown: sketch.grown };
-  });
+  }
   return { headwords, anchors, parts };
 }
 
@@ -91,8 +91,10 @@ function* pagesOf(
   measure: Measure,
 ): Generator<Page> {
   let number = 0;
-  for (const { part, ...size } of parts) {
-    for (const sheet of setter.sheets(part, size, number + 1, anchors)) {
+  for (const { part, first, sketch } of parts) {
+    // Where everything stands is settled: what grows moves nothing.
+    const grown = setter.grown(part, sketch, first, anchors);
+    for (const sheet of setter.sheets(part, { paper: sketch.paper, grown }, first, anchors)) {
       number += 1;
       yield pageOf(sheet, number, headwords.length, book, paper, measure);
     }

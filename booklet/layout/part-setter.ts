@@ -1,4 +1,5 @@
 import type { Block, Part } from "../content/blocks.ts";
+import type { FigureBlock } from "../content/figure-blocks.ts";
 import { figureGalley } from "./figures.ts";
 import type { Sheet } from "./filling-page.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
@@ -17,6 +18,8 @@ export type PageNumbers = ReadonlyMap<string, number>;
 export interface PartSetter {
   /** Tells where everything comes to stand, set as closely as saves a page with hardly anything on it. */
   sketch(part: Part, first: number, known: PageNumbers): PartSketch;
+  /** By how much its drawings can grow where everything stands. */
+  grown(part: Part, sketch: PartSketch, first: number, known: PageNumbers): Grown;
   /** Sets a part page by page. */
   sheets(part: Part, size: PartSize, first: number, known: PageNumbers): Generator<Sheet>;
 }
@@ -27,8 +30,8 @@ export interface PartSize {
   readonly grown: Grown;
 }
 
-/** A part without its marks. */
-export interface PartSketch extends PartSize {
+/** A part without its marks, its drawings no larger than they need be. */
+export interface PartSketch extends Pick<PartSize, "paper"> {
   readonly sheets: readonly Sheet[];
   readonly anchors: PageNumbers;
 }
@@ -43,6 +46,7 @@ const unknownPage = 88;
 export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Measure): PartSetter {
   const width = usual.width - usual.inner - usual.outer;
   const galleyFor = galleysOnce(width, usual, measure);
+  const figureFor = figuresOnce(width, measure);
   const run = (
     part: Part,
     { paper, grown }: PartSize,
@@ -54,9 +58,7 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
     const opening = titleGalley(sheetsStandAlone ? part : inRunningText(part), width, paper, measure);
     const galleys = part.blocks.map((block) => {
       const larger = grown.get(block);
-      return larger !== undefined && block.kind === "figure"
-        ? figureGalley(block, width, paper, measure, larger)
-        : galleyFor(block, paper, known);
+      return larger !== undefined && block.kind === "figure" ? figureFor(block, paper, larger) : galleyFor(block, paper, known);
     });
     const frameFor = (page: number) => insideFurniture(frameOf(paper, page), paper);
     const all = sheetsStandAlone ? galleys : [opening, ...galleys];
@@ -64,7 +66,7 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
   };
   const sketchOf = (size: PartSize, part: Part, first: number, known: PageNumbers): PartSketch => {
     const anchors = new Map<string, number>();
-    return { sheets: [...run(part, size, first, known, anchors, true)], anchors, ...size };
+    return { sheets: [...run(part, size, first, known, anchors, true)], anchors, paper: size.paper };
   };
   const asCloseAsNeeded = (part: Part, first: number, known: PageNumbers): PartSketch => {
     const sketch = sketchOf({ paper: usual, grown: ungrown }, part, first, known);
@@ -76,11 +78,9 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
     return sketch;
   };
   return {
-    sketch(part, first, known) {
-      const sketch = asCloseAsNeeded(part, first, known);
-      const grown = grownToFill(part, (larger) => sketchOf({ paper: sketch.paper, grown: larger }, part, first, known));
-      return grown === ungrown ? sketch : sketchOf({ paper: sketch.paper, grown }, part, first, known);
-    },
+    sketch: asCloseAsNeeded,
+    grown: (part, sketch, first, known) =>
+      grownToFill(part, sketch, (grown) => sketchOf({ paper: sketch.paper, grown }, part, first, known)),
     sheets: (part, size, first, known) => run(part, size, first, known, new Map(), false),
   };
 }
@@ -112,6 +112,22 @@ function galleysOnce(width: number, usual: Paper, measure: Measure) {
     if (last !== undefined && last.text === text) return last.galley;
     const galley = galleyOf(withRowsJoined(text === null ? block : (JSON.parse(text) as Block)), width, on, measure);
     there.set(block, { text, galley });
+    return galley;
+  };
+}
+
+/** Sets drawings that have grown; each is set once in a size. */
+function figuresOnce(width: number, measure: Measure) {
+  const known = new Map<Closeness, Map<string, Galley>>();
+  const numbers = new Map<FigureBlock, number>();
+  return (block: FigureBlock, paper: Paper, grown: number): Galley => {
+    const number = numbers.get(block) ?? numbers.size;
+    numbers.set(block, number);
+    const there = known.get(paper.closeness) ?? new Map<string, Galley>();
+    known.set(paper.closeness, there);
+    const name = `${number} ${grown}`;
+    const galley = there.get(name) ?? figureGalley(block, width, paper, measure, grown);
+    there.set(name, galley);
     return galley;
   };
 }

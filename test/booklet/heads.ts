@@ -34,12 +34,18 @@ const name = fc
   .string({ unit: fc.constantFrom(..."ABCXYZabcxyz0123456789 -&<>()/°′"), minLength: 1, maxLength: 60 })
   .filter((text) => text.trim() !== "");
 const circles = fc.uniqueArray(fc.integer({ min: 2, max: 400 }), { minLength: 1, maxLength: 40 });
+/** The circles of a face, at times with diameters, the outermost first or last. */
+const face = fc
+  .tuple(circles, fc.constantFrom(null, 1, -1), fc.integer({ min: 1, max: 9 }))
+  .map(([list, way, apart]) =>
+    way === null ? { circles: list } : { circles: list, diameters: list.map((_, index) => 120 + way * apart * 0.3 * index) },
+  );
 const plate = fc.oneof(
-  fc.record({ circles }),
-  fc.tuple(circles, circles).map(([front, back]) => ({
+  face,
+  fc.tuple(face, face).map(([front, back]) => ({
     faces: [
-      { name: "front", circles: front },
-      { name: "back", circles: back },
+      { name: "front", ...front },
+      { name: "back", ...back },
     ],
   })),
 );

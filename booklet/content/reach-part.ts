@@ -1,4 +1,4 @@
-import { counted, listed } from "../../src/words/index.ts";
+import { counted, listed, runsOf } from "../../src/words/index.ts";
 import type { Block, GridBlock, Part } from "./blocks.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
@@ -26,7 +26,7 @@ export function reachGrid(
   const sections = bookSections.filter((section) => counts.some((count) => count.section === section));
   return {
     kind: "grid",
-    summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions}, marked by how it is done`,
+    summary: `Every count from ${counts[0]?.divisions} to ${counts.at(-1)?.divisions} by how it is done. ${sections.map((section) => readOut(counts, section, said)).join(" ")}`,
     key: sections.map((section) => ({ look: said[section].look, text: keyLine(counts, section, said) })),
     cells: counts.map(({ divisions, section }) => ({
       text: String(divisions),
@@ -51,6 +51,13 @@ const readWords: Said = {
 function keyLine(counts: readonly HeadCount[], section: BookSection, said: Said): string {
   const found = counts.filter((count) => count.section === section).length;
   return `${counted(found, "count")} of ${counts.length} ${said[section].done}`;
+}
+
+/** The counts of a section one after the other, as they are read to someone who cannot see the grid. */
+function readOut(counts: readonly HeadCount[], section: BookSection, said: Said): string {
+  const runs = runsOf(counts.filter((count) => count.section === section).map(({ divisions }) => divisions));
+  const inWords = runs.map(([first, last]) => (first === last ? String(first) : `${first} to ${last}`));
+  return `${keyLine(counts, section, said)}: ${inWords.join(", ")}.`;
 }
 
 /** How far even counts are looked at for one that is missing among those that are done. */

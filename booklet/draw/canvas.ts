@@ -61,7 +61,9 @@ export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: 
     text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
       grey(shade);
       drawWith(document.font(paths[weight]), weight, words);
-      document.fontSize(size).text(text, rounded(x), rounded(y), { lineBreak: false, baseline: "alphabetic" });
+      document
+        .fontSize(size)
+        .text(structure?.said(text) ?? text, rounded(x), rounded(y), { lineBreak: false, baseline: "alphabetic" });
     },
     rule({ from, to, width, grey: shade = 0 }) {
       grey(shade, true);

@@ -5,6 +5,8 @@ export interface Structure {
   /** Draws a group as an element, or as more of the element before it. */
   group(mark: GroupMark, draw: () => void): void;
   artifact(draw: () => void): void;
+  /** Text as it is to be drawn: within one thing a space parts it from what is read next. */
+  said(text: string): string;
   /** Puts a link where it is read. */
   link(place: (options: object) => void, says: string): void;
   end(): void;
@@ -60,7 +62,12 @@ export function structureOf(pdf: PDFKit.PDFDocument): Structure {
     if (mark.continues !== true || last === null) {
       settle();
       last = document.struct(mark.role, optionsOf(mark));
-      if (mark.columns !== undefined && mark.columns > 1) last.dictionary.data.A = { O: "Table", ColSpan: mark.columns };
+      if (mark.columns !== undefined && mark.columns > 1)
+        last.dictionary.data.A = {
+          O: "Table",
+          ColSpan: mark.columns,
+          ...(mark.scope === undefined ? {} : { Scope: mark.scope }),
+        };
       parents.at(-1)?.add(last);
     }
     last.add(content);
@@ -81,6 +88,7 @@ export function structureOf(pdf: PDFKit.PDFDocument): Structure {
       draw();
       document.endMarkedContent();
     },
+    said: (text) => (inLeaf ? `${text} ` : text),
     link(place, says) {
       const element = document.struct("Link");
       // The reference to the page is taken when the element ends, so it must end on this page.

@@ -1,6 +1,6 @@
 import type { TableBlock } from "../content/blocks.ts";
 import { headingSlugs } from "./lines.ts";
-import type { Mark } from "./marks.ts";
+import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
 import type { Galley, Slug } from "./slugs.ts";
@@ -44,6 +44,28 @@ function titled({ text, anchor }: NonNullable<TableBlock["title"]>, width: numbe
   };
 }
 
+/** A row of the heads of groups, each over its columns; over those of no group an empty one. */
+function groupMarks({ columns }: Fitted, style: Style, left: number, top: number, measure: Measure): Mark[] {
+  const line = style.size * 1.15;
+  const cells: Mark[] = [];
+  const rules: Mark[] = [];
+  let next = 0;
+  const over = (many: number, marks: readonly Mark[]) => {
+    if (many > 0) cells.push({ kind: "group", role: "TH", scope: "Column", columns: many, marks });
+  };
+  for (const { first, last, name } of groupsOf(columns)) {
+    const from = left + (columns[first]?.left ?? 0);
+    const end = columns[last];
+    const to = left + (end === undefined ? 0 : end.left + end.width);
+    over(first - next, []);
+    over(last - first + 1, [setText(measure, name, { ...style, grey: quiet }, (from + to) / 2, top + line * 0.8, "center")]);
+    rules.push({ kind: "rule", from: [from, top + line + 0.6], to: [to, top + line + 0.6], width: 0.5, grey: quiet });
+    next = last + 1;
+  }
+  over(columns.length - next, []);
+  return [{ kind: "group", role: "TR", marks: cells }, ...rules];
+}
+
 /** The heads of columns under those of their groups, with the rule below them. */
 export function headSlug(fitted: Fitted, paper: Paper, measure: Measure): Slug {
   const style = headStyle(fitted.size, paper);
@@ -56,14 +78,7 @@ export function headSlug(fitted: Fitted, paper: Paper, measure: Measure): Slug {
     height,
     keepWithNext: true,
     marks(left, top) {
-      const marks: Mark[] = [];
-      for (const { first, last, name } of groups) {
-        const from = left + (fitted.columns[first]?.left ?? 0);
-        const end = fitted.columns[last];
-        const to = left + (end === undefined ? 0 : end.left + end.width);
-        marks.push(setText(measure, name, { ...style, grey: quiet }, (from + to) / 2, top + line * 0.8, "center"));
-        marks.push({ kind: "rule", from: [from, top + line + 0.6], to: [to, top + line + 0.6], width: 0.5, grey: quiet });
-      }
+      const marks: Mark[] = groups.length === 0 ? [] : groupMarks(fitted, style, left, top, measure);
       const cells = fitted.columns.map((column): Mark => {
         const lines = column.head.split("\n");
         const base = top + height - 4 - (lines.length - 1) * line - line * 0.2;

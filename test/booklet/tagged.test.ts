@@ -9,12 +9,37 @@ const pages = await Promise.all(Array.from({ length: document.numPages }, (_, in
 
 interface Node {
   readonly role?: string;
+  readonly id?: string;
   readonly alt?: string;
   readonly children?: readonly Node[];
 }
 
 function all(node: Node, role: string): readonly Node[] {
   return [...(node.role === role ? [node] : []), ...(node.children ?? []).flatMap((child) => all(child, role))];
+}
+
+/** The text of each marked piece of a page by its number, with every space that is drawn. */
+async function wordsByMark(page: (typeof pages)[number]): Promise<ReadonlyMap<string, string>> {
+  const { fnArray, argsArray } = await page.getOperatorList();
+  const words = new Map<string, string>();
+  const open: string[] = [];
+  for (const [index, name] of operators(fnArray).entries()) {
+    const args = (argsArray[index] ?? []) as readonly unknown[];
+    if (name.startsWith("beginMarkedContent")) open.push(String(args[1] ?? ""));
+    else if (name === "endMarkedContent") open.pop();
+    else if (name === "showText") {
+      const shown = args[0] as readonly ({ readonly unicode: string } | number)[];
+      const id = open.at(-1) ?? "";
+      words.set(id, `${words.get(id) ?? ""}${shown.map((each) => (typeof each === "number" ? "" : each.unicode)).join("")}`);
+    }
+  }
+  return words;
+}
+
+/** What is read out of a node. */
+function textOf({ id, children = [] }: Node, words: ReadonlyMap<string, string>): string {
+  const own = id === undefined ? "" : (words.get(/_mc(\d+)$/.exec(id)?.[1] ?? "none") ?? "");
+  return [own, ...children.map((child) => textOf(child, words))].join("").replace(/\s+/g, " ").trim();
 }
 
 const trees = await Promise.all(pages.map(async (page) => (await page.getStructTree()) as Node));
@@ -32,9 +57,46 @@ describe("the tagged edition", () => {
     for (const { children = [] } of tables) {
       expect(new Set(children.map(({ role }) => role))).toEqual(new Set(["TR"]));
       for (const row of children) expect((row.children ?? []).every(({ role }) => role === "TH" || role === "TD")).toBe(true);
-      const heads = all(children[0] ?? {}, "TH").length;
+      // Over the heads of columns may stand those of groups.
+      const heads = Math.max(
+        ...children.slice(0, 2).map((row) => (row.children ?? []).filter(({ role }) => role === "TH").length),
+      );
       expect(Math.max(...children.map((row) => (row.children ?? []).length))).toBe(heads);
     }
+  });
+
+  it("reads out pieces that stand apart as words apart", async () => {
+    const read = (await Promise.all(pages.map(wordsByMark))).map((words, index) => ({ words, tree: trees[index] ?? {} }));
+    const spoken = (role: string) => read.flatMap(({ words, tree }) => all(tree, role).map((node) => textOf(node, words)));
+    expect(spoken("P")).toContain("WORM RATIO 40:1 9° a turn");
+    expect(spoken("P").filter((text) => /^51 G \d+$/.test(text))).toHaveLength(1);
+    expect(spoken("TH")).toContain("enclose holes");
+  });
+
+  it("tells columns of one name apart by the heads of their groups", async () => {
+    for (const [index, tree] of trees.entries()) {
+      const words = await wordsByMark(pages[index] as (typeof pages)[number]);
+      for (const { children = [] } of all(tree, "Table")) {
+        const rows = children.map((row) => (row.children ?? []).map((cell) => ({ role: cell.role, text: textOf(cell, words) })));
+        const heads = rows.filter((row) => row.every(({ role }) => role === "TH"));
+        const names =
+          heads
+            .at(-1)
+            ?.map(({ text }) => text)
+            .filter((text) => text !== "") ?? [];
+        const groups = heads.length < 2 ? [] : (heads[0] ?? []).filter(({ text }) => text !== "");
+        const twice = names.filter((name, at) => names.indexOf(name) !== at);
+        if (twice.length > 0) expect(groups.length, twice.join()).toBeGreaterThan(1);
+      }
+    }
+  });
+
+  it("reads out every count of the grid by how it is done", () => {
+    const [grid] = trees
+      .flatMap((tree) => all(tree, "Figure"))
+      .flatMap(({ alt = "" }) => (alt.startsWith("Every count") ? [alt] : []));
+    expect(grid).toMatch(/by simple indexing: plate and crank alone: 2 to 50, 52, 54 to 56, 58, 60\./);
+    expect(grid).toMatch(/with gears only: 51, 53, 57, 59\./);
   });
 
   it("says every drawing in words", () => {

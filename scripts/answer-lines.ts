@@ -16,6 +16,7 @@ import {
   gradeNote,
   headLine,
   holesUsedWords,
+  isShownImpossible,
   kindWords,
   marksAmong,
   nearItems,
@@ -32,6 +33,7 @@ import {
   shownImpossible,
   targetWords,
   triedWords,
+  untriedWords,
 } from "../src/words/index.ts";
 import { apart, itemLines, line, paragraph } from "./words.ts";
 
@@ -57,6 +59,7 @@ export function answerLines(answer: Answer, telling: Telling): string[] {
     headLine(telling.head),
     "",
     ...body,
+    ...apart(answer.untried.length === 0 ? [] : [paragraph(untriedWords(answer.untried))]),
     ...(telling.near === "below" ? [] : nearLines(answer, telling)),
   ];
 }
@@ -114,7 +117,11 @@ function proofLines(setting: Setting, head: Head, inFull: boolean): string[] {
 const mostShown = 10;
 
 /** The other settings in few words: those of the same kind, then with `--all` those of the others. */
-function otherLines({ settings, complete }: Found, others: readonly Setting[], { mounted, limit }: Telling): readonly string[] {
+function otherLines(
+  { settings, complete, untried }: Found,
+  others: readonly Setting[],
+  { mounted, limit }: Telling,
+): readonly string[] {
   const [best] = settings;
   const term = (setting: Setting) => (kindOf(setting) === kindOf(best) ? "Or" : kindWords[kindOf(setting)].name);
   const shown = others.slice(0, limit ?? mostShown);
@@ -125,20 +132,21 @@ function otherLines({ settings, complete }: Found, others: readonly Setting[], {
     return line(isNew ? term(setting) : "", `${shortSetting(setting)}${marksAmong(setting, alike, mounted)}`);
   });
   const left = others.length - shown.length;
-  if (!complete) lines.push(line("", "and more; a greater --limit lists them"));
+  if (!complete && untried.length === 0) lines.push(line("", "and more; a greater --limit lists them"));
   else if (left > 0) lines.push(line("", `and ${left} others; --limit ${settings.length} lists them`));
   return apart(lines);
 }
 
 function impossibleLines(answer: NotPossible, { head, proof }: Telling): string[] {
+  const isShown = isShownImpossible(answer.impossible);
   const tried = triedWords(answer);
   const routes = itemLines(routeItems(answer));
   return [
-    "  NOT POSSIBLE exactly with what this head has",
+    isShown ? "  NOT POSSIBLE exactly with what this head has" : "  NONE FOUND that is exact, and not everything was tried",
     "",
     ...itemLines(reasonItems(answer.impossible.reasons, head)),
     ...apart(tried === "" ? [] : [paragraph(`${tried} --teeth-per-move tries more.`)]),
-    ...apart(proof ? [paragraph(shownImpossible)] : []),
+    ...apart(proof && isShown ? [paragraph(shownImpossible)] : []),
     ...apart(routes.length === 0 ? [] : [paragraph("What would help, the least effort first:"), ...routes]),
   ];
 }

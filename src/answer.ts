@@ -8,7 +8,8 @@ import { checkAngle } from "./number/angle.ts";
 import { checkKeys, keysOf } from "./number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
 import { groupDigits, type Revolutions } from "./number/ratio.ts";
-import { type Search, type SearchOptions, searchKeys, searchOn, settingsOf } from "./search/exact-settings.ts";
+import { type Untried, untriedOf } from "./search/efforts.ts";
+import { once, type SearchOnce, type SearchOptions, searchKeys, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import { kindOf } from "./setting/kind.ts";
 import type { NearSetting } from "./setting/near-setting.ts";
@@ -30,8 +31,13 @@ export interface Answered {
   readonly head: HeadInShort;
   /** What was asked for; an angle is in revolutions. */
   readonly target: Target;
-  /** False where `limit` cut the list of settings short. */
+  /** False where `limit` cut the list of settings short, or something was left untried. */
   readonly complete: boolean;
+  /**
+   * What was not tried to its end, on a head with so many circles or gears that it would take too
+   * long; empty on any that a usual shop has. What is there stands, but there may be better.
+   */
+  readonly untried: readonly Untried[];
   /** Settings that do not close, the smallest error first; none where an exact one was found and they were not asked for. */
   readonly near: readonly NearSetting[];
   /** Why the methods without gears that would be preferred to the best setting cannot do it. */
@@ -103,36 +109,45 @@ export function indexAngle(head: Head | PreparedHead, angle: Revolutions, option
 
 function answer(head: Head | PreparedHead, target: Target, options: AnswerOptions): Answer {
   checkKeys(options, answerKeys, "options");
-  const search = searchOn(head, options);
+  const search = once(searchOn(head, options));
   const { settings, complete } = gather(search, target, options);
   const [first, ...others] = settings;
-  const answered = {
+  const asked: Asked = {
     head: inShort(search.layout.head),
     target,
-    complete,
     circlesThatWouldDo: circlesThatWouldDo(search, target),
   };
-  if (first === undefined) return notPossible(search, answered);
+  const answered =
+    first === undefined ? notPossible(search, asked) : possible(search, asked, [first, ...others], options.near === true);
+  // Only now is it known what was cut short.
+  const untried = untriedOf(search.efforts);
+  return { ...answered, complete: complete && untried.length === 0, untried };
+}
+
+type Asked = Pick<Answered, "head" | "target" | "circlesThatWouldDo">;
+type Untold = "complete" | "untried";
+
+function possible(search: SearchOnce, asked: Asked, settings: Found["settings"], wantsNear: boolean): Omit<Found, Untold> {
   return {
-    ...answered,
+    ...asked,
     exact: true,
-    settings: [first, ...others],
-    near: options.near === true ? nearOn(search)(target) : [],
-    passedOver: whyPassedOver(search, target, kindOf(first)),
+    settings,
+    near: wantsNear ? nearOn(search)(asked.target, search.efforts.near) : [],
+    passedOver: whyPassedOver(search, asked.target, kindOf(settings[0])),
     impossible: null,
     nearestCounts: [],
     routes: [],
   };
 }
 
-function notPossible(search: Search, answered: Omit<Answered, "near" | "passedOver">): NotPossible {
-  const { target, circlesThatWouldDo } = answered;
+function notPossible(search: SearchOnce, asked: Asked): Omit<NotPossible, Untold> {
+  const { target, circlesThatWouldDo } = asked;
   const found = {
-    near: nearOn(search)(target),
+    near: nearOn(search)(target, search.efforts.near),
     nearestCounts: "angle" in target ? [] : nearestCounts(search, target.divisions),
   };
   return {
-    ...answered,
+    ...asked,
     ...found,
     exact: false,
     settings: [],
@@ -143,14 +158,14 @@ function notPossible(search: Search, answered: Omit<Answered, "near" | "passedOv
 }
 
 function gather(
-  search: Search,
+  search: SearchOnce,
   target: Target,
   { all = false, limit }: AnswerOptions,
 ): { settings: Setting[]; complete: boolean } {
   const most = checkLimit(limit ?? (all ? usualLimitOfAll : usualLimit));
   const settings: Setting[] = [];
   let group: Setting | null = null;
-  for (const setting of settingsOf(search, target)) {
+  for (const setting of settingsOf(search, target, search.efforts)) {
     if (!all && group !== null && !isAlike(setting, group)) {
       // The plate on the spindle is told beside the crank's way, which is the better known.
       if (group.method !== "direct") break;

@@ -99,6 +99,7 @@ export { ratio, revolutions, toDegrees, toNumber } from "./number/exact.ts";
 export type { LengthSentence, SaidLength } from "./number/length-sentence.ts";
 export type { LengthUnit } from "./number/length-unit.ts";
 export { type Exact, fromExact, type Ratio, type Revolutions } from "./number/ratio.ts";
+export type { Untried } from "./search/efforts.ts";
 export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";
 export { type Kind, type KindOf, kindOf } from "./setting/kind.ts";

@@ -1,8 +1,10 @@
 import type { Head } from "./head/head.ts";
 import { checkKeys, keysOf } from "./number/check-options.ts";
+import { effortOf, isCut } from "./number/effort.ts";
 import { refuse } from "./number/errors.ts";
 import { groupDigits } from "./number/ratio.ts";
-import { firstSetting, type SearchOptions, searchKeys, searchOn } from "./search/exact-settings.ts";
+import { sharedBy } from "./search/efforts.ts";
+import { firstSetting, type Search, type SearchOptions, searchKeys, searchOn } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
 import type { Setting } from "./setting/setting.ts";
 import { checkDivisions } from "./setting/target.ts";
@@ -11,6 +13,11 @@ import { checkDivisions } from "./setting/target.ts";
 export interface TableRow {
   readonly divisions: number;
   readonly setting: Setting | null;
+  /**
+   * False where the head has so many circles or gears that not everything was tried for this count:
+   * there may be a better setting, or one where there is none here. A look-up tries more.
+   */
+  readonly complete: boolean;
 }
 
 /** Which counts a table holds. */
@@ -46,9 +53,23 @@ export function indexTable(head: Head | PreparedHead, range: TableOptions): read
       `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`,
     );
   const search = searchOn(head, options);
+  const share = shareOf(search);
+  let left = oneMore + share * (to - from);
   const rows: TableRow[] = [];
   for (let divisions = from; divisions <= to; divisions += 1) {
-    rows.push({ divisions, setting: firstSetting(search, { divisions }) });
+    // What the counts before have left over is there for this one, and of its own it has a share.
+    const most = Math.min(oneMore, left) + share;
+    const effort = effortOf(most);
+    rows.push({ divisions, setting: firstSetting(search, { divisions }, sharedBy(effort)), complete: !isCut(effort) });
+    left -= most - Math.max(0, effort.left);
   }
   return rows;
+}
+
+/** Steps of work that a count may take beyond its share, as long as the others leave it that. */
+const oneMore = 3_000_000;
+
+/** Steps of work for each count, so that the time for a table grows with its counts and no faster. */
+function shareOf({ teethPerMove }: Search): number {
+  return 4000 + 50 * teethPerMove;
 }

@@ -130,7 +130,8 @@ describe("reasons", () => {
   /** The sentence that 0.1 had for what a code says. */
   const sentence = (why: WhyNot): string => {
     if (why.code === "without") return parts[why.part];
-    if (why.code === "no-train") throw new Error("no ready head of 2 to 400 was told this by 0.1");
+    if (why.code === "no-train" || why.code === "not-all-tried")
+      throw new Error("no ready head of 2 to 400 was told this by 0.1");
     const multiple = why.multiplesOf.join(" or ");
     switch (why.of) {
       case "direct-plate":

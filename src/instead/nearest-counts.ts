@@ -1,6 +1,10 @@
-import { divisors, fromExact, lcm } from "../number/ratio.ts";
-import { firstSetting, type Search } from "../search/exact-settings.ts";
+import { type Effort, take } from "../number/effort.ts";
+import { divisorsWithin } from "../number/factors.ts";
+import { fromExact } from "../number/ratio.ts";
+import { sharedBy } from "../search/efforts.ts";
+import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import { mostDivisions, usualTeethPerMove } from "../setting/target.ts";
+import { wholesWithoutGears } from "./wholes.ts";
 
 /** How far differential settings are looked for on either side, count by count; less far where many teeth per move are tried. */
 function stepsEitherWay({ teethPerMove }: Search): number {
@@ -16,55 +20,57 @@ const neighbours = 10;
  * Counts done without gears are divisors of D, R·C, R·lcm(C1, C2) and R times the dial's places,
  * so the nearest are found however far away; differential settings are looked for among the
  * 3,000 counts on either side, or fewer where over 12 teeth per move are tried.
+ *
+ * @returns Once the effort is cut, the nearest of those that were tried.
  */
-export function nearestCounts(search: Search, divisions: number): readonly number[] {
-  const below = countdown(divisions - 1, Math.max(1, divisions - neighbours)).find((count) => closes(search, count));
-  const above = countUp(divisions + 1, Math.min(mostDivisions, divisions + neighbours)).find((count) => closes(search, count));
+export function nearestCounts(search: SearchOnce, divisions: number): readonly number[] {
+  const effort = search.efforts.counts;
+  const closes = closesOn(search, effort);
+  const below = countdown(divisions - 1, Math.max(1, divisions - neighbours)).find(closes);
+  const above = countUp(divisions + 1, Math.min(mostDivisions, divisions + neighbours)).find(closes);
   if (below !== undefined && above !== undefined) return [below, above];
-  const far = farCounts(search, divisions);
+  const far = farCounts(search, divisions, effort);
   return [below ?? far.below, above ?? far.above].filter((count) => count > 0 && Number.isFinite(count));
 }
 
-/** The nearest beyond the neighbours: 0 below and infinity above where there is none. */
-function farCounts(search: Search, divisions: number): { readonly below: number; readonly above: number } {
-  const ungeared = { ...search, methods: search.methods.filter((method) => method !== "differential") };
-  const plain = countsWithoutGears(search).filter((count) => count <= mostDivisions);
-  const below = plain.filter((count) => count < divisions).findLast((count) => closes(ungeared, count)) ?? 0;
-  const above = plain.find((count) => count > divisions && closes(ungeared, count)) ?? Number.POSITIVE_INFINITY;
+/** A count below and one above: 0 below and infinity above where there is none. */
+interface Either {
+  readonly below: number;
+  readonly above: number;
+}
+
+/** The nearest beyond the neighbours. */
+function farCounts(search: Search, divisions: number, effort: Effort): Either {
+  const { below, above } = farWithoutGears(search, divisions, effort);
+  const closes = closesOn(search, effort);
   const steps = stepsEitherWay(search);
   const greatest = greatestWithGears(search);
   const top = Math.min(divisions - 1, greatest);
   const bottom = divisions + 1;
   const last = Math.min(above - 1, greatest, bottom + steps, mostDivisions);
   return {
-    below: countdown(top, Math.max(below + 1, top - steps)).find((count) => closes(search, count)) ?? below,
-    above: countUp(bottom, last).find((count) => closes(search, count)) ?? above,
+    below: countdown(top, Math.max(below + 1, top - steps)).find(closes) ?? below,
+    above: countUp(bottom, last).find(closes) ?? above,
   };
 }
 
-function closes(search: Search, divisions: number): boolean {
-  return firstSetting(search, { divisions }) !== null;
+/** Each whole that counts divide is looked through only between the nearest so far. */
+function farWithoutGears(search: Search, divisions: number, effort: Effort): Either {
+  const closes = closesOn({ ...search, methods: search.methods.filter((method) => method !== "differential") }, effort);
+  let [below, above] = [0, Number.POSITIVE_INFINITY];
+  for (const whole of wholesWithoutGears(search, effort)) {
+    const under = divisorsWithin(whole, below + 1, divisions - 1, effort).sort((a, b) => b - a);
+    below = under.find(closes) ?? below;
+    const over = divisorsWithin(whole, divisions + 1, Math.min(above - 1, mostDivisions), effort).sort((a, b) => a - b);
+    above = over.find(closes) ?? above;
+  }
+  return { below, above };
 }
 
-/** Counts among which all that close without gears are found, ascending. */
-function countsWithoutGears({ layout, methods }: Search): number[] {
-  const wholes = new Set<number>();
-  if (methods.includes("direct")) for (const { holes } of layout.head.directPlates) wholes.add(holes);
-  if (methods.includes("simple")) {
-    if (layout.circles.length > 0 || layout.head.dial !== null) wholes.add(layout.worm.n);
-    for (const { holes } of layout.circles) wholes.add(layout.worm.n * holes);
-  }
-  const { dial } = layout.head;
-  if (methods.includes("dial") && dial !== null) wholes.add(layout.worm.n * dial.marksPerTurn * dial.vernierLines);
-  if (methods.includes("compound") && layout.head.rearPin) {
-    for (const { faces } of layout.head.plates) {
-      for (const { circles } of faces) {
-        for (const first of circles)
-          for (const second of circles) if (first < second) wholes.add(layout.worm.n * lcm(first, second));
-      }
-    }
-  }
-  return [...new Set([...wholes].flatMap(divisors))].sort((a, b) => a - b);
+/** Whether a count closes, by whatever setting is found first. */
+function closesOn(search: Search, effort: Effort): (divisions: number) => boolean {
+  const any: Search = { ...search, isAnyGood: true };
+  return (divisions) => take(effort, search.teethPerMove) && firstSetting(any, { divisions }, sharedBy(effort)) !== null;
 }
 
 /** N·h = C·k·(R − g) bounds the counts that gearing can reach. */

@@ -1,6 +1,6 @@
 import { layOut } from "../methods/layout.ts";
 import { allMethods } from "../methods/registry.ts";
-import { firstSetting, type Search } from "../search/exact-settings.ts";
+import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import { type Target, usualTeethPerMove } from "../setting/target.ts";
@@ -59,7 +59,8 @@ export interface Found {
  * but was not asked for; gears to add; a circle to drill; the nearest counts; the best near
  * setting; last a circle too large for a common plate.
  */
-export function routesFor(search: Search, target: Target, { circlesThatWouldDo, nearestCounts, near }: Found): readonly Route[] {
+export function routesFor(search: SearchOnce, target: Target, found: Found): readonly Route[] {
+  const { circlesThatWouldDo, nearestCounts, near } = found;
   const circle = drillCircle(search, target, circlesThatWouldDo);
   const fits = fitsCommonPlate(circlesThatWouldDo[0] ?? 0);
   return [

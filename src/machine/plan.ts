@@ -3,7 +3,8 @@ import { type Impossible, whyImpossible } from "../instead/impossible.ts";
 import { checkKeys } from "../number/check-options.ts";
 import { refuse } from "../number/errors.ts";
 import { groupDigits } from "../number/ratio.ts";
-import { type Search, searchOn } from "../search/exact-settings.ts";
+import { type Untried, untriedOf } from "../search/efforts.ts";
+import { once, type SearchOnce, searchOn } from "../search/exact-settings.ts";
 import type { PreparedHead } from "../search/prepare.ts";
 import { checkTarget, type Target } from "../setting/target.ts";
 import { type Caution, cautionsFor } from "./caution.ts";
@@ -38,6 +39,8 @@ export interface PlannedJob {
   /** The greatest error of any place listed that matters, in arc-seconds without sign. */
   readonly worstArcSeconds: number;
   readonly cautions: readonly Caution[];
+  /** As of an answer: where a head is so large that not all was tried, there may be a better way. */
+  readonly untried: readonly Untried[];
 }
 
 /** A job that the head cannot do in any way, not even nearly. */
@@ -46,6 +49,8 @@ export interface NoJob {
   readonly head: HeadInShort;
   readonly target: Target;
   readonly impossible: Impossible;
+  /** As of an answer: where a head is so large that not all was tried, there may be a way. */
+  readonly untried: readonly Untried[];
 }
 
 /** A job, or that there is none. `planned` tells which. */
@@ -71,13 +76,19 @@ export type Plan = PlannedJob | NoJob;
  */
 export function planJob(head: Head | PreparedHead, target: Target, options: PlanOptions = {}): Plan {
   checkKeys(options, planKeys, "options");
-  const search = searchOn(head, options);
+  const search = once(searchOn(head, options));
   const { head: owned } = search.layout;
   const job = { head: inShort(owned), target: checkTarget(target) };
   const work = workFrom(owned, job.target, options);
   const asked = askedFrom(options, work, job.target);
   const [ranked, ...others] = waysToChoose(search, job.target, work, asked, options);
-  if (ranked === undefined) return { planned: false, ...job, impossible: whyImpossible(search, job.target) };
+  if (ranked === undefined)
+    return {
+      planned: false,
+      ...job,
+      impossible: whyImpossible(search, job.target),
+      untried: untriedOf(search.efforts),
+    };
   const way = { by: ranked.by, setting: ranked.setting } as Way;
   checkStartHole(work, way);
   const isOnce = "angle" in job.target && !way.setting.exact;
@@ -95,6 +106,7 @@ export function planJob(head: Head | PreparedHead, target: Target, options: Plan
     checks: isAll ? checksOn(work, way, work.count - teeth.length) : [],
     worstArcSeconds: worstAmong(places, asked.matters),
     cautions: cautionsFor(way, owned),
+    untried: untriedOf(search.efforts),
   };
 }
 
@@ -119,7 +131,7 @@ function teethToVisit(work: Work, way: Way, asked: Asked, after: number | undefi
 
 /** The ways to choose from, the one to follow first. */
 function waysToChoose(
-  search: Search,
+  search: SearchOnce,
   target: Target,
   work: Work,
   asked: Asked,

@@ -2,7 +2,7 @@ import { nearOn } from "../near/near.ts";
 import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { rational } from "../number/ratio.ts";
-import { firstSetting, type Search } from "../search/exact-settings.ts";
+import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
 import { firstMove, type Target } from "../setting/target.ts";
 import { bestCircleFor } from "./best-circle.ts";
@@ -32,8 +32,8 @@ const leastWork: readonly NearSetting["kind"][] = [
  * alone, since a near move made from a start close by is off by very little there, and another
  * circle may have the nearest holes.
  */
-export function waysFor(search: Search, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
-  const exact = firstSetting(search, target);
+export function waysFor(search: SearchOnce, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
+  const exact = firstSetting(search, target, search.efforts);
   if (exact !== null) return [{ ...wayOf(exact), worstArcSeconds: 0 }];
   return nearWays(search, target, work, asked);
 }
@@ -42,8 +42,8 @@ export function waysFor(search: Search, target: Target, work: Work, asked: Asked
 type Named = Asked & { readonly teeth: readonly number[] };
 
 /** The ways that leave an error, the best first. */
-export function nearWays(search: Search, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
-  const near = nearOn(search)(target);
+export function nearWays(search: SearchOnce, target: Target, work: Work, asked: Asked): readonly RankedWay[] {
+  const near = nearOn(search)(target, search.efforts.near);
   const byWork = (a: RankedWay, b: RankedWay) => inGoodEnough(a, b, asked.goodEnough);
   if (asked.teeth === null)
     return near.map((setting) => ({ ...wayOf(setting), worstArcSeconds: setting.worstArcSeconds })).sort(byWork);

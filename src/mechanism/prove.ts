@@ -1,7 +1,8 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
-import { noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
+import { refuse } from "../number/errors.ts";
+import { groupDigits, noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
@@ -10,9 +11,12 @@ import { walk } from "./walk.ts";
 
 /** How a setting is proved. */
 export interface ProofOptions {
-  /** Make every move on this head; left out, the identity of one move proves them all. */
+  /** Make every move on this head, of at most 100,000 moves; left out, the identity of one move proves them all. */
   readonly walkOn?: Head | undefined;
 }
+
+/** The most moves that are made one by one. */
+const mostWalked = 100_000n;
 
 const proofKeys = keysOf<ProofOptions>({ walkOn: true });
 const usualProof: ProofOptions = {};
@@ -28,13 +32,20 @@ const usualProof: ProofOptions = {};
  * there, each division be reached once.
  *
  * @param setting - As returned by the library, or through JSON.
- * @throws {@link InputError} when the setting is no move at all, or jams.
+ * @throws {@link InputError} when the setting is no move at all, or jams, or there are over 100,000
+ * moves to make one by one.
  */
 export function prove(setting: UnprovedSetting, options: ProofOptions = usualProof): Proof {
   if (options !== usualProof) checkKeys(options, proofKeys, "options");
   const { walkOn } = options;
   const motion = motionOf(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
+  if (walkOn !== undefined && wanted.d > mostWalked)
+    refuse(
+      "too-many",
+      "walkOn",
+      `${groupDigits(Number(wanted.d))} moves are too many to make one by one; leave it out, and the identity of one move proves them all`,
+    );
   const allMoves = rational(wanted.d);
   const over = (turns: Fraction) => (turns === still ? noTurn : toRevolutions(turns.mul(allMoves)));
   const crank = sumOf(motion.acts, "crank");

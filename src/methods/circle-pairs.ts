@@ -1,4 +1,5 @@
 import type { Face } from "../head/plate.ts";
+import { type Effort, take } from "../number/effort.ts";
 import { floorMod, gcd, inverseModulo, lcm } from "../number/ratio.ts";
 import type { SecondMove } from "../setting/setting.ts";
 import type { CrankTurns } from "./layout.ts";
@@ -15,16 +16,23 @@ export interface CirclePairing {
  * Every move on two circles of a face that makes exactly the crank turns wanted.
  *
  * A pair serves when the denominator of the turns divides the least common multiple of its
- * circles; a pair of which one circle would do alone is passed over.
+ * circles; a pair of which one circle would do alone is passed over. Once the effort is cut, no more.
  */
-export function* pairsOn({ circles }: Face, wanted: CrankTurns): Generator<CirclePairing> {
+export function* pairsOn({ circles }: Face, wanted: CrankTurns, effort: Effort): Generator<CirclePairing> {
+  if (!take(effort, circles.length) || !dividesProduct(wanted.parts, circles)) return;
   for (const first of circles) {
     if (first % wanted.parts === 0) continue;
+    if (!take(effort, 2 * circles.length)) return;
     for (const second of circles) {
       if (second === first || second % wanted.parts === 0) continue;
-      if (lcm(first, second) % wanted.parts === 0) yield* solvePair(first, second, wanted);
+      if (lcm(first, second) % wanted.parts === 0) yield* solvePair(first, second, wanted, effort);
     }
   }
+}
+
+/** Whether a number divides the product of all circles: where it does not, no two of them serve. */
+function dividesProduct(value: number, circles: readonly number[]): boolean {
+  return circles.reduce((rest, circle) => rest / gcd(rest, circle), value) === 1;
 }
 
 /**
@@ -37,7 +45,10 @@ export function commonMultiples({ circles }: Face): readonly number[] {
   return [...multiples];
 }
 
-function* solvePair(first: number, second: number, { turns, part, parts }: CrankTurns): Generator<CirclePairing> {
+/** Steps of work to keep the two moves of one solution and put them in their place among the others. */
+const stepsToKeep = 20;
+
+function* solvePair(first: number, second: number, { turns, part, parts }: CrankTurns, effort: Effort): Generator<CirclePairing> {
   const common = gcd(first, second);
   const [oneOfFirst, oneOfSecond] = [second / common, first / common];
   const whole = first * oneOfFirst;
@@ -45,6 +56,7 @@ function* solvePair(first: number, second: number, { turns, part, parts }: Crank
   const start = floorMod(rest * inverseModulo(oneOfFirst, oneOfSecond), oneOfSecond);
   // The solutions repeat every first/common holes, so there are `common` of them.
   for (let spaces = start; spaces < first; spaces += oneOfSecond) {
+    if (!take(effort, stepsToKeep)) return;
     const onward = floorMod((rest - spaces * oneOfFirst) / oneOfSecond, second);
     // spaces/first + onward/second is rest/whole, or one turn more.
     const turnsOnward = spaces * oneOfFirst + onward * oneOfSecond > rest ? turns - 1 : turns;

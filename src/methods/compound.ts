@@ -1,3 +1,4 @@
+import type { Effort } from "../number/effort.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { pairsOn } from "./circle-pairs.ts";
@@ -17,7 +18,11 @@ import { lacksCircles } from "./owned-circles.ts";
 export const compound: Law<"compound"> = {
   places: { compound: 5 },
   plain: true,
-  find: (_, layout, trial) => firstThatServes((on, move) => compoundSettings(on, move, crankTurns(on, move)), layout, trial),
+  find(_, layout, trial) {
+    const { effort, isAnyGood } = trial;
+    const find = isAnyGood ? anyCompound : compoundSettings;
+    return firstThatServes((on, move) => find(on, move, crankTurns(on, move), effort.compound), layout, trial);
+  },
   lacks({ plate, face, circle, second }, head) {
     // From elsewhere a setting may come without it.
     if (!second) return "has no second move";
@@ -38,16 +43,25 @@ export const compound: Law<"compound"> = {
  * C2 alone, simple indexing serves and nothing is returned for that pair.
  *
  * @returns Every pair of circles, either way round and in both directions of the second part, in
- * order of handling.
+ * order of handling; fewer once the effort is cut.
  */
-export function compoundSettings(layout: HeadLayout, move: Move, wanted: CrankTurns): SettingBy<"compound">[] {
-  if (!layout.head.rearPin) return [];
-  const found: SettingBy<"compound">[] = [];
+export function compoundSettings(layout: HeadLayout, move: Move, wanted: CrankTurns, effort: Effort): SettingBy<"compound">[] {
+  return [...unsorted(layout, move, wanted, effort)].sort(byHandling(layout.mounted));
+}
+
+/** One of the settings, whichever comes first; none where there is none. */
+const anyCompound: typeof compoundSettings = (...move) => {
+  const { value } = unsorted(...move).next();
+  return value === undefined ? [] : [value];
+};
+
+function* unsorted(layout: HeadLayout, move: Move, wanted: CrankTurns, effort: Effort): Generator<SettingBy<"compound">> {
+  if (!layout.head.rearPin) return;
   const spindlePerMove = partOfTurn(move.divisions, move.teeth);
   for (const plate of layout.head.plates) {
     for (const face of plate.faces) {
-      for (const { first, turns, spaces, second } of pairsOn(face, wanted)) {
-        found.push({
+      for (const { first, turns, spaces, second } of pairsOn(face, wanted, effort)) {
+        yield {
           method: "compound",
           teethPerMove: move.teeth,
           wormRatio: layout.head.wormRatio,
@@ -60,9 +74,8 @@ export function compoundSettings(layout: HeadLayout, move: Move, wanted: CrankTu
           armsEnclose: spaces + 1,
           plateStopPin: "out",
           second,
-        });
+        };
       }
     }
   }
-  return found.sort(byHandling(layout.mounted));
 }

@@ -1,7 +1,8 @@
 import type { OwnedCircle } from "../head/head.ts";
+import { type Effort, take } from "../number/effort.ts";
 import { gcd, withoutFactorsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
-import type { GearBox } from "./gear-box.ts";
+import { type GearBox, noTrains } from "./gear-box.ts";
 import type { GearTrain } from "./gear-train.ts";
 
 /** A ratio of whole numbers in lowest terms. */
@@ -35,8 +36,11 @@ export interface GearedMove extends CrankMove {
   readonly trains: readonly GearTrain[];
 }
 
-/** Finds the crank moves whose plate ratio is made by trains of so many pairs. */
-export type GearedMoves = (move: Move, pairs: 1 | 2) => GearedMove[];
+/** Finds the crank moves whose plate ratio is made by trains of so many pairs: all of them, unless the effort is cut. */
+export type GearedMoves = (move: Move, pairs: 1 | 2, effort: Effort) => GearedMove[];
+
+/** Steps of work to keep one crank move and put it in its place among the others. */
+const stepsToKeep = 30;
 
 /**
  * Lays out a head to find the crank moves over all circles whose plate ratio g = R − N·t/k is made by
@@ -47,35 +51,42 @@ export type GearedMoves = (move: Move, pairs: 1 | 2) => GearedMove[];
  * so a factor that is also below the line in a fractional R, where it may cancel against R.
  */
 export function gearedMovesOn(head: CrankOn, box: GearBox): GearedMoves {
-  const known = new Map<number, readonly (CircleTerms & { readonly foreign: number })[]>();
-  const termsFor = (teeth: number) => {
-    let terms = known.get(teeth);
-    if (terms === undefined) {
-      const foreign = (parts: number) => withoutFactorsOf(box.foreignPart(parts), head.worm.d);
-      terms = circleTerms(head, teeth).map((circle) => ({ ...circle, foreign: foreign(circle.parts) }));
-      known.set(teeth, terms);
-    }
-    return terms;
-  };
-  return ({ divisions, teeth }, pairs) => {
+  const foreignTo = (value: number) => withoutFactorsOf(box.foreignPart(value), head.worm.d);
+  let laidOut: readonly (CircleTerms & { readonly foreign: number })[] | undefined;
+  return ({ divisions, teeth }, pairs, effort) => {
     const found: GearedMove[] = [];
+    if (!take(effort, 2 * head.circles.length)) return found;
+    laidOut ??= circleTerms(head, 1).map((terms) => ({ ...terms, foreign: foreignTo(terms.parts) }));
     const perSpace = divisions * head.worm.d;
-    for (const { on, full, parts, reach, foreign } of termsFor(teeth)) {
+    const stepsToLookUp = lookUpSteps(box, pairs);
+    const foreignTeeth = foreignTo(teeth);
+    for (const circle of laidOut) {
+      const { on } = circle;
+      const { full, parts, reach } = teeth === 1 ? circle : termsOf(head, on, teeth);
+      // What no gear has is left of a product where it is left of either number.
+      const foreign = circle.foreign * foreignTeeth;
       const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
       const last = Math.floor((full + reach) / perSpace);
       for (let spaces = Math.ceil(Math.max(1, (full - reach) / perSpace) / step) * step; spaces <= last; spaces += step) {
+        if (!take(effort, 1)) return found;
         const ratio = full - perSpace * spaces;
         const size = Math.abs(ratio);
         // A plate that stands still is simple indexing.
         if (size === 0 || size > reach) continue;
         const common = gcd(size, parts);
         const trains = box.trains(pairs, size / common, parts / common);
+        if (trains !== noTrains && !take(effort, stepsToLookUp + trains.length + stepsToKeep)) return found;
         if (trains.length === 0 || (spaces % on.holes === 0 && on !== head.circles[0])) continue;
         found.push(crankMove(on, spaces, ratio > 0, size / common, parts / common, trains));
       }
     }
     return found;
   };
+}
+
+/** Steps of work to find the trains of a ratio that passes the first look: all products are gone through. */
+export function lookUpSteps(box: GearBox, pairs: 1 | 2): number {
+  return box.products(pairs).length >> 4;
 }
 
 /**
@@ -95,8 +106,6 @@ export function* allCrankMoves(head: CrankOn, { divisions, teeth }: Move): Gener
   }
 }
 
-const noTrains: readonly GearTrain[] = Object.freeze([]);
-
 /** The terms of g = (full − N·d·h)/parts on a circle, in safe integers, d being below the line in R. */
 interface CircleTerms {
   readonly on: OwnedCircle;
@@ -106,11 +115,13 @@ interface CircleTerms {
   readonly reach: number;
 }
 
-function circleTerms({ worm, plateTurns, circles }: CrankOn, teeth: number): readonly CircleTerms[] {
-  return circles.map((on) => {
-    const parts = worm.d * on.holes * teeth;
-    return { on, full: worm.n * on.holes * teeth, parts, reach: Math.floor((plateTurns.n * parts) / plateTurns.d) };
-  });
+function circleTerms(head: CrankOn, teeth: number): readonly CircleTerms[] {
+  return head.circles.map((on) => termsOf(head, on, teeth));
+}
+
+function termsOf({ worm, plateTurns }: CrankOn, on: OwnedCircle, teeth: number): CircleTerms {
+  const parts = worm.d * on.holes * teeth;
+  return { on, full: worm.n * on.holes * teeth, parts, reach: Math.floor((plateTurns.n * parts) / plateTurns.d) };
 }
 
 /** Whole turns come back to the same hole on any circle, so they name none. */

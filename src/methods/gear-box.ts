@@ -42,12 +42,14 @@ export function gearBox(gears: readonly number[]): GearBox {
   return {
     trains(pairs, numerator, denominator) {
       const { terms, asked, find } = pairsOf(pairs);
-      if (numerator >= terms.length || denominator >= terms.length) return none;
-      if (terms[numerator] !== 1 || terms[denominator] !== 1) return none;
+      if (numerator >= terms.length || denominator >= terms.length) return noTrains;
+      if (terms[numerator] !== 1 || terms[denominator] !== 1) return noTrains;
       const key = numerator * terms.length + denominator;
       let trains = asked.get(key);
       if (trains === undefined) {
         trains = find(numerator, denominator);
+        pairsOf(pairs).kept += 1 + trains.length;
+        if (pairsOf(pairs).kept > mostKept) forget(pairsOf(pairs));
         asked.set(key, trains);
       }
       return trains;
@@ -71,7 +73,16 @@ function laidOut(pairs: Pairs): NonNullable<Pairs["laidOut"]> {
   return pairs.laidOut;
 }
 
-const none: readonly GearTrain[] = Object.freeze([]);
+/** What comes back at once for a ratio whose terms divide no product of the gears. */
+export const noTrains: readonly GearTrain[] = Object.freeze([]);
+
+/** So many trains and numbers are kept at most: gears that are asked many times must not keep more and more. */
+const mostKept = 50_000;
+
+function forget(pairs: Pairs): void {
+  pairs.asked.clear();
+  pairs.kept = 0;
+}
 
 /** Each gear size, the largest first, and how many there are of it. */
 interface Contents {
@@ -87,6 +98,8 @@ interface Pairs {
   readonly terms: Uint8Array;
   /** What was asked before, by the terms of the ratio. */
   readonly asked: Map<number, readonly GearTrain[]>;
+  /** How much is kept of that: ratios and their trains. */
+  kept: number;
   /** The products laid out, when first asked for. */
   laidOut?: Products;
   find(numerator: number, denominator: number): readonly GearTrain[];
@@ -105,7 +118,7 @@ function onePairs(box: Contents): Pairs {
     }
     return trains;
   };
-  return { products: box.sizes.toReversed(), terms, asked: new Map(), find };
+  return { products: box.sizes.toReversed(), terms, asked: new Map(), kept: 0, find };
 }
 
 function twoPairs(box: Contents): Pairs {
@@ -133,7 +146,7 @@ function twoPairs(box: Contents): Pairs {
     }
     return trains.sort((a, b) => Number(a.mayFoul !== null) - Number(b.mayFoul !== null));
   };
-  return { products, terms, asked: new Map(), find };
+  return { products, terms, asked: new Map(), kept: 0, find };
 }
 
 /** Products of two gears → the pairs that make them, the larger gear first. */

@@ -42,21 +42,28 @@ function anyWithin(quotients: Float64Array, least: number, most: number): boolea
   return low < quotients.length && (quotients[low] ?? 0) <= most;
 }
 
+/** Steps of work to look through a window: few where it is seen at once whether it holds any. */
+export function windowSteps({ values, quotients }: Products): number {
+  return quotients === null ? 4 + (values.length >> 4) : 4;
+}
+
 /** Room for the rounding of a product worked out in floating point. */
 const rounding = 1e-6;
 
 /**
- * Every quotient of two products from `least` to `most`, not in lowest terms: the product of the
- * drivers over that of the driven gears. For each divisor the place of the first is looked up, so
+ * Visits every quotient of two products from `least` to `most`, not in lowest terms: the product of
+ * the drivers over that of the driven gears. For each divisor the place of the first is looked up, so
  * the work grows with the products and not with their quotients: sixty gears make three million.
+ *
+ * @param visit - Says by false that it has had enough.
  */
-export function quotientsWithin(
+export function visitWithin(
   { values, upTo, quotients }: Products,
   least: number,
   most: number,
-): readonly (readonly [drivers: number, driven: number])[] {
-  if (quotients !== null && !anyWithin(quotients, least - rounding, most + rounding)) return none;
-  let found: [number, number][] | null = null;
+  visit: (drivers: number, driven: number) => boolean,
+): void {
+  if (quotients !== null && !anyWithin(quotients, least - rounding, most + rounding)) return;
   for (const driven of values) {
     const first = Math.ceil(driven * least - rounding);
     if (first >= upTo.length) break;
@@ -65,12 +72,8 @@ export function quotientsWithin(
     if (first > last) continue;
     let index = upTo[Math.max(0, first - 1)] ?? 0;
     for (let drivers = values[index]; drivers !== undefined && drivers <= last; drivers = values[index]) {
-      found ??= [];
-      found.push([drivers, driven]);
+      if (!visit(drivers, driven)) return;
       index += 1;
     }
   }
-  return found ?? none;
 }
-
-const none: readonly [number, number][] = [];

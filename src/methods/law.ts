@@ -1,4 +1,5 @@
 import type { Head } from "../head/head.ts";
+import type { Effort } from "../number/effort.ts";
 import type { KindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Method, SettingBy, UnprovedSetting } from "../setting/setting.ts";
@@ -7,11 +8,20 @@ import type { GearedMove } from "./crank-moves.ts";
 import type { HeadLayout } from "./layout.ts";
 import type { WhyNot } from "./why-not.ts";
 
+/** The work that a trial is let to be, by the methods that can be much of it. */
+export interface TrialEffort {
+  readonly compound: Effort;
+  readonly differential: Effort;
+}
+
 /** The moves that are tried for one target, worked out when first asked for: most targets need only the first. */
 export interface Trial {
   readonly target: Target;
   /** The most teeth per move that may be tried. */
   readonly teethPerMove: number;
+  readonly effort: TrialEffort;
+  /** Whether any setting will do, and not only the best. */
+  readonly isAnyGood: boolean;
   /** The move with the fewest teeth. */
   readonly first: Move;
   moves(): readonly Move[];

@@ -12,6 +12,10 @@ export type WhyNot =
       readonly owned: readonly number[];
     }
   | {
+      /** The head is so large that not every pair of circles, or not every train, was tried. */
+      readonly code: "not-all-tried";
+    }
+  | {
       /** Every circle, train of one and two pairs and number of teeth per move was tried. */
       readonly code: "no-train";
       readonly teethPerMove: number;

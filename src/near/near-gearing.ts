@@ -1,9 +1,10 @@
-import { allCrankMoves, type CrankMove } from "../methods/crank-moves.ts";
+import { allCrankMoves, type CrankMove, lookUpSteps } from "../methods/crank-moves.ts";
 import { canIdle, gearedSetting } from "../methods/differential.ts";
-import { type Products, quotientsWithin } from "../methods/gear-products.ts";
+import { type Products, visitWithin, windowSteps } from "../methods/gear-products.ts";
 import type { GearTrain } from "../methods/gear-train.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { HeadLayout } from "../methods/layout.ts";
+import { type Effort, take } from "../number/effort.ts";
 import { gcd } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy } from "../setting/setting.ts";
@@ -22,6 +23,7 @@ export interface TrainWanted {
   readonly choice: TrainChoice;
   /** The closing error, in turns of the work, that it must better; above 0. */
   readonly bar: number;
+  readonly effort: Effort;
 }
 
 /** What a search for the nearest train found. */
@@ -43,13 +45,14 @@ export interface NearTrain {
  * if it is the first such on its circle, and these are tried too. A ratio of the other sign than
  * g* misses by more than a plate that stands still, which is simple indexing.
  */
-export function nearGearing(layout: HeadLayout, move: Move, { products, choice, bar }: TrainWanted): NearTrain {
+export function nearGearing(layout: HeadLayout, move: Move, { products, choice, bar, effort }: TrainWanted): NearTrain {
   const { gearing, gears } = layout.head;
   if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return { setting: null, othersMet: false };
   const [worm, greatest] = [layout.worm.n / layout.worm.d, layout.plateTurns.n / layout.plateTurns.d];
   const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
   const isWanted = ({ mayFoul }: GearTrain) => (mayFoul === null) === choice.fits;
   let othersMet = false;
+  const stepsToLookUp = lookUpSteps(layout.box, choice.pairs);
 
   const consider = (wanted: CrankMove, drivers: number, driven: number): void => {
     const net = worm - (wanted.with ? drivers : -drivers) / driven;
@@ -57,6 +60,7 @@ export function nearGearing(layout: HeadLayout, move: Move, { products, choice, 
     const off = Math.abs(drivers * wanted.denominator - driven * wanted.numerator) / (driven * wanted.denominator);
     const closing = (move.teeth * off) / net;
     if (!nearest.takes(closing)) return;
+    take(effort, stepsToLookUp);
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
     const trains = layout.box.trains(choice.pairs, ratio.numerator, ratio.denominator);
@@ -66,9 +70,13 @@ export function nearGearing(layout: HeadLayout, move: Move, { products, choice, 
   };
 
   for (const wanted of allCrankMoves(layout, move)) {
+    if (!take(effort, windowSteps(products))) break;
     const ratio = wanted.numerator / wanted.denominator;
     const window = (nearest.most() * (worm + greatest)) / move.teeth;
-    for (const [drivers, driven] of quotientsWithin(products, ratio - window, ratio + window)) consider(wanted, drivers, driven);
+    visitWithin(products, ratio - window, ratio + window, (drivers, driven) => {
+      consider(wanted, drivers, driven);
+      return take(effort, 1);
+    });
   }
   const easiest = byGearedHandling(layout.mounted);
   const [found] = nearest.candidates.toSorted(([a], [b]) => easiest(a, b));

@@ -1,5 +1,6 @@
 import type { Head } from "../head/head.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
+import { type Effort, effortOf } from "../number/effort.ts";
 import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
 import type { PreparedHead } from "../search/prepare.ts";
 import type { Move } from "../setting/move.ts";
@@ -8,7 +9,7 @@ import type { Method } from "../setting/setting.ts";
 import { checkTarget, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
-import { type NearTrain, nearGearing } from "./near-gearing.ts";
+import { type NearTrain, nearGearing, type TrainWanted } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
 
 /** All kinds, the least work first: the order of settings with the same error. */
@@ -54,15 +55,15 @@ export function nearSettings(head: Head | PreparedHead, target: Target, options:
   return nearOn(searchOn(head, options))(checkTarget(target));
 }
 
-/** {@link nearSettings} laid out once, to be put to many targets. */
-export function nearOn(search: Search): (target: Target) => readonly NearSetting[] {
+/** {@link nearSettings} laid out once, to be put to many targets; where the effort is cut, the nearest of what was tried. */
+export function nearOn(search: Search): (target: Target, effort?: Effort) => readonly NearSetting[] {
   const find = finders(search);
-  return (target) => {
+  return (target, effort = effortOf(search.allowed.near)) => {
     const [first] = movesFor(target, 1);
     if (first === undefined) return [];
     const isDirect =
       search.methods.includes("direct") && search.layout.head.directPlates.some(({ holes }) => holes % first.divisions === 0);
-    const moves = isDirect ? [] : equalMoves(search, find, target);
+    const moves = isDirect ? [] : equalMoves(search, find, target, effort);
     return [...moves, ...eachFromZero(search, target, first)].sort(byErrorThenWork);
   };
 }
@@ -77,7 +78,7 @@ function byErrorThenWork(a: NearSetting, b: NearSetting): number {
   );
 }
 
-function equalMoves(search: Search, find: Finders, target: Target): NearSetting[] {
+function equalMoves(search: Search, find: Finders, target: Target, effort: Effort): NearSetting[] {
   const asked = moveKinds.filter((kind) => search.methods.includes(methodOf[kind]));
   // The least closing error so far, in turns of the work: half a step to begin with.
   const least: Partial<Record<MoveKind, number>> = {};
@@ -86,7 +87,7 @@ function equalMoves(search: Search, find: Finders, target: Target): NearSetting[
     const halfStep = ("angle" in target ? move.teeth : 1 / move.divisions) / 2;
     for (const kind of asked) {
       const bar = Math.min(least[kind] ?? halfStep, ...easier[kind].map((each) => least[each] ?? halfStep));
-      const setting = bar > 0 ? find[kind](move, bar) : null;
+      const setting = bar > 0 ? find[kind](move, bar, effort) : null;
       if (setting === null) continue;
       const measured = measure(setting, target);
       const closing = measured.errors.closing.abs();
@@ -98,27 +99,27 @@ function equalMoves(search: Search, find: Finders, target: Target): NearSetting[
 }
 
 /** A solver for each kind: the nearest setting for a move whose closing error betters the bar. */
-type Finders = Readonly<Record<MoveKind, (move: Move, bar: number) => UnprovedNearMove | null>>;
+type Finders = Readonly<Record<MoveKind, (move: Move, bar: number, effort: Effort) => UnprovedNearMove | null>>;
 
 function finders({ layout }: Search): Finders {
   const multiples = pairMultiples(layout);
   const hasGears = layout.head.gearing !== null && layout.head.gears.length > 1;
-  const gearing = (pairs: 1 | 2, fits: boolean, move: Move, bar: number): NearTrain => {
+  const gearing = (pairs: 1 | 2, fits: boolean, move: Move, wanted: Pick<TrainWanted, "bar" | "effort">): NearTrain => {
     if (!hasGears) return { setting: null, othersMet: false };
-    return nearGearing(layout, move, { products: layout.box.quotients(pairs), choice: { pairs, fits }, bar });
+    return nearGearing(layout, move, { products: layout.box.quotients(pairs), choice: { pairs, fits }, ...wanted });
   };
   // Those that may foul have no higher a bar: they are looked for only where some were met before.
   let met: Move | null = null;
   return {
-    simple: (move, bar) => nearSimple(layout, move, bar),
-    compound: (move, bar) => nearCompound(layout, multiples, move, bar),
-    "one-pair": (move, bar) => gearing(1, true, move, bar).setting,
-    "two-pair": (move, bar) => {
-      const { setting, othersMet } = gearing(2, true, move, bar);
+    simple: (move, bar, effort) => nearSimple(layout, move, bar, effort),
+    compound: (move, bar, effort) => nearCompound(layout, multiples, move, bar, effort),
+    "one-pair": (move, bar, effort) => gearing(1, true, move, { bar, effort }).setting,
+    "two-pair": (move, bar, effort) => {
+      const { setting, othersMet } = gearing(2, true, move, { bar, effort });
       met = othersMet ? move : null;
       return setting;
     },
-    "may-foul": (move, bar) => (move === met ? gearing(2, false, move, bar).setting : null),
+    "may-foul": (move, bar, effort) => (move === met ? gearing(2, false, move, { bar, effort }).setting : null),
   };
 }
 

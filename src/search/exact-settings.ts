@@ -2,7 +2,7 @@ import type { Head } from "../head/head.ts";
 import { prove } from "../mechanism/prove.ts";
 import type { GearedMove } from "../methods/crank-moves.ts";
 import { byGearedHandling } from "../methods/handling.ts";
-import type { Trial } from "../methods/law.ts";
+import type { Trial, TrialEffort } from "../methods/law.ts";
 import { checkTerms, type HeadLayout } from "../methods/layout.ts";
 import { allMethods, lackOf, methodOf, settingsOfKind } from "../methods/registry.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
@@ -11,6 +11,7 @@ import type { Kind } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Method, Proved, Setting, UnprovedSetting } from "../setting/setting.ts";
 import { checkTarget, checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
+import { type Allowed, cutMethods, type Efforts, effortsOf, usuallyAllowed } from "./efforts.ts";
 import { preferenceFrom } from "./preference.ts";
 import { layoutOf, type PreparedHead } from "./prepare.ts";
 
@@ -42,6 +43,20 @@ export interface Search {
   readonly methods: readonly Method[];
   readonly teethPerMove: number;
   readonly order: readonly Kind[];
+  /** Whether any setting will do, and not only the best of a kind: where it is asked whether there is one. */
+  readonly isAnyGood?: boolean;
+  /** How much work each part of an answer may be. */
+  readonly allowed: Allowed;
+}
+
+/** A search for one answer, with what each part of it may still take. */
+export interface SearchOnce extends Search {
+  readonly efforts: Efforts;
+}
+
+/** A search for one answer. */
+export function once(search: Search): SearchOnce {
+  return { ...search, efforts: effortsOf(search.allowed) };
 }
 
 /** Checks the options and lays out the head once. */
@@ -60,6 +75,7 @@ export function searchOn(head: Head | PreparedHead, options: SearchOptions = {})
     methods,
     teethPerMove: checkTeethPerMove(teethPerMove),
     order: preferenceFrom(prefer),
+    allowed: usuallyAllowed,
   };
 }
 
@@ -69,36 +85,43 @@ export function searchOn(head: Head | PreparedHead, options: SearchOptions = {})
  * More than one tooth per move is tried where that can gain something: in differential indexing
  * always; in simple and compound indexing only on a fractional worm ratio, and there only until
  * one serves. Once the generator ends, every owned circle, train and number of teeth per move has
- * been tried.
+ * been tried, unless it ends with false: a head can have so many that it would take too long.
  *
+ * @returns The settings one by one, and at the end whether all was tried.
  * @throws {@link InputError} when the target or an option is not allowed.
  */
 export function* exactSettings(
   head: Head | PreparedHead,
   target: Target,
   options: SearchOptions = {},
-): Generator<Setting, void, undefined> {
+): Generator<Setting, boolean, undefined> {
   checkSearchOptions(options);
-  yield* settingsOf(searchOn(head, options), checkTarget(target));
+  return yield* settingsOf(searchOn(head, options), checkTarget(target));
 }
 
-/** {@link exactSettings} on a search made ready before. */
-export function* settingsOf(search: Search, target: Target): Generator<Setting, void, undefined> {
+/** {@link exactSettings} on a search made ready before, with the work that it may be. */
+export function* settingsOf(
+  search: Search,
+  target: Target,
+  effort: TrialEffort = effortsOf(search.allowed),
+): Generator<Setting, boolean, undefined> {
   const { layout, order, methods } = search;
-  const trial = trialOf(search, target);
+  const trial = trialOf(search, target, effort);
   if ("angle" in target) checkTerms(layout, trial.first);
   for (const kind of order) {
     if (!methods.includes(methodOf(kind))) continue;
     for (const unproved of settingsOfKind(kind, layout, trial)) yield proved(unproved, layout.head, target);
   }
+  return cutMethods(effort).length === 0;
 }
 
 /** The preferred setting for a target, or null where there is none. */
-export function firstSetting(search: Search, target: Target): Setting | null {
-  return settingsOf(search, target).next().value ?? null;
+export function firstSetting(search: Search, target: Target, effort?: TrialEffort): Setting | null {
+  const { value } = settingsOf(search, target, effort).next();
+  return typeof value === "object" ? value : null;
 }
 
-function trialOf({ layout, teethPerMove }: Search, target: Target): Trial {
+function trialOf({ layout, teethPerMove, isAnyGood = false }: Search, target: Target, effort: TrialEffort): Trial {
   let moves: readonly Move[] | undefined;
   let known: Map<number, readonly GearedMove[]> | undefined;
   const { gearing, gears } = layout.head;
@@ -106,6 +129,8 @@ function trialOf({ layout, teethPerMove }: Search, target: Target): Trial {
   return {
     target,
     teethPerMove,
+    effort,
+    isAnyGood,
     first: firstMove(target),
     moves() {
       moves ??= movesFor(target, teethPerMove);
@@ -117,7 +142,7 @@ function trialOf({ layout, teethPerMove }: Search, target: Target): Trial {
       known ??= new Map();
       let found = known.get(key);
       if (found === undefined) {
-        const unsorted = layout.gearedMoves(move, pairs);
+        const unsorted = layout.gearedMoves(move, pairs, effort.differential);
         found = unsorted.length > 1 ? unsorted.sort(byGearedHandling(layout.mounted)) : unsorted;
         known.set(key, found);
       }

@@ -1,8 +1,9 @@
 import type { Answer } from "../answer.ts";
 import type { Head } from "../head/head.ts";
-import type { Reason } from "../instead/impossible.ts";
+import type { Impossible, Reason } from "../instead/impossible.ts";
 import type { Route } from "../instead/routes.ts";
 import { formatAngle } from "../number/angle.ts";
+import type { Untried } from "../search/efforts.ts";
 import type { Target } from "../setting/target.ts";
 import type { Item } from "./item.ts";
 import { methodWords } from "./methods.ts";
@@ -44,7 +45,26 @@ export function triedWords({ impossible, target }: Answer): string {
   return most > 1 && "divisions" in target ? `Moves of 1 to ${most} teeth were tried.` : "";
 }
 
-/** How it is shown that a target is impossible. */
+const untriedParts: Readonly<Record<Untried["code"], string>> = {
+  settings: "settings",
+  near: "near settings",
+  "nearest-counts": "counts nearby",
+  "gears-to-add": "gears to add",
+};
+
+/** That there may be more than an answer holds; empty where everything was tried. */
+export function untriedWords(untried: readonly Untried[]): string {
+  if (untried.length === 0) return "";
+  const parts = untried.map(({ code }) => untriedParts[code]).join(", ");
+  return `This head has so many circles or gears that not everything was tried. There may be others, and better ones, of: ${parts}.`;
+}
+
+/** Whether it is shown that a target is impossible, and not merely not found. */
+export function isShownImpossible({ reasons }: Impossible): boolean {
+  return reasons.every(({ code }) => code !== "not-all-tried");
+}
+
+/** How it is shown that a target is impossible, where {@link isShownImpossible}. */
 export const shownImpossible =
   "Shown, and not merely not found: for direct, simple and compound indexing and for the dial the condition named is needed, and it is enough; for differential indexing every circle, every train and every number of teeth named was tried.";
 

@@ -5,6 +5,7 @@
  */
 export {
   headLine,
+  isShownImpossible,
   passedOverItems,
   placeNoun,
   reasonItems,
@@ -12,6 +13,7 @@ export {
   shownImpossible,
   targetWords,
   triedWords,
+  untriedWords,
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";

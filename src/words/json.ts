@@ -4,21 +4,24 @@ import type { Route } from "../instead/routes.ts";
 import type { Caution } from "../machine/caution.ts";
 import type { Plan, PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
+import type { Untried } from "../search/efforts.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
+import { untriedWords } from "./answer-words.ts";
 import { cautionItem } from "./caution-words.ts";
 import { foulingWords } from "./gear-train-words.ts";
 import { whyNotWords } from "./why-not-words.ts";
 
 /** An answer as JSON shows it: beside every code stands `why`, the same in English. */
 export function answerWithWhys(answer: Answer): object {
-  const { settings, near, passedOver, impossible, routes } = answer;
+  const { settings, near, passedOver, impossible, routes, untried } = answer;
   return {
     ...answer,
     settings: settings.map(settingWithWhy),
     near: near.map(settingWithWhy),
     passedOver: passedOver.map(reasonWithWhy),
     impossible: impossible && { ...impossible, reasons: impossible.reasons.map(reasonWithWhy) },
+    untried: untried.map(untriedWithWhy),
     routes: (routes as readonly Route[]).map((route) => ({ ...route, setting: settingWithWhy(route.setting) })),
   };
 }
@@ -26,14 +29,16 @@ export function answerWithWhys(answer: Answer): object {
 /** A plan as JSON shows it, without its places: beside every code stands `why`. */
 export function planWithWhys(plan: Plan): object {
   if (!plan.planned) {
-    const { impossible } = plan;
-    return { ...plan, impossible: { ...impossible, reasons: impossible.reasons.map(reasonWithWhy) } };
+    const { impossible, untried } = plan;
+    const whys = { ...impossible, reasons: impossible.reasons.map(reasonWithWhy) };
+    return { ...plan, impossible: whys, untried: untried.map(untriedWithWhy) };
   }
   const { places: _, ...job }: PlannedJob = plan;
   return {
     ...job,
     way: wayWithWhy(job.way),
     others: job.others.map(wayWithWhy),
+    untried: job.untried.map(untriedWithWhy),
     cautions: job.cautions.map((caution: Caution) => ({ ...caution, why: cautionItem(caution).text })),
   };
 }
@@ -44,6 +49,10 @@ function wayWithWhy<Each extends Way>(way: Each): object {
 
 function reasonWithWhy(reason: Reason): object {
   return { ...reason, why: whyNotWords(reason) };
+}
+
+function untriedWithWhy(untried: Untried): object {
+  return { ...untried, why: untriedWords([untried]) };
 }
 
 function settingWithWhy(setting: Setting | NearSetting): object {

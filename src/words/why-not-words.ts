@@ -26,6 +26,8 @@ export function whyNotWords(why: WhyNot): string {
       return parts[why.part];
     case "no-multiple":
       return multiples[why.of](why.multiplesOf.map(groupDigits).join(" or "), why.owned);
+    case "not-all-tried":
+      return "not everything was tried: this head has so many circles or gears that it would take too long";
     case "no-train": {
       const teeth = why.teethPerMove === 1 ? "" : ` and 1 to ${why.teethPerMove} teeth per move`;
       return `every circle, every train of one and two pairs${teeth} was tried, the plate turning at most ${why.greatestPlateRatio} times for one spindle turn; none closes`;

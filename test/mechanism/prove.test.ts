@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { prove, revolutions, spindleTurnsPerMove, type UnprovedSetting } from "../../src/index.ts";
+import { defineHead, indexDivisions, prove, revolutions, spindleTurnsPerMove, type UnprovedSetting } from "../../src/index.ts";
 import { type HandWorked, handWorked } from "../support/hand-worked.ts";
 import { wrong } from "../support/wrong.ts";
 import { wrongMoves } from "../support/wrong-moves.ts";
@@ -33,6 +33,23 @@ describe("a wrong setting does not close by the identity", () => {
       closes: true,
       rounds: 2,
     });
+  });
+});
+
+describe("moves made one by one", () => {
+  const head = defineHead({ wormRatio: 100, plates: [{ name: "1", circles: [1000, 1001] }] });
+  const settingOf = (divisions: number) => indexDivisions(head, divisions).settings[0] as UnprovedSetting;
+
+  it("are up to 100,000", () => {
+    expect(prove(settingOf(100_000), { walkOn: head })).toMatchObject({ closes: true, shownBy: "walk", moves: 100_000 });
+  });
+
+  it("are refused above, where the identity proves them all", () => {
+    const more = settingOf(100_100);
+    expect(prove(more)).toMatchObject({ closes: true, shownBy: "identity", moves: 100_100 });
+    expect(() => prove(more, { walkOn: head })).toThrow(
+      "walkOn: 100,100 moves are too many to make one by one; leave it out, and the identity of one move proves them all",
+    );
   });
 });
 

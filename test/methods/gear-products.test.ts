@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gearBox } from "../../src/index.ts";
-import { quotientsWithin } from "../../src/methods/gear-products.ts";
+import { type Products, visitWithin } from "../../src/methods/gear-products.ts";
+
+/** All that are visited, in order. */
+function quotientsWithin(products: Products, least: number, most: number): [drivers: number, driven: number][] {
+  const found: [number, number][] = [];
+  visitWithin(products, least, most, (...terms) => found.push(terms) > 0);
+  return found;
+}
 
 describe("quotients of products", () => {
   it("are all pairs of products whose quotient lies in the window, found by dividing each by each", () => {
@@ -38,6 +45,13 @@ describe("quotients of products", () => {
     ] as const) {
       expect(quotientsWithin(many, least, most)).toEqual(inside(least, most));
     }
+  });
+
+  it("are visited no further once the visitor has had enough", () => {
+    const products = gearBox([24, 28, 32, 40]).quotients(1);
+    const visited: number[] = [];
+    visitWithin(products, 0, 10, (drivers) => visited.push(drivers) < 3);
+    expect(visited).toEqual([24, 28, 32]);
   });
 
   it("are none of a box without gears", () => {

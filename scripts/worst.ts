@@ -1,0 +1,28 @@
+#!/usr/bin/env node
+import { climb, tookWords } from "./worst/climb.ts";
+import { growths } from "./worst/growth.ts";
+import { asker } from "./worst/measure.ts";
+
+const help = `The worst that a head and a question can cost, in processor time and memory.
+
+  npm run worst                          how cost grows with what is known to make it grow
+  npm run worst -- climb MINUTES [SEED] [KINDS]
+                                         looks for worse, by changing heads and questions
+`;
+
+async function grow(): Promise<void> {
+  const ask = asker(60, true);
+  for (const { name, sizes, question } of growths) {
+    for (const size of sizes) {
+      const taken = await ask.take(question(size));
+      process.stdout.write(`${name}: ${size}: ${tookWords(taken)}\n`);
+      if (taken === null) break;
+    }
+  }
+  ask.end();
+}
+
+const [word, minutes = "5", seed = "1", kinds] = process.argv.slice(2);
+if (word === "climb") await climb(Number(minutes), Number(seed), kinds, (line) => process.stdout.write(`${line}\n`));
+else if (word === undefined) await grow();
+else process.stdout.write(help);

@@ -1,0 +1,24 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { nearestParts } from "../../src/near/near-plate.ts";
+
+const size = (value: bigint) => (value < 0n ? -value : value);
+
+describe("the nearest whole parts of a crank turn", () => {
+  it("miss by no more than the parts beside them, also where the terms are no safe integers", () => {
+    const terms = [100_000_000, 1000, 10_000_000, 1000, 100_000_000].map((max) => fc.integer({ min: 1, max }));
+    let unsafe = 0;
+    fc.assert(
+      fc.property(fc.tuple(...terms), ([n = 1, d = 1, divisions = 1, teeth = 1, perTurn = 1]) => {
+        const { parts, closing } = nearestParts({ worm: { n, d } }, { divisions, teeth }, perTurn);
+        // In parts of 1/(n·perTurn) of a turn of the work.
+        const missed = (count: bigint) => BigInt(divisions) * BigInt(d) * count - BigInt(n) * BigInt(teeth) * BigInt(perTurn);
+        const here = size(missed(BigInt(parts)));
+        for (const beside of [-1n, 1n]) expect(here).toBeLessThanOrEqual(size(missed(BigInt(parts) + beside)));
+        expect(closing).toBeCloseTo(Number(here) / (n * perTurn), 12);
+        if (!Number.isSafeInteger(n * teeth * perTurn)) unsafe += 1;
+      }),
+    );
+    expect(unsafe).toBeGreaterThan(10);
+  });
+});

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
 import { type Head, type OwnedCircle, ownedCircles } from "../head/head.ts";
 import { fromExact, gcdOf, lcmOf } from "../number/ratio.ts";
+import type { Turned } from "./scale-reader.ts";
 
 /** A part of a turn, in parts of a whole that stands beside it. */
 type Parts = bigint;
@@ -13,12 +14,12 @@ type Parts = bigint;
  * preferred, and one is given up at the first place where it does no better than the best so far;
  * that place is asked first of the next.
  *
- * @param angles - The places, in turns of the work.
+ * @param angles - The places, in turns of the work; none is below 0.
  * @returns One on which all places are exact, on the mounted plate before others and the smallest
  * first; where there is none, the one with the least worst error, of equal ones on the mounted plate
  * and the largest. Null where the head has no plate.
  */
-export function bestCircleFor(head: Head, angles: readonly Fraction[], mounted: string | null): OwnedCircle | null {
+export function bestCircleFor(head: Head, angles: readonly Turned[], mounted: string | null): OwnedCircle | null {
   const { parts, whole } = partsOfTurn(fromExact(head.wormRatio), angles);
   const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
   const circles = [...ownedCircles(head)].sort((a, b) => other(a) - other(b) || b.holes - a.holes);
@@ -53,8 +54,8 @@ function missed(part: Parts, holes: bigint, whole: Parts): Parts {
 }
 
 /** The crank's parts of a turn beyond whole turns, each once, over one common denominator. */
-function partsOfTurn(worm: Fraction, angles: readonly Fraction[]): { parts: readonly Parts[]; whole: Parts } {
-  const whole = worm.d * angles.reduce((all, { d }) => lcmOf(all, d), 1n);
+function partsOfTurn(worm: Fraction, angles: readonly Turned[]): { parts: readonly Parts[]; whole: Parts } {
+  const whole = worm.d * angles.reduce((all, { d }) => (all % d === 0n ? all : lcmOf(all, d)), 1n);
   const parts = angles.map(({ n, d }) => (worm.n * n * (whole / (worm.d * d))) % whole);
   return { parts: [...new Set(parts)], whole };
 }

@@ -18,10 +18,13 @@ export type Repeated = Setting | NearMove;
 export function placesByMoves(work: Work, setting: Repeated, teeth: readonly number[], made = 0): readonly PlaceByMoves[] {
   const stand = standings(work, setting);
   let before = made;
+  // Most are as many moves from the one before as that was.
+  let [last, from] = [0, between(setting, 0)];
   return teeth.map((tooth) => {
     const moves = wayRound(work, before, moveTo(work, setting, tooth));
     before += moves;
-    return stand(before, between(setting, moves));
+    if (moves !== last) [last, from] = [moves, between(setting, moves)];
+    return stand(before, from);
   });
 }
 

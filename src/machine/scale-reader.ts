@@ -175,6 +175,7 @@ export function turnedBy({ s, n, d }: Fraction): Turned {
 
 /** A part of a turn of the work in arc-seconds, as near as a number comes. */
 export function arcSecondsOf(n: bigint, d: bigint): number {
+  if (n === 0n) return 0;
   const numerator = n * BigInt(arcSecondsPerTurn);
   const [above, below] = [Number(numerator), Number(d)];
   return Number.isSafeInteger(above) && Number.isSafeInteger(below) ? above / below : rational(numerator, d).valueOf();

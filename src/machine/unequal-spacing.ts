@@ -1,14 +1,12 @@
-import type Fraction from "fraction.js";
 import { type Head, mountedPlate, type OwnedCircle } from "../head/head.ts";
-import { spindleTurnsPerMove } from "../mechanism/prove.ts";
-import { arcSecondsPerTurn, checkAngle } from "../number/angle.ts";
+import { checkAngle } from "../number/angle.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { quoted, refuse } from "../number/errors.ts";
 import { fromExact, lcmOf, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import { headOf, type PreparedHead } from "../search/prepare.ts";
 import { bestCircleFor } from "./best-circle.ts";
 import { checkListed } from "./listed.ts";
-import { angleOnScales, holesReader, type Reading, scalesReader, turnedBy } from "./scale-reader.ts";
+import { angleOnScales, holesReader, type Reading, scalesReader, type Turned } from "./scale-reader.ts";
 import { atZero } from "./zero.ts";
 
 /** One place of a work with unequal spaces, set by itself from the zero. */
@@ -59,8 +57,8 @@ const finestParts = 10n ** 15n;
  * circle that does best.
  *
  * The law: a place at the angle A is R·A turns of the crank from the zero, exactly so on a circle of
- * C holes when R·A·C is whole; else the nearest hole is named, with the error measured on the
- * mechanism. As each place is counted from the zero, no error adds to the next.
+ * C holes when R·A·C is whole; else the nearest hole is named, with the error that it leaves. As each
+ * place is counted from the zero, no error adds to the next.
  *
  * @param head - The head, or one that was prepared.
  * @param steps - From each place to the next, in revolutions; a last step back to the start may be given or left out.
@@ -82,10 +80,7 @@ export function unequalSpacing(
   const owned = headOf(head);
   checkKeys(options, spacingKeys, "options");
   const mounted = mountedPlate(owned, options.mounted);
-  const angles = anglesFrom(steps);
-  const sum = angles.at(-1) ?? rational(0);
-  const closes = sum.d === 1n;
-  if (closes) angles.pop();
+  const { angles, beyond, whole } = anglesFrom(steps);
   const circle = bestCircleFor(owned, angles, mounted);
   const places = placesAt(owned, circle, angles);
   const worst = places.reduce((most, { errorArcSeconds }) => Math.max(most, Math.abs(errorArcSeconds ?? 0)), 0);
@@ -93,64 +88,59 @@ export function unequalSpacing(
     circle,
     exact: circle !== null && worst === 0,
     worstArcSeconds: circle === null ? null : worst,
-    closes,
-    left: toRevolutions(closes ? rational(0) : sum.ceil().sub(sum)),
+    closes: beyond === 0n,
+    left: toRevolutions(beyond === 0n ? rational(0) : rational(whole - beyond, whole)),
     places,
   };
 }
 
-/** Every place from the zero, which is the first. */
-function anglesFrom(steps: unknown): Fraction[] {
+/** The places, and what the last step goes beyond a whole turn, in parts of which a turn has `whole`. */
+interface Angles {
+  readonly angles: readonly Turned[];
+  readonly beyond: bigint;
+  readonly whole: bigint;
+}
+
+/**
+ * Every place from the zero, which is the first; that to which the steps come back is none of its own.
+ * All are whole numbers of one part of a turn, which adds up with no fraction to bring to its lowest terms.
+ */
+function anglesFrom(steps: unknown): Angles {
   if (!Array.isArray(steps))
     refuse("unreadable", "steps", `${quoted(steps)} is not a list of angles; give each from a place to the next`);
   if (steps.length === 0) refuse("missing", "steps", "there are none; give the angle from each place to the next");
   checkListed(steps.length, "steps");
-  let [place, parts] = [rational(0), 1n];
-  const angles = [place];
-  for (const [index, step] of steps.entries()) {
-    const angle = fromExact(checkAngle(step, `steps[${index}]`));
-    parts = lcmOf(parts, angle.d);
-    if (parts > finestParts)
+  const read = steps.map((step, index) => fromExact(checkAngle(step, `steps[${index}]`)));
+  let whole = 1n;
+  for (const [index, { d }] of read.entries()) {
+    if (whole % d !== 0n) whole = lcmOf(whole, d);
+    if (whole > finestParts)
       refuse(
         "out-of-range",
         `steps[${index}]`,
         "has too fine a common part with those before it; give all in degrees, minutes and seconds",
       );
-    place = place.add(angle);
-    angles.push(place);
   }
-  return angles;
+  let sum = 0n;
+  const sums = [sum, ...read.map(({ n, d }) => (sum += n * (whole / d)))];
+  const beyond = sum % whole;
+  if (beyond === 0n) sums.pop();
+  return { angles: sums.map((n) => ({ n, d: whole })), beyond, whole };
 }
 
-function placesAt(head: Head, circle: OwnedCircle | null, angles: readonly Fraction[]): readonly SpacedPlace[] {
+function placesAt(head: Head, circle: OwnedCircle | null, angles: readonly Turned[]): readonly SpacedPlace[] {
   let last = { turns: 0, hole: 0 };
   const scalesShow = scalesReader(head, atZero);
   const holes = circle && holesReader(circle.holes, head.wormRatio);
-  return angles.map((angle, index) => {
-    const turned = turnedBy(angle);
-    const scales = { place: index + 1, angle: angleOnScales(turned, atZero), ...scalesShow(turned) };
-    if (circle === null || holes === null) return { ...scales, turns: null, hole: null, from: null, errorArcSeconds: null };
-    const { turns, mark: hole } = holes.read(turned);
+  return angles.map((turned, index) => {
+    const { dial, ring } = scalesShow(turned);
+    const angle = angleOnScales(turned, atZero);
+    if (circle === null || holes === null)
+      return { place: index + 1, angle, turns: null, hole: null, from: null, errorArcSeconds: null, dial, ring };
+    const { turns, mark: hole, errorArcSeconds } = holes.read(turned);
     const spaces = (turns - last.turns) * circle.holes + hole - last.hole;
     last = { turns, hole };
-    return {
-      ...scales,
-      turns,
-      hole,
-      from: { turns: Math.floor(spaces / circle.holes), spaces: spaces % circle.holes },
-      errorArcSeconds: errorOf(head, circle, last, angle),
-    };
+    const from = { turns: Math.floor(spaces / circle.holes), spaces: spaces % circle.holes };
+    return { place: index + 1, angle, turns, hole, from, errorArcSeconds, dial, ring };
   });
-}
-
-/** Turns the crank to the hole on the mechanism, and looks where that leaves the work. */
-function errorOf(
-  { wormRatio }: Head,
-  { holes }: OwnedCircle,
-  { turns, hole }: { turns: number; hole: number },
-  angle: Fraction,
-): number {
-  if (turns === 0 && hole === 0) return angle.neg().mul(arcSecondsPerTurn).valueOf();
-  const reached = fromExact(spindleTurnsPerMove({ wormRatio, turns, spaces: hole, circle: holes }));
-  return reached.sub(angle).mul(arcSecondsPerTurn).valueOf();
 }

@@ -1,7 +1,6 @@
 import { nearOn } from "../near/near.ts";
 import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
-import { rational } from "../number/ratio.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
 import { firstMove, type Target } from "../setting/target.ts";
@@ -74,7 +73,7 @@ function workOf({ by, setting }: RankedWay): number {
 function byBestCircle({ layout }: Search, target: Target, work: Work, { teeth, order, matters }: Named): readonly Way[] {
   const visited = teethVisited(teeth, { order }, (tooth) => partsTo(work, tooth));
   const places = partsVisited(work, visited).filter((_, index) => matters === undefined || matters.has(visited[index] ?? 0));
-  const angles = [...new Set(places)].map((parts) => rational(parts, work.count));
+  const angles = [...new Set(places)].map((parts) => ({ n: BigInt(parts), d: BigInt(work.count) }));
   const circle = bestCircleFor(work.head, angles, layout.mounted);
   if (circle === null) return [];
   return [{ by: "nearest-hole", setting: byHolesOf(layout, fromZero(firstMove(target), "angle" in target), circle) }];

@@ -39,6 +39,12 @@ export interface GearedMove extends CrankMove {
 /** Finds the crank moves whose plate ratio is made by trains of so many pairs: all of them, unless the effort is cut. */
 export type GearedMoves = (move: Move, pairs: 1 | 2, effort: Effort) => GearedMove[];
 
+/** Steps of work to begin on a circle. */
+const stepsToBegin = 4;
+
+/** Above so many parts of a turn the remainders that tell a common divisor take ten times as long. */
+const largeParts = 2 ** 28;
+
 /** Steps of work to keep one crank move and put it in its place among the others. */
 const stepsToKeep = 30;
 
@@ -55,7 +61,7 @@ export function gearedMovesOn(head: CrankOn, box: GearBox): GearedMoves {
   let laidOut: readonly (CircleTerms & { readonly foreign: number })[] | undefined;
   return ({ divisions, teeth }, pairs, effort) => {
     const found: GearedMove[] = [];
-    if (!take(effort, 2 * head.circles.length)) return found;
+    if (!take(effort, stepsToBegin * head.circles.length)) return found;
     laidOut ??= circleTerms(head, 1).map((terms) => ({ ...terms, foreign: foreignTo(terms.parts) }));
     const perSpace = divisions * head.worm.d;
     const stepsToLookUp = lookUpSteps(box, pairs);
@@ -67,8 +73,9 @@ export function gearedMovesOn(head: CrankOn, box: GearBox): GearedMoves {
       const foreign = circle.foreign * foreignTeeth;
       const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
       const last = Math.floor((full + reach) / perSpace);
+      const stepsToTry = parts < largeParts ? 1 : 10;
       for (let spaces = Math.ceil(Math.max(1, (full - reach) / perSpace) / step) * step; spaces <= last; spaces += step) {
-        if (!take(effort, 1)) return found;
+        if (!take(effort, stepsToTry)) return found;
         const ratio = full - perSpace * spaces;
         const size = Math.abs(ratio);
         // A plate that stands still is simple indexing.

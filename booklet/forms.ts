@@ -29,28 +29,28 @@ export type BookForm = (typeof bookForms)[number];
 /** What to print. */
 export interface BookletOptions {
   /** Left out, `pages`. */
-  readonly as?: BookForm;
+  readonly as?: BookForm | undefined;
   /** Left out: `a4`; `a5` for a booklet, `a3` for a poster. */
-  readonly paper?: PaperName;
+  readonly paper?: PaperName | undefined;
   /** The first count; left out, 2. */
-  readonly from?: number;
+  readonly from?: number | undefined;
   /** The last count; left out, 400. */
-  readonly to?: number;
+  readonly to?: number | undefined;
   /** The parts it is to have; left out, all that this head has something for. */
-  readonly parts?: readonly PartId[];
+  readonly parts?: readonly PartId[] | undefined;
   /** Counts to have a degree table each, every position by dial and ring; left out, on a head without plates those to 60 that nothing closes. */
-  readonly degreeTables?: readonly number[];
+  readonly degreeTables?: readonly number[] | undefined;
   /** Whether lengths to measure stand in inches; left out, in millimetres. */
-  readonly inches?: boolean;
+  readonly inches?: boolean | undefined;
   /**
    * Tagged for screens and for reading aloud: tables with their heads, drawings in words, the order
    * of reading. Some ten times the size; left out, false. Not for a folded booklet.
    */
-  readonly tagged?: boolean;
+  readonly tagged?: boolean | undefined;
   /** The date in the file; left out, a fixed one: the same inputs give the same bytes. */
-  readonly created?: Date;
+  readonly created?: Date | undefined;
   /** Called as the work goes on, with what is being done. */
-  readonly onProgress?: (doing: string) => void;
+  readonly onProgress?: ((doing: string) => void) | undefined;
 }
 
 /** A book as it is put on paper. */

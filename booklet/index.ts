@@ -12,7 +12,7 @@ import { editionOf } from "./edition.ts";
 import { type BookletOptions, formed } from "./forms.ts";
 import { setInPages } from "./layout/pages.ts";
 import { paperNamed } from "./layout/papers.ts";
-import { printed } from "./printed.ts";
+import { type PdfBytes, printed } from "./printed.ts";
 
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
@@ -22,6 +22,7 @@ export { loadHead } from "./head-file.ts";
 export type { PaperName } from "./layout/paper.ts";
 export { cardPaperNames, largePaperNames, paperNames, posterPaperNames, wallPaperNames } from "./layout/papers.ts";
 export { creator, type PlateDrawing, type PlateDrawingsOptions, plateDrawings } from "./plate-drawings.ts";
+export type { PdfBytes } from "./printed.ts";
 
 const usualDate = new Date(Date.UTC(2000, 0, 1));
 
@@ -33,7 +34,7 @@ const usualDate = new Date(Date.UTC(2000, 0, 1));
  *
  * @throws {@link InputError} when an option is not allowed, or a name holds a letter that the type lacks.
  */
-export async function bookletPdf(head: Head, options: BookletOptions = {}): Promise<Uint8Array> {
+export async function bookletPdf(head: Head, options: BookletOptions = {}): Promise<PdfBytes> {
   const { created = usualDate, onProgress = () => {}, tagged = false } = options;
   return printed(formed(head, options), { created, onProgress, tagged });
 }
@@ -72,7 +73,7 @@ export type JobOptions = Job & Pick<BookletOptions, "paper" | "created" | "tagge
 export async function jobSheetPdf(
   head: Head,
   { paper: name, created = usualDate, tagged = false, ...job }: JobOptions,
-): Promise<Uint8Array> {
+): Promise<PdfBytes> {
   const paper = paperNamed(name ?? "a4");
   const book = jobOf(head, editionOf(head, { job, paper: paper.name }), job);
   return printed({ book, paper, put: "pages" }, { created, onProgress: () => {}, tagged });
@@ -92,7 +93,7 @@ export async function repairSheetPdf({
   created = usualDate,
   tagged = false,
   ...sheet
-}: RepairSheetOptions): Promise<Uint8Array> {
+}: RepairSheetOptions): Promise<PdfBytes> {
   const paper = paperNamed(name ?? "a4");
   const book = repairBookOf(sheet, editionOf(sheet.head, { repair: sheet, paper: paper.name }));
   return printed({ book, paper, put: "pages" }, { created, onProgress: () => {}, tagged });

@@ -5,16 +5,26 @@ import { drawCutOut } from "./draw/cut-out.ts";
 import { drawPages } from "./draw/draw.ts";
 import { drawImposed } from "./draw/impose.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
-import type { BookletOptions, FormedBook } from "./forms.ts";
+import type { FormedBook } from "./forms.ts";
 import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
 import { sheetSize } from "./layout/papers.ts";
 import { creator } from "./plate-drawings.ts";
 
 /** How a book is printed, whatever is in it. */
-export type Printing = Required<Pick<BookletOptions, "created" | "onProgress" | "tagged">>;
+export interface Printing {
+  readonly created: Date;
+  readonly onProgress: (doing: string) => void;
+  readonly tagged: boolean;
+}
+
+/**
+ * A file's bytes, in a buffer of their own: `new Response(pdf)` takes them, and `pdf.buffer` holds nothing else.
+ * (Where the compiler knows kinds of buffers, from 5.7 on, it is a `Uint8Array<ArrayBuffer>`.)
+ */
+export type PdfBytes = ReturnType<Uint8ArrayConstructor["from"]>;
 
 /** Sets a book, draws its pages and puts them on paper. */
-export async function printed(formedBook: FormedBook, { created, onProgress, tagged }: Printing): Promise<Uint8Array> {
+export async function printed(formedBook: FormedBook, { created, onProgress, tagged }: Printing): Promise<PdfBytes> {
   const { book, paper } = formedBook;
   const shop = await openPrintShop();
   onProgress("setting the pages");
@@ -23,7 +33,8 @@ export async function printed(formedBook: FormedBook, { created, onProgress, tag
   const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
   if (hasTemplates(book)) canvas.printTrue();
   put(canvas, formedBook, set);
-  return canvas.end();
+  // Of their own: what pdfkit hands out is a view on what it shares with other files.
+  return new Uint8Array(await canvas.end());
 }
 
 function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook): void {

@@ -15,8 +15,8 @@ export interface Gearing {
 
 /** Gearing as written in a head file; what is left out is as on most heads. */
 export interface GearingSpec {
-  readonly idlersWithCrank?: { readonly onePair?: number; readonly twoPairs?: number };
-  readonly greatestPlateRatio?: number | string;
+  readonly idlersWithCrank?: { readonly onePair?: number | undefined; readonly twoPairs?: number | undefined } | undefined;
+  readonly greatestPlateRatio?: number | string | undefined;
 }
 
 const commonIdlers = { onePair: 1, twoPairs: 0 };

@@ -42,23 +42,23 @@ export interface Head {
 
 /** A head as a person writes it: only the worm ratio and a way to count its turns are needed. */
 export interface HeadSpec {
-  readonly id?: string;
-  readonly name?: string;
+  readonly id?: string | undefined;
+  readonly name?: string | undefined;
   /** A whole number, or an exact fraction in quotes: `40`, `"81/2"`. */
   readonly wormRatio: number | string;
-  readonly plates?: readonly (PlateSpec | Plate)[];
-  readonly directPlates?: readonly DirectPlate[];
+  readonly plates?: readonly (PlateSpec | Plate)[] | undefined;
+  readonly directPlates?: readonly DirectPlate[] | undefined;
   /** Left out: false. */
-  readonly rearPin?: boolean;
+  readonly rearPin?: boolean | undefined;
   /** Left out: none. */
-  readonly gears?: readonly number[];
+  readonly gears?: readonly number[] | undefined;
   /** Gears kept as idlers besides; left out: not said, and taken to be at hand. */
-  readonly idlers?: readonly number[] | null;
+  readonly idlers?: readonly number[] | null | undefined;
   /** Left out: as on most heads where gears are listed, and none where they are not. */
-  readonly gearing?: GearingSpec | null;
-  readonly ring?: ScaleSpec | null;
-  readonly dial?: ScaleSpec | null;
-  readonly mounted?: string | null;
+  readonly gearing?: GearingSpec | null | undefined;
+  readonly ring?: ScaleSpec | null | undefined;
+  readonly dial?: ScaleSpec | null | undefined;
+  readonly mounted?: string | null | undefined;
 }
 
 /** Which head an answer is for. */

@@ -32,13 +32,13 @@ export interface DirectPlate {
 export interface CirclesSpec {
   readonly circles: readonly number[];
   /** The diameter of each circle in mm, in the order of `circles`; left out: not said. */
-  readonly diameters?: readonly number[];
+  readonly diameters?: readonly number[] | undefined;
 }
 
 /** A plate as it is written in a head file: one face by its circles, or two faces by name. */
 export type PlateSpec =
   | ({ readonly name: string } & CirclesSpec)
-  | { readonly name: string; readonly faces: readonly ({ readonly name?: string | null } & CirclesSpec)[] };
+  | { readonly name: string; readonly faces: readonly ({ readonly name?: string | null | undefined } & CirclesSpec)[] };
 
 /** The most holes that a circle may have. */
 export const mostHoles = 10_000;

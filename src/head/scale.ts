@@ -14,8 +14,8 @@ export interface Scale {
 /** A scale as written in a head file. */
 export interface ScaleSpec {
   readonly marksPerTurn: number;
-  readonly vernierLines?: number;
-  readonly figures?: "marks" | "angle";
+  readonly vernierLines?: number | undefined;
+  readonly figures?: "marks" | "angle" | undefined;
 }
 
 /** The most marks of a scale, and lines of its vernier. */

@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -13,7 +14,7 @@ import { refusalLines } from "../support/refusal.ts";
 const isBySchema = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true }).compile(schema);
 const faultsOf = (spec: unknown) => refusalLines(() => defineHead(spec as HeadSpec));
 
-const examples = new URL("../../booklet/heads/", import.meta.url).pathname;
+const examples = fileURLToPath(new URL("../../booklet/heads/", import.meta.url));
 const exampleFiles = readdirSync(examples).map((name) => join(examples, name));
 
 describe("the examples and the ready heads", () => {

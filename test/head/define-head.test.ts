@@ -10,6 +10,31 @@ const define = (spec: unknown) => () => defineHead(spec as HeadSpec);
 const withPlates = (more: object) => define({ wormRatio: 40, plates, ...more });
 
 describe("defineHead completes what is left out", () => {
+  it("whether it is left out or undefined", () => {
+    const [plate, scale, gears] = [{ name: "1", circles: [15, 16] }, { marksPerTurn: 360 }, [24, 48]];
+    const head = defineHead({ wormRatio: 40, plates: [plate], gears, gearing: {}, ring: scale, dial: scale });
+    const said: HeadSpec = {
+      id: undefined,
+      name: undefined,
+      wormRatio: 40,
+      plates: [plate],
+      directPlates: undefined,
+      rearPin: undefined,
+      gears,
+      idlers: undefined,
+      gearing: { idlersWithCrank: { onePair: undefined, twoPairs: undefined }, greatestPlateRatio: undefined },
+      ring: { ...scale, vernierLines: undefined, figures: undefined },
+      dial: { ...scale, vernierLines: undefined, figures: undefined },
+      mounted: undefined,
+    };
+    expect(defineHead(said)).toEqual(head);
+    expect(defineHead({ ...said, gearing: { idlersWithCrank: undefined } })).toEqual(head);
+    const oneFace = { name: "1", faces: [{ name: undefined, circles: [15, 16] }] };
+    expect(defineHead({ ...said, plates: [oneFace] })).toEqual(head);
+    const bare = { ...said, plates: undefined, gears: undefined, gearing: undefined, ring: undefined };
+    expect(defineHead(bare)).toEqual(defineHead({ wormRatio: 40, dial: scale }));
+  });
+
   it("needs only the worm ratio and a plate", () => {
     expect(defineHead({ wormRatio: 40, plates: [{ name: " 1 ", circles: [17, 15, 16] }] })).toEqual({
       id: "ratio-40",

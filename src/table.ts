@@ -71,5 +71,5 @@ const oneMore = 3_000_000;
 
 /** Steps of work for each count, so that the time for a table grows with its counts and no faster. */
 function shareOf({ teethPerMove }: Search): number {
-  return 4000 + 50 * teethPerMove;
+  return 4000 + 20 * teethPerMove;
 }

@@ -42,8 +42,10 @@ export type GearedMoves = (move: Move, pairs: 1 | 2, effort: Effort) => GearedMo
 /** Steps of work to begin on a circle. */
 const stepsToBegin = 4;
 
-/** Above so many parts of a turn the remainders that tell a common divisor take ten times as long. */
-const largeParts = 2 ** 28;
+/** Steps of work to try a crank move: the remainders that tell a common divisor of large numbers take up to ten times as long. */
+function triedSteps(parts: number): number {
+  return Math.min(10, 1 + Math.floor(parts / 2 ** 23));
+}
 
 /** Steps of work to keep one crank move and put it in its place among the others. */
 const stepsToKeep = 30;
@@ -73,7 +75,7 @@ export function gearedMovesOn(head: CrankOn, box: GearBox): GearedMoves {
       const foreign = circle.foreign * foreignTeeth;
       const step = foreign === 1 ? 1 : foreign / gcd(foreign, perSpace);
       const last = Math.floor((full + reach) / perSpace);
-      const stepsToTry = parts < largeParts ? 1 : 10;
+      const stepsToTry = triedSteps(parts);
       for (let spaces = Math.ceil(Math.max(1, (full - reach) / perSpace) / step) * step; spaces <= last; spaces += step) {
         if (!take(effort, stepsToTry)) return found;
         const ratio = full - perSpace * spaces;

@@ -13,6 +13,8 @@ const help = `Small changes of the library, each to be found out by its tests.
 
   npm run mutation                    all of src; what was done before and has not changed since is not done again
   npm run mutation -- src/gear        the files below a folder
+  npm run mutation -- src/gear --tests test/gear
+                                      by these tests alone: sooner done, and a lower bound
   npm run mutation -- --survivors     those that no test found out, from what was done before
 `;
 
@@ -100,9 +102,9 @@ function tell(sources: readonly string[]): void {
   process.stdout.write(`${all.length} mutants, ${all.length - survivors.length} found out: ${share} %\n`);
 }
 
-async function mutate(folders: readonly string[]): Promise<void> {
+async function mutate(folders: readonly string[], tests: string): Promise<void> {
   mkdirSync(kept, { recursive: true });
-  const mutants = layOutRoom(project, room);
+  const mutants = layOutRoom(project, room, tests);
   const sources = [...new Set(mutants.map(({ file }) => file))].filter(
     (file) => folders.length === 0 || folders.some((folder) => file.startsWith(folder)),
   );
@@ -125,7 +127,16 @@ async function mutate(folders: readonly string[]): Promise<void> {
   tell(sources);
 }
 
+/** The words before an option, and those after it. */
+function optionOf(words: readonly string[], option: string): readonly [string[], string[]] {
+  const at = words.includes(option) ? words.indexOf(option) : words.length;
+  return [words.slice(0, at), words.slice(at + 1)];
+}
+
 const words = process.argv.slice(2);
 if (words.includes("--help")) process.stdout.write(help);
-else if (words.includes("--survivors")) tell([...new Set(layOutRoom(project, room).map(({ file }) => file))]);
-else await mutate(words);
+else if (words.includes("--survivors")) tell([...new Set(layOutRoom(project, room, "test").map(({ file }) => file))]);
+else {
+  const [folders, [tests = "test"]] = optionOf(words, "--tests");
+  await mutate(folders, tests);
+}

@@ -19,9 +19,10 @@ const compilerOptions: ts.CompilerOptions = {
 /**
  * Lays out a room to try mutants in: the library with all of them in it, and its tests, as JavaScript.
  *
+ * @param below - The folder whose tests are run.
  * @returns All mutants, in the order of their files.
  */
-export function layOutRoom(project: string, room: string): readonly Mutant[] {
+export function layOutRoom(project: string, room: string, below: string): readonly Mutant[] {
   rmSync(room, { recursive: true, force: true });
   const mutants: Mutant[] = [];
   const write = (file: string, text: string) => {
@@ -45,7 +46,9 @@ export function layOutRoom(project: string, room: string): readonly Mutant[] {
   symlinkSync(join(project, "node_modules"), join(room, "node_modules"));
   write("vitest.ts", readFileSync(fileURLToPath(new URL("shim.js", import.meta.url)), "utf8"));
   writeFileSync(join(room, "package.json"), '{ "type": "module" }\n');
-  const told = tests.filter((file) => file.endsWith(".test.ts")).map((file) => file.replace(/\.ts$/, ".js"));
+  const told = tests
+    .filter((file) => file.startsWith(below) && file.endsWith(".test.ts"))
+    .map((file) => file.replace(/\.ts$/, ".js"));
   writeFileSync(join(room, "tests.json"), JSON.stringify(told));
   return mutants;
 }

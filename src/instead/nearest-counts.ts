@@ -70,7 +70,8 @@ function farWithoutGears(search: Search, divisions: number, effort: Effort): Eit
 /** Whether a count closes, by whatever setting is found first. */
 function closesOn(search: Search, effort: Effort): (divisions: number) => boolean {
   const any: Search = { ...search, isAnyGood: true };
-  return (divisions) => take(effort, search.teethPerMove) && firstSetting(any, { divisions }, sharedBy(effort)) !== null;
+  const steps = search.teethPerMove + search.layout.circles.length;
+  return (divisions) => take(effort, steps) && firstSetting(any, { divisions }, sharedBy(effort)) !== null;
 }
 
 /** N·h = C·k·(R − g) bounds the counts that gearing can reach. */

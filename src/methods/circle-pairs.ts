@@ -36,13 +36,12 @@ function dividesProduct(value: number, circles: readonly number[]): boolean {
 }
 
 /**
- * The least common multiples of the pairs on a face, each once. Moves on circles C1 and C2 add up
+ * Adds the least common multiples of the pairs on a face, each once. Moves on circles C1 and C2 add up
  * to every multiple of 1/lcm(C1, C2) of a turn, and to nothing between.
  */
-export function commonMultiples({ circles }: Face): readonly number[] {
-  const multiples = new Set<number>();
-  for (const first of circles) for (const second of circles) if (first < second) multiples.add(lcm(first, second));
-  return [...multiples];
+export function addCommonMultiples({ circles }: Face, multiples: Set<number>): void {
+  for (const [index, first] of circles.entries())
+    for (let other = index + 1; other < circles.length; other += 1) multiples.add(lcm(first, circles[other] ?? first));
 }
 
 /** Steps of work to keep the two moves of one solution and put them in their place among the others. */

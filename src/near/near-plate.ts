@@ -1,5 +1,5 @@
 import type { OwnedCircle } from "../head/head.ts";
-import { commonMultiples } from "../methods/circle-pairs.ts";
+import { addCommonMultiples } from "../methods/circle-pairs.ts";
 import { compoundSettings } from "../methods/compound.ts";
 import { simpleSetting } from "../methods/crank.ts";
 import { byHandling } from "../methods/handling.ts";
@@ -68,7 +68,9 @@ function inLowestTerms(parts: number, perTurn: number): CrankTurns {
 /** The least common multiples of the circles on each face: what compound moves can add up to. */
 export function pairMultiples({ head }: HeadLayout): readonly number[] {
   if (!head.rearPin) return [];
-  return [...new Set(head.plates.flatMap(({ faces }) => faces.flatMap(commonMultiples)))];
+  const multiples = new Set<number>();
+  for (const { faces } of head.plates) for (const face of faces) addCommonMultiples(face, multiples);
+  return [...multiples];
 }
 
 /**
@@ -89,7 +91,7 @@ export function nearCompound(
   effort: Effort,
 ): SettingBy<"compound"> | null {
   const nearest = closest<CrankTurns>(bar);
-  if (!take(effort, multiples.length)) return null;
+  if (!take(effort, 2 * multiples.length)) return null;
   for (const perTurn of multiples) {
     const { parts, closing } = nearestParts(layout, move, perTurn);
     if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, inLowestTerms(parts, perTurn));

@@ -1,10 +1,12 @@
 import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
 import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
-import type { Cell, Column, Part, Row } from "./blocks.ts";
+import type { Cell, Column, Part, Row, TableBlock } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
+import { gridExplained, impossibleGrid, mostImpossible } from "./impossible-grid.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { positionTables } from "./position-tables.ts";
+import { fallsOnRing } from "./readings.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
@@ -14,31 +16,49 @@ export function impossiblePart(desk: Desk): Part | null {
   const counts = notPossible(desk);
   if (counts.length === 0) return null;
   const tables = new Set(positionTables(desk).map(({ divisions }) => divisions));
-  const ways = waysThere(counts);
+  const onRing = new Set(counts.filter((count) => isOnRing(desk, count)).map(({ divisions }) => divisions));
+  const ways = waysThere(counts, onRing);
   return {
     id: "impossible",
     title: "Counts this head cannot do",
     mark: sectionWords.impossible.running,
     rule: footRule(desk.head, { method: "simple", near: true }),
-    warning: warningOf(ways),
+    warning: warningOf(ways, onRing),
     alone: aloneOf(desk.head, ways),
     blocks: [
-      { kind: "paragraph", text: routes(desk.head, ways) },
-      {
-        kind: "table",
-        headwords: true,
-        summary: "Counts that cannot be done",
-        columns: [
-          ...countColumns,
-          stepColumn,
-          { head: "nearest counts\nthat can be done", align: "left" },
-          ...ways.map(({ head }): Column => ({ head, group: "WORST POSITION OFF, BY", align: "right" })),
-          ...(tables.size === 0 ? [] : [{ head: "degree\ntable", align: "right" } as const]),
-          { head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true },
-        ],
-        rows: counts.map((count) => impossibleRow(count, ways, tables)),
-      },
+      { kind: "paragraph", text: mostImpossible(desk) ? gridExplained : routes(desk.head, ways) },
+      mostImpossible(desk) ? impossibleGrid(counts, onRing) : fullTable(counts, ways, { tables, onRing }),
     ],
+  };
+}
+
+/** Counts that the book tells more of. */
+interface Told {
+  /** Those with a table of their positions. */
+  readonly tables: ReadonlySet<number>;
+  /** Those that the ring has a mark for every place of. */
+  readonly onRing: ReadonlySet<number>;
+}
+
+function isOnRing({ on }: Desk, { divisions, answer }: CountNotPossible): boolean {
+  return fallsOnRing(on, divisions, answer.near);
+}
+
+/** Each count in a row of its own with all that nearly does it, and what would do it. */
+function fullTable(counts: readonly CountNotPossible[], ways: readonly NearColumn[], told: Told): TableBlock {
+  return {
+    kind: "table",
+    headwords: true,
+    summary: "Counts that cannot be done",
+    columns: [
+      ...countColumns,
+      stepColumn,
+      { head: "nearest counts\nthat can be done", align: "left" },
+      ...ways.map(({ head }): Column => ({ head, group: "WORST POSITION OFF, BY", align: "right" })),
+      ...(told.tables.size === 0 ? [] : [{ head: "positions", align: "right" } as const]),
+      { head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true },
+    ],
+    rows: counts.map((count) => impossibleRow(count, ways, told)),
   };
 }
 
@@ -56,20 +76,23 @@ function fromZero(kind: NearFromZero["kind"], head: string): NearColumn {
   return { head, isMove: false, find: (near) => near.find((each) => each.kind === kind) };
 }
 
-/** The ways to come near: one move made over and over, or every position from one zero by what the head has to set it by. */
-const allWays: readonly NearColumn[] = [
-  byMove,
-  fromZero("nearest-hole", "nearest\nhole"),
-  fromZero("dial", "dial"),
-  fromZero("ring", "ring"),
-];
+const byRing = fromZero("ring", "ring");
 
-function waysThere(counts: readonly CountNotPossible[]): readonly NearColumn[] {
-  return allWays.filter(({ find }) => counts.some(({ answer }) => find(answer.near) !== undefined));
+/** The ways to come near: one move made over and over, or every position from one zero by what the head has to set it by. */
+const allWays: readonly NearColumn[] = [byMove, fromZero("nearest-hole", "nearest\nhole"), fromZero("dial", "dial"), byRing];
+
+function waysThere(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly NearColumn[] {
+  return allWays.filter(
+    (way) => (way === byRing && onRing.size > 0) || counts.some(({ answer }) => way.find(answer.near) !== undefined),
+  );
 }
 
-function warningOf(ways: readonly NearColumn[]): string {
-  const none = "None of these counts can be done exactly with what this head has.";
+function warningOf(ways: readonly NearColumn[], onRing: ReadonlySet<number>): string {
+  const ring = " Where the ring is exact, set each position to its mark of the ring.";
+  const none =
+    onRing.size === 0
+      ? "None of these counts can be done exactly with what this head has."
+      : `No move of this head does any of these counts exactly.${ring}`;
   if (ways.length === 0) return none;
   const move = ways.some(({ isMove }) => isMove) ? "by one near move, counted from the start only, or " : "";
   return `${none} The errors are those of the worst position: ${move}each set by itself from one zero.`;
@@ -97,7 +120,7 @@ function routes(head: Head, ways: readonly NearColumn[]): string {
   return `${remain.length === 0 ? "" : `Routes that remain: ${remain.join("; ")}.`}${move}`;
 }
 
-function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly NearColumn[], tables: ReadonlySet<number>): Row {
+function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly NearColumn[], { tables, onRing }: Told): Row {
   const { near, nearestCounts, circlesThatWouldDo } = answer;
   const [best] = near;
   return {
@@ -107,7 +130,7 @@ function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly N
       { text: sectionWords.impossible.mark, reversed: true },
       stepCell(divisions),
       { text: nearestCounts.length === 0 ? nothing : listed(nearestCounts) },
-      ...ways.map(({ find }) => ({ text: worstOf(find(near)) })),
+      ...ways.map((way) => ({ text: way === byRing && onRing.has(divisions) ? "exact" : worstOf(way.find(near)) })),
       ...(tables.size === 0 ? [] : [tableCell(divisions, tables)]),
       { text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") },
     ],

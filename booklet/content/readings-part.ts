@@ -78,11 +78,9 @@ function readCell({ cell }: ReadColumn, place: ReturnType<ReadCount["first"]>): 
 
 /** How far off the worst place is, and what is left at the end of steps added up. */
 function errorCells(head: Head, { divisions, by, worstArcSeconds }: ReadCount, usual: ScaleName): readonly Cell[] {
-  if (worstArcSeconds === 0) return [{ text: "exact" }, { text: nothing }];
-  return [
-    { text: `${by === usual ? "" : `${by} `}${arcUpTo(worstArcSeconds)}` },
-    { text: signedUpTo(addedUp(head, divisions, by)) },
-  ];
+  const scale = by === usual ? "" : `${by} `;
+  if (worstArcSeconds === 0) return [{ text: `${scale}exact` }, { text: nothing }];
+  return [{ text: `${scale}${arcUpTo(worstArcSeconds)}` }, { text: signedUpTo(addedUp(head, divisions, by)) }];
 }
 
 function addedUp(head: Head, divisions: number, by: ScaleName, wholeMarks = false): number {

@@ -63,8 +63,9 @@ function methodsOn({ plates }: Head): readonly Method[] {
 export function readCount(on: PreparedHead, divisions: number, near: readonly NearSetting[]): ReadCount | null {
   const [exact] = exactSettings(on, { divisions }, { methods: methodsOn(on.head) });
   if (exact !== undefined) return markToMark(on, divisions, exact);
+  const onMarks = fallsOnRing(on, divisions, near) ? onRingMarks(on, divisions) : null;
   const setting = near.find(({ kind }) => kind === "dial") ?? near.find(({ kind }) => kind === "ring");
-  return setting === undefined ? onRingMarks(on, divisions) : fromZero(on, divisions, setting);
+  return onMarks ?? (setting === undefined ? null : fromZero(on, divisions, setting));
 }
 
 function markToMark(on: PreparedHead, divisions: number, setting: Setting): ReadCount {
@@ -98,6 +99,14 @@ function onRingMarks(on: PreparedHead, divisions: number): ReadCount | null {
   if (table.worstRing?.arcSeconds !== 0) return null;
   const places = () => table.positions.map((place): ReadPlace => ({ ...place, wholeTurns: null }));
   return { divisions, by: "ring", worstArcSeconds: 0, teethPerMove: 1, first: () => places()[1] ?? null, places };
+}
+
+/**
+ * Whether the ring of a head has a mark for every place of a count. It is then no near way, and there is
+ * no move of it either.
+ */
+export function fallsOnRing(on: PreparedHead, divisions: number, near: readonly NearSetting[]): boolean {
+  return !near.some(({ kind }) => kind === "ring") && onRingMarks(on, divisions) !== null;
 }
 
 function nextPlace(

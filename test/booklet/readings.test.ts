@@ -98,8 +98,8 @@ function wrongRow(row: PrintedPlace, head: Head): readonly string[] {
   if (set === null) return fault("lies on no mark");
   const teeth = BigInt(row["teeth a move"] ?? "1");
   const miss = nearNothing({ n: set.n * BigInt(divisions) - teeth * set.d, d: set.d * BigInt(divisions) });
-  if (off === "exact") return miss.n === 0n ? [] : fault("is not exact");
   const text = off.replace("ring ", "");
+  if (text === "exact") return miss.n === 0n ? [] : fault("is not exact");
   const worst = worstOff(divisions, placesOn(head, by));
   const left = arcSeconds({ n: set.n * BigInt(divisions) - set.d, d: set.d });
   const added = row["added up"] ?? "";

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import { bookletPdf } from "../../booklet/index.ts";
+import { defineHead, indexTable } from "../../src/index.ts";
+import { type Turns, turnsOf } from "../support/bench.ts";
+import { printedSeries } from "./printed-series.ts";
+import { linesOf, piecesOf } from "./read-pdf.ts";
+import { arcIn, lastDecimalOf, worstOff } from "./reading-on-scale.ts";
+
+const circles = [15, 16, 17, 18, 19, 20];
+const fiveToOne = defineHead({
+  id: "ratio-5-one-plate",
+  wormRatio: 5,
+  plates: [{ name: "1", circles }],
+  ring: { marksPerTurn: 360 },
+});
+
+describe("a head with one plate on a ratio of 5, which does few counts", async () => {
+  const pages = await piecesOf(await bookletPdf(fiveToOne));
+  const rows = printedSeries(await piecesOf(await bookletPdf(fiveToOne, { parts: ["impossible"] })), "Count")[0]?.rows ?? [];
+  const found = indexTable(fiveToOne, { from: 2, to: 400 });
+  const done = found.filter(({ setting }) => setting !== null).map(({ divisions }) => divisions);
+
+  it("has each count that is not possible once, on four pages at most", () => {
+    const notDone = found.filter(({ setting }) => setting === null).map(({ divisions }) => divisions);
+    expect(notDone.length).toBeGreaterThan(300);
+    expect(rows.map(({ Count }) => Number(Count))).toEqual(notDone);
+    const marked = pages.slice(1).filter((page) => linesOf(page).some((line) => line.endsWith("NOT POSSIBLE")));
+    expect(marked.length).toBeLessThanOrEqual(4);
+    expect(pages.length).toBeLessThanOrEqual(16);
+  });
+
+  it("names the nearest counts that are", () => {
+    const wrong = rows.filter((row) => {
+      const count = Number(row.Count);
+      const [below, above] = [done.findLast((each) => each < count), done.find((each) => each > count)];
+      const named = (row["nearest done"] ?? "").split(", ").map(Number);
+      return below !== undefined && above !== undefined && !(named.includes(below) && named.includes(above));
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it("says how far the best is off at its worst: never less than by holes or ring, and no more than either", () => {
+    const byHoles = circles.map((holes) => turnsOf(String(5 * holes)));
+    for (const row of rows) {
+      const [count, text, by] = [Number(row.Count), row["off by"] ?? "", row.by ?? ""];
+      const worst = (places: readonly Turns[]) => Math.min(...places.map((each) => worstOff(count, each)));
+      const [hole, ring] = [worst(byHoles), worstOff(count, turnsOf("360"))];
+      const off = text === "exact" ? 0 : arcIn(text);
+      const bound = { hole, ring, move: 0, "–": 648_000 / count }[by] ?? Number.NaN;
+      // No other way comes nearer, but for what would leave a place as near to its neighbour.
+      const best = Math.min(hole, ring);
+      if (by === "–") expect(best, row.Count).toBeGreaterThanOrEqual(bound);
+      else {
+        expect(off, row.Count).toBeGreaterThanOrEqual(bound - 1e-6);
+        expect(off, row.Count).toBeLessThan(Math.min(best, 648_000 / count) + (text === "exact" ? 1e-6 : lastDecimalOf(text)));
+      }
+    }
+    expect(rows.filter((row) => row["off by"] === "exact").map(({ Count, by }) => [Count, by])).toEqual(
+      ["12", "24", "36", "60", "72", "120", "180", "360"].map((count) => [count, "ring"]),
+    );
+  });
+});

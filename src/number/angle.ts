@@ -20,7 +20,8 @@ const bare = new RegExp(`^${number}$`);
  * Reads an angle as a person writes it, exactly.
  *
  * `2.9` and `2.9°` are degrees; `2°54'`, `2d 54m`, `2:54:00` are degrees, minutes and seconds;
- * `1/124 rev` is a part of a revolution; `10 gon` is a part of the 400 of a circle.
+ * `1/124 rev` is a part of a revolution; `10 gon` is a part of the 400 of a circle. The marks of a
+ * telephone are read as well, `2º54’`, and a decimal comma, `2,9°`, and a half or a quarter, `46½°`.
  *
  * @returns The angle in revolutions, exact: `"29/3600"` for 2.9 degrees. Always above 0.
  * @throws {@link InputError} when the text is no angle, is zero, or is over 1,000 revolutions.
@@ -91,11 +92,22 @@ export function readRevolutions(angle: unknown, place: string): Fraction {
   );
 }
 
-function readAngle(given: unknown) {
-  if (typeof given !== "string") return null;
+/** What a telephone or a hand writes for a mark, and the mark that is meant. A comma before three digits may part thousands: it stays. */
+const asTyped: readonly (readonly [RegExp, string])[] = [
+  [/[º˚]/g, "°"],
+  [/[’‘´`ʹ]/g, "'"],
+  [/[”“ʺ]/g, '"'],
+  [/^([^.,]*\d),(?=\d)(?!\d{3}(?:\D|$))/, "$1."],
+  [/½/g, ".5"],
+  [/¼/g, ".25"],
+  [/¾/g, ".75"],
   // ".5" is written too.
-  const text = given.trim().replace(/(^|[^\d])\.(?=\d)/g, "$10.");
-  if (text.length > 60) return null;
+  [/(^|[^\d])\.(?=\d)/g, "$10."],
+];
+
+function readAngle(given: unknown) {
+  if (typeof given !== "string" || given.trim().length > 60) return null;
+  const text = asTyped.reduce((typed, [mark, meant]) => typed.replace(mark, meant), given.trim());
   if (bare.test(text)) return parseRational(text, "angle").div(360);
   const turn = ofTurn.exec(text);
   if (turn) return parseRational(turn[1], "angle");

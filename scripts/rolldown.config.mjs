@@ -1,3 +1,5 @@
+import { leanFractions, screenPage } from "./screen-page.mjs";
+
 /*
  * Packs the command as CommonJS, which Node starts sooner than modules: what a look-up needs in one file with what it shares, each other job in a file of
  * its own that is loaded when it is asked for. The booklet stays apart, as pdfkit is not to be packed.
@@ -5,7 +7,7 @@
 const ofGears = /[\\/]gear[\\/]|[\\/]scripts[\\/]gear-/;
 const shared = (name, test, priority) => ({ name, test, priority, minShareCount: 2 });
 
-export default {
+const command = {
   input: "dist/scripts/turns-and-holes.js",
   platform: "node",
   external: [/[\\/]booklet\.js$/],
@@ -19,3 +21,17 @@ export default {
     codeSplitting: { groups: [shared("shared", (id) => !ofGears.test(id), 2), shared("gears", ofGears, 1)] },
   },
 };
+
+/** Packs the page for the screen, in the language of browsers that are five years old. */
+const screen = {
+  input: "booklet/screen/main.ts",
+  platform: "browser",
+  logLevel: "warn",
+  transform: { target: "es2022" },
+  // The package has no side effects but this one.
+  treeshake: { moduleSideEffects: [{ test: /older-engines/, sideEffects: true }, { test: /./, sideEffects: false }] },
+  plugins: [leanFractions, screenPage],
+  output: { dir: "dist/booklet/screen", format: "iife", minify: true },
+};
+
+export default [command, screen];

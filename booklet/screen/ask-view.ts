@@ -1,0 +1,140 @@
+import { type Answer, indexAngle, indexDivisions, type Target, type Way, whatMoveGives } from "../../src/index.ts";
+import { moveGivesItems, targetWords, wayShort } from "../../src/words/index.ts";
+import { answerPanel, leading } from "./answer-panel.ts";
+import type { Desk, View } from "./desk.ts";
+import { type Child, el, fill } from "./el.ts";
+import { newJob } from "./job.ts";
+import { linkOf } from "./link.ts";
+import { button, itemList, refusalOf } from "./pieces.ts";
+import { type MoveTyped, questionTyped } from "./question.ts";
+import { radiusForm } from "./radius-form.ts";
+
+/** Marks that the figure keys of a phone lack. */
+const markKeys = ["°", "′", "″", "/", "+", "−"] as const;
+
+/** How long nothing is typed before the answer is read aloud, in ms. */
+const quiet = 700;
+
+/** Asks a count, an angle or a move, and answers as it is typed. */
+export function askView(desk: Desk): View {
+  let way: string | null = null;
+  let all = false;
+  const answer = el("div", { class: "answer" });
+  const aloud = el("p", { class: "aloud", role: "status" });
+  const input = el("input", {
+    id: "question",
+    class: "question",
+    inputmode: "decimal",
+    enterkeyhint: "done",
+    autocomplete: "off",
+    autocapitalize: "off",
+    spellcheck: "false",
+    "aria-describedby": "hint",
+    oninput: asked,
+    onkeydown: (event) => (event as KeyboardEvent).key === "Enter" && input.blur(),
+  });
+  const radius = radiusForm(desk, tell);
+  let timer = 0;
+
+  function asked() {
+    way = null;
+    all = false;
+    tell();
+    history.replaceState(null, "", `#${new URLSearchParams({ ask: input.value })}`);
+  }
+
+  function tell() {
+    const { panel, short } = said();
+    fill(answer, panel);
+    clearTimeout(timer);
+    timer = window.setTimeout(() => fill(aloud, short), quiet);
+  }
+
+  function said(): Told {
+    try {
+      const question = questionTyped(input.value);
+      if (question === null) return { panel: null, short: "" };
+      return question.kind === "move" ? moveTold(desk, question.move) : targetTold(question.target);
+    } catch (error) {
+      const sentence = refusalOf(error);
+      return { panel: el("p", { class: "refused" }, sentence), short: sentence };
+    }
+  }
+
+  function targetTold(target: Target): Told {
+    const told = answerTo(desk, target, all);
+    const panel = answerPanel(told, desk.head().head, {
+      way,
+      take(taken) {
+        way = wayShort(taken);
+        tell();
+        answer.scrollIntoView();
+      },
+      listAll: all ? null : () => {
+        all = true;
+        tell();
+      },
+      work: (chosen) => begin(desk, target, chosen),
+      radius: desk.radius(),
+      radiusForm: radius,
+    });
+    return { panel, short: shortAnswer(told, leading(told, way)) };
+  }
+
+  const node = el(
+    "div",
+    {},
+    el("label", { for: "question", class: "ask" }, "Count, angle or move"),
+    input,
+    el("div", { class: "keys" }, markKeys.map((mark) => button(mark, () => insert(input, mark)))),
+    el("p", { id: "hint", class: "note" }, "127 · 2°54′ · 1/124 rev · or a move, to see what it gives: 0 + 22/33"),
+    aloud,
+    answer,
+  );
+  return {
+    node,
+    show(asking) {
+      input.value = asking.get("ask") ?? input.value;
+      tell();
+      if (input.value === "") input.focus();
+    },
+  };
+}
+
+interface Told {
+  readonly panel: Child;
+  /** The same in a line, to be read aloud. */
+  readonly short: string;
+}
+
+function moveTold(desk: Desk, move: MoveTyped): Told {
+  const set = { wormRatio: desk.head().head.wormRatio, ...move };
+  const items = moveGivesItems(set, whatMoveGives(set), 1);
+  return {
+    panel: [el("h2", {}, "WHAT THE MOVE GIVES"), el("div", { class: "gives" }, itemList(items))],
+    short: items.map(({ term, text }) => `${term}: ${text}`).join(". "),
+  };
+}
+
+function answerTo(desk: Desk, target: Target, all: boolean): Answer {
+  const options = { all };
+  return "divisions" in target
+    ? indexDivisions(desk.head(), target.divisions, options)
+    : indexAngle(desk.head(), target.angle, options);
+}
+
+function shortAnswer({ target, exact }: Answer, way: Way | null): string {
+  const how = way === null ? "" : `: ${wayShort(way)}`;
+  return `${targetWords(target)}${exact ? ", exact" : ", not possible exactly"}${how}`;
+}
+
+function begin(desk: Desk, target: Target, way: Way): void {
+  location.hash = linkOf(newJob(desk.head().head, { kind: "divide", target, teeth: null }, wayShort(way)), desk.known);
+}
+
+/** Types a mark where the caret stands. */
+function insert(input: HTMLInputElement, mark: string): void {
+  input.setRangeText(mark, input.selectionStart ?? input.value.length, input.selectionEnd ?? input.value.length, "end");
+  input.focus();
+  input.dispatchEvent(new Event("input", { bubbles: true }));
+}

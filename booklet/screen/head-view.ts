@@ -1,0 +1,106 @@
+import { checkHead, type Fault, type Head } from "../../src/index.ts";
+import { headLine, plateWithCircles } from "../../src/words/index.ts";
+import type { Desk, View } from "./desk.ts";
+import { el, fill } from "./el.ts";
+import { headForm } from "./head-form.ts";
+import { fingerprint } from "./heads.ts";
+import { button, choice, disclosure, field, itemList } from "./pieces.ts";
+
+/** Chooses the head that answers, or describes another. */
+export function headView(desk: Desk, taken: () => void): View {
+  const node = el("div", {});
+
+  function show() {
+    const { head } = desk.head();
+    const heads = desk.heads();
+    const chosen = choice(
+      heads.map((each) => [fingerprint(each), headLine(each)]),
+      fingerprint(head),
+      () => take(heads.find((each) => fingerprint(each) === chosen.value) ?? head),
+    );
+    fill(
+      node,
+      el("h2", {}, "THE HEAD THAT ANSWERS"),
+      field("Head", chosen),
+      itemList(inWords(head)),
+      editor(head, take),
+    );
+  }
+
+  function take(head: Head) {
+    desk.take(head);
+    taken();
+    show();
+  }
+
+  return { node, show };
+}
+
+function inWords({ wormRatio, plates, directPlates, rearPin, gears, ring, dial }: Head) {
+  return [
+    { term: "Worm ratio", text: `${wormRatio}:1` },
+    ...plates.map((plate, index) => ({ term: index === 0 ? "Plates" : "", text: plateWithCircles(plate) })),
+    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
+    { term: "Rear pin", text: rearPin ? "yes" : "none" },
+    { term: "Change gears", text: gears.length === 0 ? "none" : gears.join(" ") },
+    ...Object.entries({ Ring: ring, Dial: dial }).flatMap(([term, scale]) =>
+      scale === null ? [] : [{ term, text: `${scale.marksPerTurn} marks${scale.vernierLines > 1 ? `, vernier of ${scale.vernierLines}` : ""}` }],
+    ),
+  ];
+}
+
+/** The description of a head to edit, its faults at their places; a head without faults can be taken and saved. */
+function editor(head: Head, take: (head: Head) => void): HTMLElement {
+  const form = headForm(head, check);
+  const elsewhere = el("div", { class: "refused" });
+  const use = button("Answer with this head, and keep it", () => withHead(take), "main");
+  const save = button("Save it as a file", () => withHead(saveFile));
+
+  function check(): boolean {
+    const checked = checkHead(form.spec());
+    const faults: readonly Fault[] = checked.ok ? [] : checked.faults;
+    fill(elsewhere, form.tell(faults).map(({ place, problem }) => el("p", {}, `${place}: ${problem}`)));
+    use.disabled = !checked.ok;
+    save.disabled = !checked.ok;
+    return checked.ok;
+  }
+
+  function withHead(act: (head: Head) => void) {
+    const checked = checkHead(form.spec());
+    if (checked.ok) act(checked.head);
+  }
+
+  check();
+  return el(
+    "div",
+    {},
+    disclosure("Edit this head", form.node, elsewhere, el("p", { class: "row" }, use, save)),
+    disclosure("Open a head file", fileField(take)),
+  );
+}
+
+function fileField(take: (head: Head) => void): HTMLElement {
+  const refused = el("p", { class: "refused", role: "alert" });
+  const input = el("input", {
+    type: "file",
+    accept: ".json,application/json",
+    onchange: async () => {
+      const [file] = input.files ?? [];
+      if (file === undefined) return;
+      try {
+        const checked = checkHead(JSON.parse(await file.text()));
+        if (checked.ok) take(checked.head);
+        else fill(refused, checked.faults.map(({ place, problem }) => el("span", {}, `${place}: ${problem}. `)));
+      } catch {
+        fill(refused, "The file is no JSON; open a head file such as this page saves.");
+      }
+    },
+  });
+  return el("div", {}, field("File", input), refused);
+}
+
+function saveFile(head: Head): void {
+  const url = URL.createObjectURL(new Blob([`${JSON.stringify(head, null, 2)}\n`], { type: "application/json" }));
+  el("a", { href: url, download: `${head.id}.json` }).click();
+  setTimeout(() => URL.revokeObjectURL(url), 1000);
+}

@@ -1,0 +1,33 @@
+import { InputError } from "../../src/index.ts";
+
+/** Refuses what was typed in one sentence. */
+export function refuseTyped(place: string, problem: string): never {
+  throw new InputError([{ code: "unreadable", place, problem }]);
+}
+
+/** A whole number that was typed. */
+export function wholeTyped(text: string, place: string): number {
+  if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
+  return refuseTyped(place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
+}
+
+/** A number that was typed, with a decimal point or comma. */
+export function numberTyped(text: string, place: string): number {
+  if (/^\s*(\d{1,7}([.,]\d{1,7})?|[.,]\d{1,7})\s*$/.test(text)) return Number(text.replace(",", "."));
+  return refuseTyped(place, `"${text.slice(0, 40)}" is not a number; give one such as 2.5`);
+}
+
+const mostListed = 10_000;
+
+/** Numbers that were typed as a list: `12, 13, 55-57`. */
+export function numbersTyped(text: string, place: string): readonly number[] {
+  const parts = text.split(/[\s,;]+/).filter((part) => part !== "");
+  const numbers = parts.flatMap((part) => {
+    const [, first = "", last = first] = /^(\d{1,6})(?:[-–−](\d{1,6}))?$/.exec(part) ?? [];
+    const count = Number(last) - Number(first) + 1;
+    if (first === "" || count < 1 || count > mostListed)
+      refuseTyped(place, `"${part.slice(0, 20)}" is not a number or a run of numbers; give a list such as 12, 13, 55-57`);
+    return Array.from({ length: count }, (_, index) => Number(first) + index);
+  });
+  return numbers.slice(0, mostListed + 1);
+}

@@ -1,0 +1,99 @@
+import type { Head, RepairOnHead } from "../../src/index.ts";
+import {
+  blankItems,
+  cautionItems,
+  centringItems,
+  checkItems,
+  cutterItems,
+  cuttingCautions,
+  errorAtPitch,
+  gearInShort,
+  heatCautions,
+  type LengthWords,
+  lengthsIn,
+  noPlaces,
+  noteWords,
+  numbering,
+  provingWords,
+  sawItems,
+  startWords,
+  teethInRuns,
+  thinItems,
+  wayTitle,
+  withTheMate,
+} from "../../src/words/index.ts";
+import type { Desk, View } from "./desk.ts";
+import { type Child, el, fill } from "./el.ts";
+import { type GearTyped, newJob } from "./job.ts";
+import { linkOf } from "./link.ts";
+import { button, itemList, part, refusalOf, setUp, tiles } from "./pieces.ts";
+import { plateDrawing } from "./plate-drawing.ts";
+import { repairForm } from "./repair-form.ts";
+import { teethDrawing } from "./teeth-drawing.ts";
+import { trainDrawing } from "./train-drawing.ts";
+import { repairPlanned } from "./walk.ts";
+
+/** Plans the repair of a gear, in the order of the work. */
+export function repairView(desk: Desk): View {
+  const answer = el("div", { class: "answer" });
+  const form = repairForm(tell);
+
+  function tell() {
+    try {
+      const gear = form.gear();
+      fill(answer, gear === null ? null : repairPanel(repairPlanned(desk.head(), gear), gear, desk));
+    } catch (error) {
+      fill(answer, el("p", { class: "refused", role: "alert" }, refusalOf(error)));
+    }
+  }
+
+  return { node: el("div", {}, el("h2", {}, "REPAIR A GEAR"), form.node, answer), show: tell };
+}
+
+function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Child {
+  const { gear, repair } = repaired;
+  const { head } = desk.head();
+  const length = lengthsIn(typed.system === "dp" ? "in" : "mm");
+  return [
+    el("h3", {}, `${teethInRuns(repair.plan.damaged)} of ${gearInShort(gear)}`),
+    teethDrawing(gear, repair.plan),
+    el("p", { class: "note" }, numbering),
+    settingPart(repaired, typed, length, head, desk),
+    part("Before any heat", itemList(heatCautions)),
+    part("Blank, saw and cutter", itemList([...blankItems(repair, length), ...sawItems(repair, length, false), ...cutterItems(gear), ...centringItems(repaired, length)])),
+    part("Check each rebuilt tooth", itemList([...checkItems(gear, repair, length), ...thinItems(repair, length), withTheMate])),
+    repair.warnings.length > 0 && itemList(repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) }))),
+  ];
+}
+
+function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWords, head: Head, desk: Desk): Child {
+  const { job, gear } = repaired;
+  if (!job.planned) return el("p", { class: "kind not" }, noPlaces.possible);
+  const { way, exact, worstArcSeconds } = job;
+  const { figures, items } = setUp(way, head);
+  const worst = { term: "Off by", text: `no space to cut over ${errorAtPitch(worstArcSeconds, gear, length)}` };
+  return [
+    el("p", { class: exact ? "kind" : "kind not" }, exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`),
+    el(
+      "div",
+      { class: "beside" },
+      el(
+        "div",
+        {},
+        tiles(figures),
+        button(
+          "Work through it",
+          () => {
+            location.hash = linkOf(newJob(head, { kind: "repair", gear: typed }, null), desk.known);
+          },
+          "main",
+        ),
+        itemList([...items, ...(exact ? [] : [worst])]),
+      ),
+      el("div", { class: "drawings" }, plateDrawing(way, head), "gears" in way.setting && trainDrawing(way.setting.gears)),
+    ),
+    el("p", {}, startWords(way)),
+    el("p", {}, provingWords),
+    el("div", { class: "mind" }, itemList([...cautionItems(job.cautions.filter(({ code }) => code === "one-way")), ...cuttingCautions])),
+  ];
+}

@@ -1,0 +1,63 @@
+import { shortAngle } from "../../src/words/index.ts";
+import type { Desk } from "./desk.ts";
+import { el, fill } from "./el.ts";
+import { angleTyped } from "./find-place.ts";
+import type { Job } from "./job.ts";
+import { linkOf } from "./link.ts";
+import { numbersTyped, wholeTyped } from "./numbers-typed.ts";
+import { choice, disclosure, field, refusalOf } from "./pieces.ts";
+import { walkOf } from "./walk.ts";
+
+/** Sets a job out otherwise: some teeth, another hole to start in, another zero of the scales. It begins anew. */
+export function setOutPanel(job: Job, desk: Desk): HTMLElement {
+  const { work } = job;
+  const typed = (value: string) => {
+    const input = el("input", { autocomplete: "off", size: 9 });
+    input.value = value;
+    return input;
+  };
+  const teeth = typed(work.kind === "divide" ? (work.teeth ?? []).join(", ") : "");
+  const hole = typed(String(job.startHole));
+  const at = typed(shortAngle(job.startAngle));
+  const side = choice(
+    [
+      ["plus", "rise"],
+      ["minus", "fall"],
+    ],
+    job.side,
+    () => {},
+  );
+  const refused = el("p", { class: "refused", role: "alert" });
+
+  function begin() {
+    const named = teeth.value.trim() === "" ? null : numbersTyped(teeth.value, "teeth");
+    const asked: Job = {
+      ...job,
+      work: work.kind === "divide" ? { ...work, teeth: named } : work,
+      startHole: wholeTyped(hole.value, "start hole"),
+      startAngle: angleTyped(at.value),
+      side: side.value === "minus" ? "minus" : "plus",
+      done: 0,
+    };
+    location.hash = linkOf(walkOf(asked).job, desk.known);
+  }
+
+  const form = el(
+    "form",
+    {
+      onsubmit: (event) => {
+        event.preventDefault();
+        try {
+          begin();
+        } catch (error) {
+          fill(refused, refusalOf(error));
+        }
+      },
+    },
+    work.kind === "divide" && field("Only these, in this order; empty for all", teeth),
+    el("div", { class: "row" }, field("Pin starts in hole", hole), field("Scales stand at", at), field("and from there", side)),
+    refused,
+    el("button", { type: "submit" }, "Begin anew, so set out"),
+  );
+  return disclosure("Set out otherwise", form);
+}

@@ -1,0 +1,55 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+
+const folder = "booklet/screen";
+const digestOf = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
+
+/** A style without what is there for its reader alone. */
+function packedStyle(text) {
+  return text
+    .replace(/\/\*[\s\S]*?\*\//g, "")
+    .replace(/\s+/g, " ")
+    .replace(/ ?([{};,]) ?/g, "$1")
+    .replace(/: /g, ":")
+    .replaceAll(";}", "}")
+    .trim();
+}
+
+/**
+ * Makes one page of the packed script: script and style stand in it, and its policy lets nothing else run or load. What is left to fill in
+ * is the head, as data.
+ */
+export const screenPage = {
+  name: "screen-page",
+  generateBundle(_, bundle) {
+    const [[name, { code }]] = Object.entries(bundle);
+    const script = code.trim();
+    if (/<\/script|<!--/i.test(script)) this.error("the script holds what would end it in a page");
+    const style = packedStyle(readFileSync(`${folder}/style.css`, "utf8"));
+    const parts = { script, style, "script-digest": digestOf(script), "style-digest": digestOf(style), filled: "{{filled}}" };
+    const source = readFileSync(`${folder}/page.html`, "utf8").replace(/\{\{([a-z-]+)\}\}/g, (_, part) => parts[part]);
+    delete bundle[name];
+    this.emitFile({ type: "asset", fileName: "page.html", source });
+  },
+};
+
+/** Methods of fraction.js that the page never calls, and that no packer leaves out, since they stand in one object. */
+const neverCalled = ["pow", "log", "lcm", "gcd", "lt", "lte", "gte", "roundTo", "divisible", "clone", "simplify", "toLatex", "toContinued", "toFraction"];
+
+/** Leaves them out of the page, which has to be small; stops where one of them is called after all. */
+export const leanFractions = {
+  name: "lean-fractions",
+  transform(code, id) {
+    const called = neverCalled.find((name) => id.includes("/src/") && new RegExp(`\\.${name}\\(`).test(code));
+    if (called !== undefined) this.error(`${id} calls ${called}, which is left out of the page: take it off the list in screen-page.mjs`);
+    if (!id.endsWith("fraction.mjs")) return null;
+    const lean = neverCalled.reduce((text, name) => {
+      const method = new RegExp(`^  (["'])${name}\\1: function[\\s\\S]*?^  \\},?\n`, "m");
+      if (!method.test(text)) this.error(`fraction.js has no ${name}: take it off the list in screen-page.mjs`);
+      return text.replace(method, "");
+    }, code);
+    const inside = neverCalled.find((name) => new RegExp(`\\[["']${name}["']\\]`).test(lean));
+    if (inside !== undefined) this.error(`fraction.js itself calls ${inside}: take it off the list in screen-page.mjs`);
+    return { code: lean, map: null };
+  },
+};

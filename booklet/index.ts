@@ -23,6 +23,7 @@ export type { PaperName } from "./layout/paper.ts";
 export { cardPaperNames, largePaperNames, paperNames, posterPaperNames, wallPaperNames } from "./layout/papers.ts";
 export { creator, type PlateDrawing, type PlateDrawingsOptions, plateDrawings } from "./plate-drawings.ts";
 export type { PdfBytes } from "./printed.ts";
+export { screenPage } from "./screen-page.ts";
 
 const usualDate = new Date(Date.UTC(2000, 0, 1));
 

@@ -40,7 +40,8 @@ The book
   --as FORM           pages (the default), large (the same in large type),
                       booklet (half sheets to fold), wall (sheets for the
                       wall), poster and card (the counts that shops use
-                      most), or drawings (SVG files, at true size)
+                      most), drawings (SVG files, at true size), or screen
+                      (one file for a phone, without a network)
   --from N, --to N    the counts, 2 to 400 where not given
   --parts LIST        only these, with commas:
                       ${partIds.slice(0, 6).join(", ")},

@@ -10,6 +10,7 @@ import {
   loadHead,
   type PaperName,
   type PartId,
+  screenPage,
 } from "../booklet/index.ts";
 import { type Head, InputError } from "../src/index.ts";
 import { bookletHelp } from "./booklet-help.ts";
@@ -19,6 +20,7 @@ import { jobAsked, jobInName, jobOptions } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
 import { checkPlace, writeWhole } from "./own-file.ts";
 import { printDrawings } from "./print-drawings.ts";
+import { progress } from "./progress.ts";
 import { type Given, readOptions, withOptionName } from "./read-options.ts";
 
 export { printRepairSheet } from "./repair-sheet.ts";
@@ -33,8 +35,8 @@ const bookOptions = {
   inches: { type: "boolean" },
 } as const;
 
-/** Those that have no effect on drawings, which are files of their own size. */
-const notOfDrawings = ["paper", "tagged", ...Object.keys(bookOptions).filter((name) => name !== "as")];
+/** Those that have no effect on drawings, which are files of their own size, nor on a screen, which answers everything. */
+const ofPaper = ["paper", "tagged", ...Object.keys(bookOptions).filter((name) => name !== "as")];
 
 const options = {
   head: { type: "string" },
@@ -71,7 +73,7 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
   }
   const out = asked.out ?? usualName(head.id, asked);
   checkPlace(out, force);
-  const bytes = asked.job === undefined ? await bookBytes(head, asked) : await jobBytes(head, asked.job, asked);
+  const bytes = await bytesOf(head, asked);
   writeWhole(out, bytes);
   process.stdout.write(`${out}\n`);
   return 0;
@@ -79,7 +81,12 @@ export async function printBooklet(words: readonly string[]): Promise<number> {
 
 function usualName(id: string, { as = "pages", job }: Asked): string {
   const what = job === undefined ? (as === "pages" ? "" : `-${as}`) : `-job-${jobInName(job)}`;
-  return `turns-and-holes-${id}${what}.pdf`;
+  return `turns-and-holes-${id}${what}.${job === undefined && as === "screen" ? "html" : "pdf"}`;
+}
+
+async function bytesOf(head: Head, asked: Asked): Promise<Uint8Array> {
+  if (asked.job !== undefined) return jobBytes(head, asked.job, asked);
+  return asked.as === "screen" ? Buffer.from(screenPage(head)) : bookBytes(head, asked);
 }
 
 function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
@@ -143,7 +150,8 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
     names.filter((name) => Object.hasOwn(values, name)).map((name) => [name, problem] as const);
   const isDrawings = values.as === "drawings";
   return [
-    ...(isDrawings ? given(notOfDrawings, "has no effect on drawings") : []),
+    ...(values.as === "screen" ? given(ofPaper, "has no effect on a page for the screen") : []),
+    ...(isDrawings ? given(ofPaper, "has no effect on drawings") : []),
     ...(values.job === undefined ? given(Object.keys(jobOptions), "goes with --job, the sheet of one job") : []),
     ...(values.job !== undefined && !isDrawings
       ? given(Object.keys(bookOptions), "goes with a book and has no effect on a job sheet")
@@ -154,7 +162,7 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
 function form(text: string): BookForm {
   const found = bookForms.find((name) => name === text);
   if (found) return found;
-  const forms = [...bookForms, "drawings"].join(", ");
+  const forms = [...bookForms, "drawings", "screen"].join(", ");
   throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are ${forms}`);
 }
 
@@ -180,14 +188,6 @@ function countsListed(text: string): readonly number[] {
     "--degrees",
     `${JSON.stringify(text)} names too many counts; give up to ${mostTables}, such as 7,11,30-36`,
   );
-}
-
-/** Says on the error stream what is being done, once it takes over a second. */
-function progress(): (doing: string) => void {
-  const start = performance.now();
-  return (doing) => {
-    if (performance.now() - start > 1000) process.stderr.write(`… ${doing}\n`);
-  };
 }
 
 if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {

@@ -61,7 +61,7 @@ function notWritten(path: string, error: unknown): Error {
   );
 }
 
-/** A PDF whose Info, or a drawing whose description, names this program as its creator. */
+/** A PDF whose Info, a drawing whose description, or a page for the screen whose title names this program as its creator. */
 function isOurs(path: string, size: number): boolean {
   if (size > largestBook) return false;
   let text: string;
@@ -70,6 +70,7 @@ function isOurs(path: string, size: number): boolean {
   } catch {
     return false;
   }
+  if (text.startsWith("<!doctype html>")) return text.includes(`<title>${creator.replace("&", "&amp;")}</title>`);
   if (text.startsWith("<svg ")) return text.includes(`\n<desc>${creator.replace("&", "&amp;")} `);
   const reference = /\/Creator (\d+) 0 R/.exec(text);
   return text.startsWith("%PDF-") && reference !== null && text.includes(`\n${reference[1]} 0 obj\n(${creator})\n`);

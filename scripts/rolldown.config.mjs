@@ -29,7 +29,12 @@ const screen = {
   logLevel: "warn",
   transform: { target: "es2022" },
   // The package has no side effects but this one.
-  treeshake: { moduleSideEffects: [{ test: /older-engines/, sideEffects: true }, { test: /./, sideEffects: false }] },
+  treeshake: {
+    moduleSideEffects: [
+      { test: /older-engines/, sideEffects: true },
+      { test: /./, sideEffects: false },
+    ],
+  },
   plugins: [leanFractions, screenPage],
   output: { dir: "dist/booklet/screen", format: "iife", minify: true },
 };

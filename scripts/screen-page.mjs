@@ -15,6 +15,20 @@ function packedStyle(text) {
     .trim();
 }
 
+/** The page. `{{filled}}` is left for the head, as data. */
+const pageOf = (script, style) => `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src '${digestOf(script)}'; style-src '${digestOf(style)}'; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Turns &amp; Holes</title>
+<style>${style}</style>
+<body>
+<noscript>This page works everything out by itself: let its script run.</noscript>
+<script type="application/json" id="filled">{{filled}}</script>
+<script>${script}</script>
+`;
+
 /**
  * Makes one page of the packed script: script and style stand in it, and its policy lets nothing else run or load. What is left to fill in
  * is the head, as data.
@@ -26,22 +40,36 @@ export const screenPage = {
     const script = code.trim();
     if (/<\/script|<!--/i.test(script)) this.error("the script holds what would end it in a page");
     const style = packedStyle(readFileSync(`${folder}/style.css`, "utf8"));
-    const parts = { script, style, "script-digest": digestOf(script), "style-digest": digestOf(style), filled: "{{filled}}" };
-    const source = readFileSync(`${folder}/page.html`, "utf8").replace(/\{\{([a-z-]+)\}\}/g, (_, part) => parts[part]);
     delete bundle[name];
-    this.emitFile({ type: "asset", fileName: "page.html", source });
+    this.emitFile({ type: "asset", fileName: "page.html", source: pageOf(script, style) });
   },
 };
 
 /** Methods of fraction.js that the page never calls, and that no packer leaves out, since they stand in one object. */
-const neverCalled = ["pow", "log", "lcm", "gcd", "lt", "lte", "gte", "roundTo", "divisible", "clone", "simplify", "toLatex", "toContinued", "toFraction"];
+const neverCalled = [
+  "pow",
+  "log",
+  "lcm",
+  "gcd",
+  "lt",
+  "lte",
+  "gte",
+  "roundTo",
+  "divisible",
+  "clone",
+  "simplify",
+  "toLatex",
+  "toContinued",
+  "toFraction",
+];
 
 /** Leaves them out of the page, which has to be small; stops where one of them is called after all. */
 export const leanFractions = {
   name: "lean-fractions",
   transform(code, id) {
     const called = neverCalled.find((name) => id.includes("/src/") && new RegExp(`\\.${name}\\(`).test(code));
-    if (called !== undefined) this.error(`${id} calls ${called}, which is left out of the page: take it off the list in screen-page.mjs`);
+    if (called !== undefined)
+      this.error(`${id} calls ${called}, which is left out of the page: take it off the list in screen-page.mjs`);
     if (!id.endsWith("fraction.mjs")) return null;
     const lean = neverCalled.reduce((text, name) => {
       const method = new RegExp(`^  (["'])${name}\\1: function[\\s\\S]*?^  \\},?\n`, "m");

@@ -20,11 +20,10 @@ import {
   targetWords,
   triedWords,
   wayShort,
-  wayTitle,
 } from "../../src/words/index.ts";
 import { type Child, el } from "./el.ts";
 import { nearSection } from "./near-section.ts";
-import { button, itemList, part, setUp, tiles } from "./pieces.ts";
+import { button, itemList, kindLine, part, setUp, tiles } from "./pieces.ts";
 import { plateDrawing } from "./plate-drawing.ts";
 import { trainDrawing } from "./train-drawing.ts";
 
@@ -56,7 +55,7 @@ function foundPanel(answer: Found, head: Head, acts: Acts): Child {
   const others = answer.settings.filter((each) => each !== way.setting);
   return [
     el("h2", {}, targetWords(answer.target)),
-    el("p", { class: "kind" }, `${wayTitle(way)}: exact`),
+    kindLine(way),
     wayPart(way, answer, head, acts),
     othersPart(others, acts),
     itemList(passedOverItems(answer, head)),
@@ -76,7 +75,11 @@ function wayPart(way: Way, answer: Answer, head: Head, acts: Acts): Child {
         {},
         tiles(figures),
         button("Work through it", () => acts.work(way), "main"),
-        itemList([...items, ...holesItems(way, answer, head), ...(setting.exact ? [{ term: "Proof", text: proofShort(setting) }] : [])]),
+        itemList([
+          ...items,
+          ...holesItems(way, answer, head),
+          ...(setting.exact ? [{ term: "Proof", text: proofShort(setting) }] : []),
+        ]),
       ),
       el("div", { class: "drawings" }, plateDrawing(way, head), "gears" in setting && trainDrawing(setting.gears)),
     ),
@@ -92,6 +95,9 @@ function holesItems({ setting }: Way, { target }: Answer, head: Head) {
   return plan.planned ? [{ term: "Holes used", text: holesUsedWords(plan.places) }] : [];
 }
 
+/** How many other ways are listed unless all are asked for. */
+const mostOthers = 6;
+
 function othersPart(others: readonly Setting[], { take, listAll }: Acts): Child {
   if (others.length === 0 && listAll === null) return null;
   return part(
@@ -99,7 +105,13 @@ function othersPart(others: readonly Setting[], { take, listAll }: Acts): Child 
     el(
       "ul",
       { class: "ways" },
-      others.map((setting) => el("li", {}, button(wayShort(wayOf(setting)), () => take(wayOf(setting))))),
+      (listAll === null ? others : others.slice(0, mostOthers)).map((setting) =>
+        el(
+          "li",
+          {},
+          button(wayShort(wayOf(setting)), () => take(wayOf(setting))),
+        ),
+      ),
     ),
     listAll !== null && button("Every way that this head has", listAll),
   );
@@ -108,9 +120,8 @@ function othersPart(others: readonly Setting[], { take, listAll }: Acts): Child 
 function notPossiblePanel(answer: NotPossible, head: Head, acts: Acts): Child {
   const way = leading(answer, acts.way);
   return [
-    el("h2", {}, targetWords(answer.target)),
-    el("p", { class: "kind not" }, "NOT POSSIBLE exactly with what this head has"),
-    way !== null && [el("p", { class: "kind not" }, `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`), wayPart(way, answer, head, acts)],
+    el("h2", { class: "not" }, `${targetWords(answer.target)}: NOT POSSIBLE exactly with what this head has`),
+    way !== null && [kindLine(way), wayPart(way, answer, head, acts)],
     nearSection(answer, acts),
     part("What would help, the least effort first", itemList(routeItems(answer))),
     part("Why not", itemList(reasonItems(answer.impossible.reasons, head)), el("p", {}, triedWords(answer))),

@@ -70,10 +70,12 @@ export function askView(desk: Desk): View {
         tell();
         answer.scrollIntoView();
       },
-      listAll: all ? null : () => {
-        all = true;
-        tell();
-      },
+      listAll: all
+        ? null
+        : () => {
+            all = true;
+            tell();
+          },
       work: (chosen) => begin(desk, target, chosen),
       radius: desk.radius(),
       radiusForm: radius,
@@ -86,7 +88,11 @@ export function askView(desk: Desk): View {
     {},
     el("label", { for: "question", class: "ask" }, "Count, angle or move"),
     input,
-    el("div", { class: "keys" }, markKeys.map((mark) => button(mark, () => insert(input, mark)))),
+    el(
+      "div",
+      { class: "keys" },
+      markKeys.map((mark) => button(mark, () => insert(input, mark))),
+    ),
     el("p", { id: "hint", class: "note" }, "127 · 2°54′ · 1/124 rev · or a move, to see what it gives: 0 + 22/33"),
     aloud,
     answer,

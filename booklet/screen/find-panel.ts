@@ -19,11 +19,21 @@ export function findPanel(walk: () => Walk, jump: (done: number) => void): HTMLE
       fill(
         found,
         itemList(items),
-        indices.length === 0 && el("p", { class: "refused" }, `No ${noun} of this job stands so. Check the readings, the start hole, the side, and that nothing has moved.`),
+        indices.length === 0 &&
+          el(
+            "p",
+            { class: "refused" },
+            `No ${noun} of this job stands so. Check the readings, the start hole, the side, and that nothing has moved.`,
+          ),
         indices.length > mostOffered && el("p", {}, `${indices.length} places stand so; read more.`),
         indices.slice(0, mostOffered).map((index) => {
           const name = `${noun} ${steps[index]?.place.tooth}`;
-          return el("p", { class: "row" }, button(`At ${name}, not done yet`, () => jump(index)), button(`${name} is done`, () => jump(index + 1)));
+          return el(
+            "p",
+            { class: "row" },
+            button(`At ${name}, not done yet`, () => jump(index)),
+            button(`${name} is done`, () => jump(index + 1)),
+          );
         }),
       );
     } catch (error) {

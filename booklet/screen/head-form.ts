@@ -49,7 +49,11 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       row.node.remove();
       changed();
     });
-    const row: PlateRow = { node: el("div", { class: "row" }, named.node, circles.node, drop), name: named.read, circles: circles.read };
+    const row: PlateRow = {
+      node: el("div", { class: "row" }, named.node, circles.node, drop),
+      name: named.read,
+      circles: circles.read,
+    };
     plates.push(row);
     list.append(row.node);
   };
@@ -59,10 +63,23 @@ export function headForm(head: Head, changed: () => void): HeadForm {
     changed();
   });
   return {
-    node: el("div", {}, name.node, ratio.node, list, add, el("label", { class: "tick" }, rear, "A rear pin holds the plate"), gears.node, idlers.node, ring.node, dial.node),
+    node: el(
+      "div",
+      {},
+      name.node,
+      ratio.node,
+      list,
+      add,
+      el("label", { class: "tick" }, rear, "A rear pin holds the plate"),
+      gears.node,
+      idlers.node,
+      ring.node,
+      dial.node,
+    ),
     spec: () => ({
       ...head,
-      id: idFor(name.read(), head),
+      // Another head has another name in files.
+      id: name.read() === head.name ? head.id : undefined,
       name: name.read(),
       wormRatio: ratio.read(),
       plates: plates.map((row) => ({ name: row.name(), ...facesTyped(row.circles()) })),
@@ -74,7 +91,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       dial: scaleTyped(dial.read(), head.dial, "marks"),
       mounted: plates.some((row) => row.name() === head.mounted) ? head.mounted : null,
     }),
-    tell: (faults) => told(faults, parts.filter(({ node }) => node.isConnected || list.contains(node) || !node.closest(".row"))),
+    tell: (faults) => told(faults, parts),
   };
 }
 
@@ -86,8 +103,10 @@ interface PlateRow {
 
 /** Each fault goes to the field whose place it is in, the closest one first. */
 function told(faults: readonly Fault[], parts: readonly Part[]): readonly Fault[] {
-  const isIn = (place: string, part: string) => place === part || (place.startsWith(part) && /^[.[]/.test(place.slice(part.length)));
-  const partOf = ({ place }: Fault) => parts.filter((part) => isIn(place, part.place())).sort((a, b) => b.place().length - a.place().length)[0];
+  const isIn = (place: string, part: string) =>
+    place === part || (place.startsWith(part) && /^[.[]/.test(place.slice(part.length)));
+  const partOf = ({ place }: Fault) =>
+    parts.filter((part) => isIn(place, part.place())).sort((a, b) => b.place().length - a.place().length)[0];
   for (const part of parts) {
     const own = faults.filter((fault) => partOf(fault) === part);
     fill(part.said, own.map(({ problem }) => problem).join("; "));
@@ -112,7 +131,9 @@ function facesTyped(text: string): object {
   const [front = "", ...others] = text.split("/");
   if (others.length === 0) return { circles: numbersOf(front) };
   const names = ["front", "back"];
-  return { faces: [front, ...others].map((circles, index) => ({ name: names[index] ?? String(index + 1), circles: numbersOf(circles) })) };
+  return {
+    faces: [front, ...others].map((circles, index) => ({ name: names[index] ?? String(index + 1), circles: numbersOf(circles) })),
+  };
 }
 
 function scaleWritten(scale: Scale | null): string {
@@ -123,11 +144,4 @@ function scaleWritten(scale: Scale | null): string {
 function scaleTyped(text: string, before: Scale | null, figures: Scale["figures"]): object | null {
   const [marksPerTurn, vernierLines = 1] = numbersOf(text);
   return marksPerTurn === undefined ? null : { marksPerTurn, vernierLines, figures: before?.figures ?? figures };
-}
-
-/** Another head has another name in files: the ready one's is not taken over. */
-function idFor(name: string, head: Head): string {
-  if (name === head.name) return head.id;
-  const id = name.toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "").slice(0, 60).replace(/-$/, "");
-  return id === "" ? head.id : id;
 }

@@ -1,10 +1,10 @@
 import { checkHead, type Fault, type Head } from "../../src/index.ts";
-import { headLine, plateWithCircles } from "../../src/words/index.ts";
+import { headLine } from "../../src/words/index.ts";
 import type { Desk, View } from "./desk.ts";
 import { el, fill } from "./el.ts";
 import { headForm } from "./head-form.ts";
 import { fingerprint } from "./heads.ts";
-import { button, choice, disclosure, field, itemList } from "./pieces.ts";
+import { button, choice, disclosure, field } from "./pieces.ts";
 
 /** Chooses the head that answers, or describes another. */
 export function headView(desk: Desk, taken: () => void): View {
@@ -18,13 +18,7 @@ export function headView(desk: Desk, taken: () => void): View {
       fingerprint(head),
       () => take(heads.find((each) => fingerprint(each) === chosen.value) ?? head),
     );
-    fill(
-      node,
-      el("h2", {}, "THE HEAD THAT ANSWERS"),
-      field("Head", chosen),
-      itemList(inWords(head)),
-      editor(head, take),
-    );
+    fill(node, el("h2", {}, "THE HEAD THAT ANSWERS"), field("Head", chosen), editor(head, take));
   }
 
   function take(head: Head) {
@@ -34,19 +28,6 @@ export function headView(desk: Desk, taken: () => void): View {
   }
 
   return { node, show };
-}
-
-function inWords({ wormRatio, plates, directPlates, rearPin, gears, ring, dial }: Head) {
-  return [
-    { term: "Worm ratio", text: `${wormRatio}:1` },
-    ...plates.map((plate, index) => ({ term: index === 0 ? "Plates" : "", text: plateWithCircles(plate) })),
-    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
-    { term: "Rear pin", text: rearPin ? "yes" : "none" },
-    { term: "Change gears", text: gears.length === 0 ? "none" : gears.join(" ") },
-    ...Object.entries({ Ring: ring, Dial: dial }).flatMap(([term, scale]) =>
-      scale === null ? [] : [{ term, text: `${scale.marksPerTurn} marks${scale.vernierLines > 1 ? `, vernier of ${scale.vernierLines}` : ""}` }],
-    ),
-  ];
 }
 
 /** The description of a head to edit, its faults at their places; a head without faults can be taken and saved. */
@@ -59,7 +40,10 @@ function editor(head: Head, take: (head: Head) => void): HTMLElement {
   function check(): boolean {
     const checked = checkHead(form.spec());
     const faults: readonly Fault[] = checked.ok ? [] : checked.faults;
-    fill(elsewhere, form.tell(faults).map(({ place, problem }) => el("p", {}, `${place}: ${problem}`)));
+    fill(
+      elsewhere,
+      form.tell(faults).map(({ place, problem }) => el("p", {}, `${place}: ${problem}`)),
+    );
     use.disabled = !checked.ok;
     save.disabled = !checked.ok;
     return checked.ok;
@@ -74,7 +58,9 @@ function editor(head: Head, take: (head: Head) => void): HTMLElement {
   return el(
     "div",
     {},
-    disclosure("Edit this head", form.node, elsewhere, el("p", { class: "row" }, use, save)),
+    form.node,
+    elsewhere,
+    el("p", { class: "row" }, use, save),
     disclosure("Open a head file", fileField(take)),
   );
 }
@@ -90,7 +76,11 @@ function fileField(take: (head: Head) => void): HTMLElement {
       try {
         const checked = checkHead(JSON.parse(await file.text()));
         if (checked.ok) take(checked.head);
-        else fill(refused, checked.faults.map(({ place, problem }) => el("span", {}, `${place}: ${problem}. `)));
+        else
+          fill(
+            refused,
+            checked.faults.map(({ place, problem }) => el("span", {}, `${place}: ${problem}. `)),
+          );
       } catch {
         fill(refused, "The file is no JSON; open a head file such as this page saves.");
       }

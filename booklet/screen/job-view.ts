@@ -1,10 +1,10 @@
-import { targetWords, teethInRuns, wayTitle } from "../../src/words/index.ts";
+import { targetWords, teethInRuns } from "../../src/words/index.ts";
 import type { Desk, View } from "./desk.ts";
 import { el, fill } from "./el.ts";
 import { findPanel } from "./find-panel.ts";
 import type { Job } from "./job.ts";
 import { jobOf, linkOf } from "./link.ts";
-import { button, refusalOf } from "./pieces.ts";
+import { button, kindLine, refusalOf } from "./pieces.ts";
 import { aloudAt, placePanel } from "./place-panel.ts";
 import { setOutPanel } from "./set-out-panel.ts";
 import { setUpPanel } from "./set-up-panel.ts";
@@ -22,14 +22,23 @@ export function jobView(desk: Desk): View {
     node,
     show(said) {
       staysAwake(false);
-      if ([...said.keys()].length < 2) return fill(node, jobsBegun(desk, () => this.show(said)));
+      if ([...said.keys()].length < 2)
+        return fill(
+          node,
+          jobsBegun(desk, () => this.show(said)),
+        );
       try {
         const asked = jobOf(said, desk.known);
         const kept = keptOf(asked, desk);
         const walk = walkOf(kept ?? asked);
         fill(node, workThrough(walk, kept !== null && kept.done !== asked.done ? asked.done : null, desk));
       } catch (error) {
-        fill(node, el("h2", {}, "JOB"), el("p", { class: "refused", role: "alert" }, refusalOf(error)), jobsBegun(desk, () => this.show(said)));
+        fill(
+          node,
+          el("h2", {}, "JOB"),
+          el("p", { class: "refused", role: "alert" }, refusalOf(error)),
+          jobsBegun(desk, () => this.show(said)),
+        );
       }
     },
   };
@@ -82,7 +91,11 @@ function workThrough(begun: Walk, linkSays: number | null, desk: Desk): readonly
   function jump(count: number) {
     const before = walk.job.done;
     goTo(count);
-    fill(notice, `${walk.job.done} done. `, button(`Undo: ${before} done`, () => goTo(before)));
+    fill(
+      notice,
+      `${walk.job.done} done. `,
+      button(`Undo: ${before} done`, () => goTo(before)),
+    );
     scrollTo(0, 0);
   }
 
@@ -106,7 +119,7 @@ function workThrough(begun: Walk, linkSays: number | null, desk: Desk): readonly
     );
   return [
     el("h2", {}, walk.title),
-    el("p", { class: walk.plan.exact ? "kind" : "kind not" }, `${walk.plan.exact ? "" : "NEAR ONLY, NOT EXACT: "}${wayTitle(walk.plan.way)}${walk.plan.exact ? ": exact" : ""}`),
+    ...(walk.plan.exact ? [] : [kindLine(walk.plan.way)]),
     notice,
     place,
     aloud,

@@ -96,7 +96,10 @@ function headOf(said: URLSearchParams, known: readonly Head[]): Head {
   if (spec !== null) return headWritten(spec);
   const [id = "", mark = ""] = (said.get("head") ?? "").split("~");
   const head = known.find((each) => each.id === id && fingerprint(each) === mark);
-  return head ?? refuseTyped("head", `the link is for a head "${id.slice(0, 60)}" that is not in this page; open it in the page it is from`);
+  return (
+    head ??
+    refuseTyped("head", `the link is for a head "${id.slice(0, 60)}" that is not in this page; open it in the page it is from`)
+  );
 }
 
 function headWritten(spec: string): Head {
@@ -114,7 +117,8 @@ function workOf(said: URLSearchParams): Work {
   if ([divisions, angle, repair].filter((each) => each !== null).length !== 1)
     refuseTyped("link", "names no job, or more than one; copy the whole link again");
   if (repair !== null) return { kind: "repair", gear: gearOf(said, wholeTyped(repair, "repair")) };
-  const target: Target = divisions === null ? { angle: parseAngle(`${angle} rev`) } : { divisions: wholeTyped(divisions, "divisions") };
+  const target: Target =
+    divisions === null ? { angle: parseAngle(`${angle} rev`) } : { divisions: wholeTyped(divisions, "divisions") };
   const teeth = said.get("teeth");
   return { kind: "divide", target, teeth: teeth === null ? null : numbersTyped(teeth, "teeth") };
 }

@@ -45,7 +45,10 @@ function show(): void {
     if (link.hash === `#${shown}`) link.setAttribute("aria-current", "page");
     else link.removeAttribute("aria-current");
   }
-  if (main.firstChild !== view.node) fill(main, view.node);
+  if (main.firstChild !== view.node) {
+    fill(main, view.node);
+    scrollTo(0, 0);
+  }
   view.show(said);
 }
 

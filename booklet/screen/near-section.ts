@@ -1,5 +1,5 @@
 import { type NotPossible, wayOf } from "../../src/index.ts";
-import { gradeNote, nearErrorWords, nearNames, wayShort } from "../../src/words/index.ts";
+import { gradeNote, nearItems, wayShort } from "../../src/words/index.ts";
 import type { Acts } from "./answer-panel.ts";
 import { el } from "./el.ts";
 import { button, part } from "./pieces.ts";
@@ -18,12 +18,13 @@ export function nearSection({ near, target }: NotPossible, { way, take, radiusFo
       "ul",
       { class: "ways" },
       near.slice(0, mostShown).map((setting) => {
-        const short = wayShort(wayOf(setting));
+        const [how, off] = nearItems(setting, count, radius);
+        const isTaken = wayShort(wayOf(setting)) === way;
         return el(
           "li",
           {},
-          button([el("b", {}, `~ ${nearNames[setting.kind]}: `), short], () => take(wayOf(setting)), short === way ? "taken" : ""),
-          el("p", {}, nearErrorWords(setting, count, radius)),
+          button([el("b", {}, how?.term ?? "", ": "), how?.text ?? ""], () => take(wayOf(setting)), isTaken ? "taken" : ""),
+          el("p", {}, off?.text ?? ""),
         );
       }),
     ),

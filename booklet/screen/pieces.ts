@@ -1,5 +1,5 @@
 import { type Head, InputError, type Way } from "../../src/index.ts";
-import { type Figure, type Item, wayFigures, wayItems } from "../../src/words/index.ts";
+import { type Figure, type Item, wayFigures, wayItems, wayTitle } from "../../src/words/index.ts";
 import { type Child, el } from "./el.ts";
 
 /** Terms with what is said of them; an item without a term goes on with the one before. */
@@ -18,7 +18,13 @@ export function tiles(figures: readonly Figure[]): HTMLElement {
     "ul",
     { class: "tiles" },
     figures.map(({ head, figure, under }) =>
-      el("li", { class: figure.length > 5 ? "long" : "" }, el("span", { class: "over" }, head, " "), el("b", {}, figure), el("span", { class: "under" }, " ", under)),
+      el(
+        "li",
+        { class: figure.length > 5 ? "long" : "" },
+        el("span", { class: "over" }, head, " "),
+        el("b", {}, figure),
+        el("span", { class: "under" }, " ", under),
+      ),
     ),
   );
 }
@@ -32,6 +38,14 @@ export function setUp(way: Way, head: Head): { readonly figures: readonly Figure
   return stands === ""
     ? { figures, items }
     : { figures: [...figures, { head: "STOP PIN", figure: stands, under: why }], items: items.filter((item) => item !== pin) };
+}
+
+/** What kind of way it is, and whether it is exact, so that a near one can never be taken for it. */
+export function kindLine(way: Way): HTMLElement {
+  const title = wayTitle(way);
+  return way.setting.exact
+    ? el("p", { class: "kind" }, `${title}: exact`)
+    : el("p", { class: "kind not" }, `NEAR ONLY, NOT EXACT: ${title}`);
 }
 
 /** A part with a heading of its own. */
@@ -54,8 +68,16 @@ export function field<Control extends HTMLElement>(label: string, control: Contr
 }
 
 /** A choice among a few words. */
-export function choice(options: readonly (readonly [value: string, words: string])[], chosen: string, onchange: () => void): HTMLSelectElement {
-  const select = el("select", { onchange }, options.map(([value, words]) => el("option", { value }, words)));
+export function choice(
+  options: readonly (readonly [value: string, words: string])[],
+  chosen: string,
+  onchange: () => void,
+): HTMLSelectElement {
+  const select = el(
+    "select",
+    { onchange },
+    options.map(([value, words]) => el("option", { value }, words)),
+  );
   select.value = chosen;
   return select;
 }

@@ -35,7 +35,12 @@ export function plateDrawing(way: Way, head: Head): SVGSVGElement | null {
   const spaces = way.by === "moves" ? `, ${move.spaces} spaces from the pin's hole to the next` : "";
   return svg(
     "svg",
-    { viewBox: "-120 -120 240 240", class: "plate", role: "img", "aria-label": `Plate ${name}, circle of ${move.circle} holes${spaces}` },
+    {
+      viewBox: "-120 -120 240 240",
+      class: "plate",
+      role: "img",
+      "aria-label": `Plate ${name}, circle of ${move.circle} holes${spaces}`,
+    },
     byArms && svg("path", { class: "sector", d: sectorPath(move) }),
     svg("circle", { r: rim, class: "rim" }),
     circles.map((holes, index) => {
@@ -47,12 +52,16 @@ export function plateDrawing(way: Way, head: Head): SVGSVGElement | null {
         d: holesPath(holes, at, 0, holes),
       });
     }),
-    svg("path", { class: "holes counted", "stroke-width": shown(dots(move.circle, radius)), d: holesPath(move.circle, radius, 0, move.spaces + 1) }),
+    svg("path", {
+      class: "holes counted",
+      "stroke-width": shown(dots(move.circle, radius)),
+      d: holesPath(move.circle, radius, 0, move.spaces + 1),
+    }),
     rear && pins(rear, radii[circles.indexOf(rear.circle)] ?? outermost, "rear"),
     pins(move, radius, "pin"),
     byArms && [arm(0, -1, radius), arm(move.spaces / move.circle, 1, radius)],
     byArms && ticks(move),
-    svg("circle", { r: hub, class: "rim" }),
+    svg("circle", { r: hub, class: "rim hub" }),
     svg("path", { class: "line", d: "M-7 3A7.6 7.6 0 1 1 7 3" }),
     svg("path", { class: "solid", d: "M7 8.6L3.4 2.2L10.6 2.2Z" }),
   );
@@ -85,7 +94,10 @@ function holesPath(circle: number, radius: number, from: number, to: number): st
 
 /** The hole that a pin is in, and the hole that it goes to. */
 function pins({ circle, spaces }: Part, radius: number, kind: "pin" | "rear"): SVGElement {
-  return svg("path", { class: kind, d: [0, spaces].map((hole) => `M${pointAt(radius, hole / circle)}m-5 0a5 5 0 1 0 10 0a5 5 0 1 0 -10 0`).join("") });
+  return svg("path", {
+    class: kind,
+    d: [0, spaces].map((hole) => `M${pointAt(radius, hole / circle)}m-5 0a5 5 0 1 0 10 0a5 5 0 1 0 -10 0`).join(""),
+  });
 }
 
 function sectorPath({ circle, spaces }: Part): string {

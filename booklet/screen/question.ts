@@ -5,9 +5,7 @@ import { refuseTyped } from "./numbers-typed.ts";
 export type MoveTyped = Omit<SetMove, "wormRatio">;
 
 /** What was asked: a count or an angle to divide by, or what a move gives. */
-export type Question =
-  | { readonly kind: "target"; readonly target: Target }
-  | { readonly kind: "move"; readonly move: MoveTyped };
+export type Question = { readonly kind: "target"; readonly target: Target } | { readonly kind: "move"; readonly move: MoveTyped };
 
 /**
  * Reads what was typed; null where nothing was.

@@ -10,7 +10,12 @@ const mmPerInch = 25.4;
 export function radiusForm(desk: Desk, changed: () => void): HTMLElement {
   const given = desk.radius();
   const input = el("input", { inputmode: "decimal", autocomplete: "off", oninput: change, size: 6 });
-  input.value = given === null ? "" : lengthsIn(given.unit).bare(given.mm).replace(/\.?0+$/, "");
+  input.value =
+    given === null
+      ? ""
+      : lengthsIn(given.unit)
+          .bare(given.mm)
+          .replace(/\.?0+$/, "");
   const unit = choice(
     [
       ["mm", "mm"],
@@ -23,7 +28,7 @@ export function radiusForm(desk: Desk, changed: () => void): HTMLElement {
     desk.setRadius(radiusTyped(input.value, unit.value === "in" ? "in" : "mm"));
     changed();
   }
-  return el("div", { class: "row" }, field("Radius of the work", input), field("in", unit));
+  return el("div", { class: "row" }, field("Radius of the work", input), field("Unit", unit));
 }
 
 function radiusTyped(text: string, unit: AtRadius["unit"]): AtRadius | null {

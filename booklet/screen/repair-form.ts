@@ -37,9 +37,9 @@ export function repairForm(changed: () => void): { readonly node: HTMLElement; g
       { class: "row" },
       field("Teeth", teeth),
       field("Pitch", pitch),
-      field("by", system),
+      field("Pitch by", system),
       field("Pressure angle, °", pressureAngle),
-      field("Damaged teeth, such as 31-33", damaged),
+      field("Damaged: 31-33, 40", damaged),
       backlashField,
     ),
     gear() {

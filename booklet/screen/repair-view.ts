@@ -1,8 +1,8 @@
 import type { Head, RepairOnHead } from "../../src/index.ts";
 import {
+  betweenWords,
   blankItems,
   cautionItems,
-  centringItems,
   checkItems,
   cutterItems,
   cuttingCautions,
@@ -15,18 +15,19 @@ import {
   noteWords,
   numbering,
   provingWords,
+  purposeWords,
   sawItems,
   startWords,
   teethInRuns,
   thinItems,
-  wayTitle,
   withTheMate,
 } from "../../src/words/index.ts";
 import type { Desk, View } from "./desk.ts";
 import { type Child, el, fill } from "./el.ts";
 import { type GearTyped, newJob } from "./job.ts";
 import { linkOf } from "./link.ts";
-import { button, itemList, part, refusalOf, setUp, tiles } from "./pieces.ts";
+import { button, itemList, kindLine, part, refusalOf, setUp, tiles } from "./pieces.ts";
+import { stepWords } from "./place-panel.ts";
 import { plateDrawing } from "./plate-drawing.ts";
 import { repairForm } from "./repair-form.ts";
 import { teethDrawing } from "./teeth-drawing.ts";
@@ -60,20 +61,31 @@ function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Chil
     el("p", { class: "note" }, numbering),
     settingPart(repaired, typed, length, head, desk),
     part("Before any heat", itemList(heatCautions)),
-    part("Blank, saw and cutter", itemList([...blankItems(repair, length), ...sawItems(repair, length, false), ...cutterItems(gear), ...centringItems(repaired, length)])),
+    part(
+      "Blank, saw and cutter",
+      itemList([...blankItems(repair, length), ...sawItems(repair, length, false), ...cutterItems(gear)]),
+    ),
     part("Check each rebuilt tooth", itemList([...checkItems(gear, repair, length), ...thinItems(repair, length), withTheMate])),
     repair.warnings.length > 0 && itemList(repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) }))),
   ];
 }
 
 function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWords, head: Head, desk: Desk): Child {
-  const { job, gear } = repaired;
+  const { job, gear, moves, repair } = repaired;
   if (!job.planned) return el("p", { class: "kind not" }, noPlaces.possible);
   const { way, exact, worstArcSeconds } = job;
   const { figures, items } = setUp(way, head);
   const worst = { term: "Off by", text: `no space to cut over ${errorAtPitch(worstArcSeconds, gear, length)}` };
+  const places = moves.map(({ toothSpace, purpose, position }) =>
+    el(
+      "li",
+      {},
+      el("b", {}, `${purposeWords[purpose]} ${betweenWords(toothSpace, repair.plan)}`),
+      ` ${stepWords({ place: position }, job, head).join(" · ")}`,
+    ),
+  );
   return [
-    el("p", { class: exact ? "kind" : "kind not" }, exact ? `${wayTitle(way)}: exact` : `NEAR ONLY, NOT EXACT: ${wayTitle(way)}`),
+    kindLine(way),
     el(
       "div",
       { class: "beside" },
@@ -92,8 +104,11 @@ function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWor
       ),
       el("div", { class: "drawings" }, plateDrawing(way, head), "gears" in way.setting && trainDrawing(way.setting.gears)),
     ),
-    el("p", {}, startWords(way)),
-    el("p", {}, provingWords),
-    el("div", { class: "mind" }, itemList([...cautionItems(job.cautions.filter(({ code }) => code === "one-way")), ...cuttingCautions])),
+    part("The places", el("ol", { class: "ticks" }, places), el("p", {}, startWords(way)), el("p", {}, provingWords)),
+    el(
+      "div",
+      { class: "mind" },
+      itemList([...cautionItems(job.cautions.filter(({ code }) => code === "one-way")), ...cuttingCautions]),
+    ),
   ];
 }

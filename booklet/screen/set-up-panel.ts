@@ -1,6 +1,6 @@
 import { cautionItemsBesides, offByItems } from "../../src/words/index.ts";
 import { el } from "./el.ts";
-import { disclosure, itemList, setUp, tiles } from "./pieces.ts";
+import { disclosure, itemList, kindLine, setUp, tiles } from "./pieces.ts";
 import { plateDrawing } from "./plate-drawing.ts";
 import { trainDrawing } from "./train-drawing.ts";
 import type { Walk } from "./walk.ts";
@@ -11,6 +11,7 @@ export function setUpPanel({ plan, job }: Walk): HTMLElement {
   const { setting } = plan.way;
   return disclosure(
     "Set up, and what to mind",
+    kindLine(plan.way),
     el(
       "div",
       { class: "beside" },

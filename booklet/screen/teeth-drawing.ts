@@ -6,7 +6,7 @@ import { pointAt, shown } from "./points.ts";
 /** The most teeth that are drawn: more would be too small to tell apart. */
 const mostDrawn = 16;
 
-/** The teeth from the start space to the one that proves the count: built-up ones hatched, what is done at each space. */
+/** The teeth from the start space to the one that proves the count: built-up ones dark, what is done at each space. */
 export function teethDrawing(gear: SpurGear, plan: RecutPlan): SVGSVGElement {
   const { teeth, damaged, startSpace, spaces, proofSpace } = plan;
   const drawn = Math.min(mostDrawn, proofSpace.teethFromStart + 2, teeth);
@@ -25,16 +25,15 @@ export function teethDrawing(gear: SpurGear, plan: RecutPlan): SVGSVGElement {
       role: "img",
       "aria-label": `${teethInRuns(damaged)} built up, the start space ${startSpace}, the space ${proofSpace.toothSpace} that proves the count`,
     },
-    svg(
-      "defs",
-      {},
-      svg("pattern", { id: "hatch", width: 5, height: 5, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" }, svg("path", { class: "line", d: "M0 0V5" })),
-    ),
+    svg("path", {
+      class: "line",
+      d: `M${pointAt(root, at(-0.6))}A${shown(root)} ${shown(root)} 0 0 1 ${pointAt(root, at(drawn - 0.4))}`,
+    }),
     Array.from({ length: drawn }, (_, index) => {
       const number = numberOf(index);
       return [
         svg("path", { class: damaged.includes(number) ? "built" : "sound", d: toothPath(gear, scale, at(index)) }),
-        label(root - 9, at(index), String(number), "last"),
+        label(root - 11, at(index), String(number), "last"),
         index < drawn - 1 && spaceLabel(number, at(index + 0.5), { tip, root, startSpace, proof: proofSpace.toothSpace, cut }),
       ];
     }),

@@ -1,6 +1,7 @@
-import { goOnWords, holeStands, purposeWords, scalesStand } from "../../src/words/index.ts";
+import { purposeWords } from "../../src/words/index.ts";
 import { el, fill } from "./el.ts";
 import { disclosure } from "./pieces.ts";
+import { stepWords } from "./place-panel.ts";
 import type { Step, Walk } from "./walk.ts";
 
 /** The most places that are listed at once, before and after the one that is next. */
@@ -29,15 +30,15 @@ export function tickList(begun: Walk, jump: (done: number) => void): { readonly 
     );
   }
 
-  function row({ place, repair }: Step, index: number): HTMLElement {
+  function row(step: Step, index: number): HTMLElement {
+    const { place, repair } = step;
     const box = el("input", { type: "checkbox", onchange: () => jump(box.checked ? index + 1 : index) });
     box.checked = index < walk.job.done;
-    const said = [goOnWords(place, walk.plan.way), holeStands(place, walk.plan.way), ...scalesStand(place, walk.job.head)];
     const name = `${repair === null ? "" : `${purposeWords[repair.purpose]} `}${walk.noun} ${place.tooth}`;
     return el(
       "li",
       { class: index === walk.job.done ? "next" : "" },
-      el("label", {}, box, el("b", {}, name), ` ${said.filter((each) => each !== "").join(" · ")}`),
+      el("label", {}, box, el("b", {}, name), ` ${stepWords(step, walk.plan, walk.job.head).join(" · ")}`),
     );
   }
 

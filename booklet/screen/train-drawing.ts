@@ -31,7 +31,7 @@ export function trainDrawing(gears: SettingGears): SVGSVGElement {
   return svg(
     "svg",
     {
-      viewBox: `0 0 320 ${shown(high + 66)}`,
+      viewBox: `0 0 320 ${shown(high + 78)}`,
       class: "train",
       role: "img",
       "aria-label": `${trainShort(gears)}: from left to right ${shafts.map(({ name, gears: on }) => `${name} ${name === "idler" ? "" : on.join(" and ")}`).join(", ")}`,
@@ -42,11 +42,17 @@ export function trainDrawing(gears: SettingGears): SVGSVGElement {
       return svg(
         "g",
         { transform: `translate(${shown(x)} ${shown(high / 2 + 4)})` },
-        shaft.gears.map((teeth) => svg("circle", { r: shown((teeth / 2) * scale), class: shaft.name === "idler" ? "idler" : "rim" })),
+        shaft.gears.map((teeth) =>
+          svg("circle", { r: shown((teeth / 2) * scale), class: shaft.name === "idler" ? "idler" : "rim" }),
+        ),
         svg("circle", { r: 3, class: "solid" }),
         turning(Math.max(8, Math.min(...shaft.gears) * scale * 0.3), shaft.isWith),
-        svg("text", { y: shown(high / 2 + (low ? 50 : 20)), class: "last" }, shaft.name === "idler" ? "idler" : shaft.gears.join(" + ")),
-        svg("text", { y: shown(high / 2 + (low ? 62 : 33)), class: "small" }, shaft.name === "idler" ? "any size" : shaft.name),
+        svg(
+          "text",
+          { y: shown(high / 2 + (low ? 56 : 20)), class: "last" },
+          shaft.name === "idler" ? "idler" : shaft.gears.join(" + "),
+        ),
+        svg("text", { y: shown(high / 2 + (low ? 71 : 35)), class: "small" }, shaft.name === "idler" ? "any size" : shaft.name),
       );
     }),
   );

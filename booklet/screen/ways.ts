@@ -10,11 +10,14 @@ import { refuseTyped } from "./numbers-typed.ts";
  */
 export function wayNamed(head: Head | PreparedHead, target: Target, name: string, first: readonly Way[]): Way {
   const isIt = (way: Way) => wayShort(way) === name;
-  return first.find(isIt) ?? everyWay(head, target).find(isIt) ?? refuseTyped("way", `this head has no way "${name.slice(0, 80)}"`);
+  return (
+    first.find(isIt) ?? everyWay(head, target).find(isIt) ?? refuseTyped("way", `this head has no way "${name.slice(0, 80)}"`)
+  );
 }
 
 function everyWay(head: Head | PreparedHead, target: Target): readonly Way[] {
   const options = { all: true, near: true } as const;
-  const { settings, near } = "divisions" in target ? indexDivisions(head, target.divisions, options) : indexAngle(head, target.angle, options);
+  const { settings, near } =
+    "divisions" in target ? indexDivisions(head, target.divisions, options) : indexAngle(head, target.angle, options);
   return [...settings, ...near].map(wayOf);
 }

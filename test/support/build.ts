@@ -6,7 +6,7 @@ import { command } from "./command.ts";
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const sources = ["src", "booklet", "scripts"].flatMap((folder) =>
   readdirSync(`${root}${folder}`, { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(".ts"))
+    .filter((name) => /\.(?:ts|mjs|css)$/.test(name))
     .map((name) => `${root}${folder}/${name}`),
 );
 
@@ -16,7 +16,11 @@ const writtenAt = (path: string) => statSync(path, { throwIfNoEntry: false })?.m
 export function setup(): void {
   const started = Date.now();
   if (writtenAt(command) > Math.max(...sources.map(writtenAt))) return;
-  const { stdout } = spawnSync(process.execPath, [`${root}node_modules/typescript/bin/tsc`, "-p", root], { encoding: "utf8" });
+  const built = (tool: string, ...words: string[]) =>
+    spawnSync(process.execPath, [`${root}node_modules/${tool}`, ...words], { encoding: "utf8", cwd: root });
+  const { stdout } = built("typescript/bin/tsc", "-p", root);
   // What the types say is for the type check to judge; here it only matters that there is a command.
   if (writtenAt(command) < started - 1000) throw new Error(`the command could not be built:\n${stdout}`);
+  const { status, stderr } = built("rolldown/bin/cli.mjs", "-c", "scripts/rolldown.config.mjs");
+  if (status !== 0) throw new Error(`the page for the screen could not be packed:\n${stderr}`);
 }

@@ -1,0 +1,138 @@
+import { expect, it } from "vitest";
+import { type Head, indexAngle, indexDivisions, parseAngle, type Setting, wayOf } from "../../src/index.ts";
+import { nearItems, reasonItems, routeItems, settingItems, targetWords, wayFigures, wayTitle } from "../../src/words/index.ts";
+import { button, figures, type Open, ready } from "./pages.ts";
+
+const heads = ["ratio-40-plates-15-49", "ratio-40-plates-15-49-ungeared", "ratio-90-dial"].map(ready);
+
+/** What the page says of each count: typed one after another, as fast as it goes. */
+const sayAll = `(counts) => counts.map((count) => {
+  const input = document.getElementById("question");
+  input.value = String(count);
+  input.dispatchEvent(new Event("input"));
+  const texts = (selector) => [...document.querySelectorAll(".answer " + selector)].map((each) => each.textContent.trim());
+  return { title: texts("h2"), kind: texts(".kind"), figures: texts(".tiles li"), said: texts("dd"), near: texts(".ways li") };
+})`;
+
+interface Said {
+  readonly title: readonly string[];
+  readonly kind: readonly string[];
+  readonly figures: readonly string[];
+  readonly said: readonly string[];
+  readonly near: readonly string[];
+}
+
+/** The stop pin stands among the figures of the page. */
+function figuresOf(setting: Setting, head: Head): readonly string[] {
+  const pin = settingItems(setting, head).find(({ term }) => term === "Plate stop pin");
+  const [, stands = "", why = ""] = /^(IN|OUT)[:,]?\s*(.*)$/.exec(pin?.text ?? "") ?? [];
+  return [
+    ...wayFigures(wayOf(setting), head).map((each) => `${each.head} ${each.figure} ${each.under}`),
+    ...(pin === undefined ? [] : [`STOP PIN ${stands} ${why}`.trim()]),
+  ];
+}
+
+/** What is wrong with the page's answer to a count; nothing where it is the library's. */
+function faults(said: Said, divisions: number, head: Head): readonly string[] {
+  const answer = indexDivisions(head, divisions);
+  const title = targetWords(answer.target);
+  const has = (texts: readonly string[], all: readonly string[]) => all.filter((text) => !texts.includes(text));
+  if (!answer.exact) {
+    const near = answer.near.slice(0, 8).map((setting) => nearItems(setting, divisions, null));
+    return [
+      ...has(said.title, [`${title}: NOT POSSIBLE exactly with what this head has`]),
+      ...(said.figures.length > 0 ? ["figures where nothing closes"] : []),
+      ...has(
+        said.near,
+        near.map(([how, off]) => `${how?.term}: ${how?.text}${off?.text}`),
+      ),
+      ...has(
+        said.said,
+        [...routeItems(answer), ...reasonItems(answer.impossible.reasons, head)].map(({ text }) => text),
+      ),
+    ];
+  }
+  const [best] = answer.settings;
+  return [
+    ...has(said.title, [title]),
+    ...has(said.kind, [`${wayTitle(wayOf(best))}: exact`]),
+    ...(said.figures.join("\n") === figuresOf(best, head).join("\n") ? [] : [`figures ${said.figures.join(", ")}`]),
+    ...has(
+      said.said,
+      settingItems(best, head)
+        .filter(({ inFigures, term }) => !inFigures && term !== "Plate stop pin")
+        .map(({ text }) => text),
+    ),
+  ];
+}
+
+/** That what is typed is answered as the library answers it. */
+export function answerLaws(open: Open): void {
+  it.each(heads.map((head) => [head.id, head] as const))("%s: every count from 2 to 400 as the library does", async (_, head) => {
+    const { page, errors } = await open(head);
+    const counts = Array.from({ length: 399 }, (_, index) => index + 2);
+    const said = (await page.evaluate(`(${sayAll})(${JSON.stringify(counts)})`)) as readonly Said[];
+    const wrong = counts.flatMap((count, index) => faults(said[index] as Said, count, head).map((fault) => `${count}: ${fault}`));
+    expect(wrong).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  it.each(["2.9°", "2°54’", "2.9º", "2,9°", "29/3600 rev"])("reads an angle as a phone writes it: %s", async (typed) => {
+    const [head] = heads as [Head];
+    const { page } = await open(head);
+    await page.fill("#question", typed);
+    const answer = indexAngle(head, parseAngle("2.9°"));
+    expect(await page.textContent(".answer h2")).toBe(
+      targetWords(answer.target) + (answer.exact ? "" : ": NOT POSSIBLE exactly with what this head has"),
+    );
+  });
+
+  it.each([
+    ["0 + 22/33", "60 divisions exactly"],
+    ["22/33", "60 divisions exactly"],
+    ["0 + 5/15 gears 56/24 against", "127 divisions exactly"],
+    ["1 + 7/39 + 29/41", "no whole count; nearest is 21"],
+  ])("says what a move gives: %s", async (typed, gives) => {
+    const { page } = await open(heads[0] as Head);
+    await page.fill("#question", typed);
+    expect(await page.locator(".answer dd").allTextContents()).toContain(gives);
+  });
+
+  it.each([
+    ["abc", /is not an angle/],
+    ["99999999", /is not a count of divisions/],
+    ["2°70'", /60 or more minutes/],
+    ["<img src=x onerror=alert(1)>", /is not an angle/],
+  ])("refuses %s in a sentence", async (typed, sentence) => {
+    const { page, errors } = await open(heads[0] as Head);
+    await page.fill("#question", typed);
+    expect(await page.textContent(".answer .refused")).toMatch(sentence);
+    expect(await page.locator(".answer img").count()).toBe(0);
+    expect(errors).toEqual([]);
+  });
+
+  it("takes another way by one tap, and draws it", async () => {
+    const { page } = await open(heads[0] as Head, "#ask=127");
+    const [, other] = indexDivisions(heads[0] as Head, 127).settings;
+    await page.locator(".ways button").first().click();
+    expect(await figures(page, ".answer")).toContain(`CIRCLE ${other?.circle} plate ${other?.plate}`);
+    expect(await page.getAttribute(".plate", "aria-label")).toContain(`circle of ${other?.circle} holes`);
+    expect(await page.locator(".train").count()).toBe(1);
+    await button(page, "Every way that this head has").click();
+    expect(await page.locator(".ways button").count()).toBeGreaterThan(10);
+  });
+
+  it("tells the error of a near way at the radius given, in mm and in inches", async () => {
+    const head = heads[1] as Head;
+    const { page } = await open(head, "#ask=127");
+    const [near] = indexDivisions(head, 127).near;
+    for (const [unit, mm] of [
+      ["mm", 50],
+      ["in", 50 * 25.4],
+    ] as const) {
+      await page.getByLabel("Radius of the work").fill("50");
+      await page.getByLabel("Unit").selectOption(unit);
+      expect(await page.textContent(".ways li p")).toBe(near && nearItems(near, 127, { mm, unit })[1]?.text);
+    }
+  });
+}

@@ -5,13 +5,14 @@ import { exhaustiveInC, projectFile } from "./bench/child.ts";
 import { lookUpFigures, nearFigures } from "./bench/command-figures.ts";
 import { drawCurve } from "./bench/curve.ts";
 import { type Figure, figureLine } from "./bench/figure.ts";
+import { screenFigures } from "./bench/screen-figures.ts";
 import { gearSetFigures, lazyFigures, tableFigures } from "./bench/table-figures.ts";
 import { typesetterFigures } from "./bench/typesetters.ts";
 
 const help = `Benchmarks: each figure is a ratio against a baseline of the same minute.
 
   npm run bench                      all figures; writes docs/benchmarks.json and draws docs/time-by-range.svg
-  npm run bench -- table near        some of: table, near, lazy, gears, look-up, booklet
+  npm run bench -- table near        some of: table, near, lazy, gears, look-up, booklet, screen
   npm run bench -- typesetters       the same rows set by others, where they are installed; only when asked for
 `;
 
@@ -25,6 +26,7 @@ async function bench(asked: readonly string[]): Promise<void> {
     gears: gearSetFigures,
     "look-up": lookUpFigures,
     booklet: bookletFigures,
+    screen: screenFigures,
     ...(asked.includes("typesetters") && { typesetters: typesetterFigures }),
   };
   const figures: Figure[] = [];

@@ -61,6 +61,7 @@ const neverCalled = [
   "toLatex",
   "toContinued",
   "toFraction",
+  "toString",
 ];
 
 /** Leaves them out of the page, which has to be small; stops where one of them is called after all. */

@@ -6,6 +6,7 @@ import {
   type NotPossible,
   planJob,
   type Setting,
+  type Target,
   type Way,
   wayOf,
 } from "../../src/index.ts";
@@ -117,10 +118,15 @@ function othersPart(others: readonly Setting[], { take, listAll }: Acts): Child 
   );
 }
 
+/** What an impossible count says first of all. */
+export function notPossibleLine(target: Target): HTMLElement {
+  return el("h2", { class: "not" }, `${targetWords(target)}: NOT POSSIBLE exactly with what this head has`);
+}
+
 function notPossiblePanel(answer: NotPossible, head: Head, acts: Acts): Child {
   const way = leading(answer, acts.way);
   return [
-    el("h2", { class: "not" }, `${targetWords(answer.target)}: NOT POSSIBLE exactly with what this head has`),
+    notPossibleLine(answer.target),
     way !== null && [kindLine(way), wayPart(way, answer, head, acts)],
     nearSection(answer, acts),
     part("What would help, the least effort first", itemList(routeItems(answer))),

@@ -1,6 +1,6 @@
-import { type Answer, indexAngle, indexDivisions, type Target, type Way, whatMoveGives } from "../../src/index.ts";
+import { type Answer, exactSettings, indexAngle, indexDivisions, type Target, type Way, whatMoveGives } from "../../src/index.ts";
 import { moveGivesItems, targetWords, wayShort } from "../../src/words/index.ts";
-import { answerPanel, leading } from "./answer-panel.ts";
+import { answerPanel, leading, notPossibleLine } from "./answer-panel.ts";
 import type { Desk, View } from "./desk.ts";
 import { type Child, el, fill } from "./el.ts";
 import { newJob } from "./job.ts";
@@ -44,8 +44,11 @@ export function askView(desk: Desk): View {
   }
 
   function tell() {
-    const { panel, short } = said();
+    const { panel, short, rest } = said();
     fill(answer, panel);
+    // The first line is painted before the rest is worked out, and nobody waits for the rest of what is typed over.
+    const { value } = input;
+    if (rest) requestAnimationFrame(() => setTimeout(() => input.value === value && fill(answer, rest())));
     clearTimeout(timer);
     timer = window.setTimeout(() => fill(aloud, short), quiet);
   }
@@ -62,6 +65,16 @@ export function askView(desk: Desk): View {
   }
 
   function targetTold(target: Target): Told {
+    const { head } = desk.head();
+    // Only where gears are owned and none does are there so many near trains to compare that a phone takes its time.
+    if (head.gears.length > 0 && exactSettings(desk.head(), target).next().done) {
+      const line = notPossibleLine(target);
+      return { panel: line, short: line.textContent ?? "", rest: () => answerTold(target).panel };
+    }
+    return answerTold(target);
+  }
+
+  function answerTold(target: Target): Told {
     const told = answerTo(desk, target, all);
     const panel = answerPanel(told, desk.head().head, {
       way,
@@ -111,6 +124,8 @@ interface Told {
   readonly panel: Child;
   /** The same in a line, to be read aloud. */
   readonly short: string;
+  /** All of it, where the panel is its first line only. */
+  readonly rest?: () => Child;
 }
 
 function moveTold(desk: Desk, move: MoveTyped): Told {

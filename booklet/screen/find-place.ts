@@ -1,6 +1,6 @@
-import { parseAngle, type Revolutions, revolutions, toothAt } from "../../src/index.ts";
+import { type Revolutions, toothAt } from "../../src/index.ts";
 import { holeStands, type Item, standingItems } from "../../src/words/index.ts";
-import { wholeTyped } from "./numbers-typed.ts";
+import { angleTyped, wholeTyped } from "./numbers-typed.ts";
 import type { Walk } from "./walk.ts";
 
 /** What is read at the machine, as it was typed; what was not read is empty. */
@@ -33,11 +33,6 @@ export function placesFound(walk: Walk, read: ReadAtMachine): FoundPlaces {
     return fits && (hole !== null || turns !== null || ring !== null) ? [index] : [];
   });
   return { indices, items: ring?.items ?? [] };
-}
-
-/** An angle from a zero, which may be nothing. */
-export function angleTyped(text: string): Revolutions {
-  return /^\s*0+([.,]0+)?\s*°?\s*$/.test(text) ? revolutions(0) : parseAngle(text);
 }
 
 function byRing({ job, plan, steps, noun }: Walk, angle: Revolutions) {

@@ -1,30 +1,29 @@
-import { checkHead, type Head, parseAngle, type Revolutions, type Target } from "../../src/index.ts";
+import { checkHead, type Head, parseAngle, type Target } from "../../src/index.ts";
 import { fingerprint } from "./heads.ts";
 import type { GearTyped, Job, Work } from "./job.ts";
-import { numbersTyped, numberTyped, refuseTyped, wholeTyped } from "./numbers-typed.ts";
+import { angleTyped, numbersTyped, numberTyped, refuseTyped, wholeTyped } from "./numbers-typed.ts";
 
-/** Everything that a link of a job may say; the compiler holds what is written to it. */
-const names = [
-  "job",
-  "head",
-  "spec",
-  "divisions",
-  "angle",
-  "repair",
-  "module",
-  "dp",
-  "pressure-angle",
-  "damaged",
-  "backlash",
-  "teeth",
-  "way",
-  "hole",
-  "at",
-  "side",
-  "done",
-] as const;
-type Name = (typeof names)[number];
-type Said = readonly (readonly [Name, string | number])[];
+/** Everything that a link of a job may say, in its order; null where it says nothing of it. */
+const none = {
+  job: null,
+  head: null,
+  spec: null,
+  divisions: null,
+  angle: null,
+  teeth: null,
+  repair: null,
+  module: null,
+  dp: null,
+  "pressure-angle": null,
+  damaged: null,
+  backlash: null,
+  way: null,
+  hole: null,
+  at: null,
+  side: null,
+  done: null,
+} as const;
+type Said = Readonly<Record<keyof typeof none, string | number | null>>;
 
 /**
  * A job as the end of a link. Heads that every copy of the page knows are named; another is written out.
@@ -32,42 +31,32 @@ type Said = readonly (readonly [Name, string | number])[];
  * @param known - The heads that the page has of itself.
  */
 export function linkOf(job: Job, known: readonly Head[]): string {
-  const { head, way, startHole, startAngle, side, done } = job;
-  const mark = fingerprint(head);
-  const isKnown = known.some((each) => fingerprint(each) === mark);
-  const said: Said = [
-    ["job", ""],
-    isKnown ? ["head", `${head.id}~${mark}`] : ["spec", JSON.stringify(head)],
-    ...workSaid(job.work),
-    ...(way === null ? [] : ([["way", way]] as const)),
-    ...(startHole === 0 ? [] : ([["hole", startHole]] as const)),
-    ...(startAngle === "0" ? [] : ([["at", startAngle]] as const)),
-    ...(side === "plus" ? [] : ([["side", side]] as const)),
-    ["done", done],
-  ];
-  return `#${new URLSearchParams(said.map(([name, value]): [string, string] => [name, String(value)]))}`;
+  const said = Object.entries(saidOf(job, known)).flatMap(([name, value]): [string, string][] =>
+    value === null ? [] : [[name, String(value)]],
+  );
+  return `#${new URLSearchParams(said)}`;
 }
 
-function workSaid(work: Work): Said {
-  switch (work.kind) {
-    case "divide": {
-      const { target, teeth } = work;
-      return [
-        "divisions" in target ? ["divisions", target.divisions] : ["angle", target.angle],
-        ...(teeth === null ? [] : ([["teeth", teeth.join(",")]] as const)),
-      ];
-    }
-    case "repair": {
-      const { teeth, pitch, system, pressureAngle, damaged, backlash } = work.gear;
-      return [
-        ["repair", teeth],
-        [system, pitch],
-        ["pressure-angle", pressureAngle],
-        ["damaged", damaged.join(",")],
-        ...(backlash === null ? [] : ([["backlash", backlash]] as const)),
-      ];
-    }
-  }
+function saidOf({ head, work, way, startHole, startAngle, side, done }: Job, known: readonly Head[]): Said {
+  const mark = fingerprint(head);
+  const isKnown = known.some((each) => fingerprint(each) === mark);
+  return {
+    ...none,
+    job: "",
+    ...(isKnown ? { head: `${head.id}~${mark}` } : { spec: JSON.stringify(head) }),
+    ...workSaid(work),
+    way,
+    hole: startHole,
+    at: startAngle,
+    side,
+    done,
+  };
+}
+
+function workSaid(work: Work): Partial<Said> {
+  if (work.kind === "divide") return { ...work.target, teeth: work.teeth?.join(",") ?? null };
+  const { teeth, system, pitch, pressureAngle, damaged, backlash } = work.gear;
+  return { repair: teeth, [system]: pitch, "pressure-angle": pressureAngle, damaged: damaged.join(","), backlash };
 }
 
 /**
@@ -76,7 +65,7 @@ function workSaid(work: Work): Said {
  * @throws {@link InputError} in a sentence where the link is none of a job, or its head is not here.
  */
 export function jobOf(said: URLSearchParams, known: readonly Head[]): Job {
-  const stray = [...said.keys()].find((name, index, all) => !names.some((each) => each === name) || all.indexOf(name) < index);
+  const stray = [...said.keys()].find((name, index, all) => !Object.hasOwn(none, name) || all.indexOf(name) < index);
   if (stray !== undefined) refuseTyped("link", `has "${stray.slice(0, 30)}" where no job has it; copy the whole link again`);
   const side = said.get("side") ?? "plus";
   if (side !== "plus" && side !== "minus") refuseTyped("side", `"${side.slice(0, 30)}" is no side; it is plus or minus`);
@@ -85,7 +74,7 @@ export function jobOf(said: URLSearchParams, known: readonly Head[]): Job {
     work: workOf(said),
     way: said.get("way"),
     startHole: wholeTyped(said.get("hole") ?? "0", "hole"),
-    startAngle: said.has("at") ? parseAngle(`${said.get("at")} rev`) : ("0" as Revolutions),
+    startAngle: angleTyped(said.get("at") ?? "0", " rev"),
     side,
     done: wholeTyped(said.get("done") ?? "0", "done"),
   };

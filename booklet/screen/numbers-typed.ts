@@ -1,4 +1,4 @@
-import { InputError } from "../../src/index.ts";
+import { InputError, parseAngle, type Revolutions, revolutions } from "../../src/index.ts";
 
 /** Refuses what was typed in one sentence. */
 export function refuseTyped(place: string, problem: string): never {
@@ -30,4 +30,9 @@ export function numbersTyped(text: string, place: string): readonly number[] {
     return Array.from({ length: count }, (_, index) => Number(first) + index);
   });
   return numbers.slice(0, mostListed + 1);
+}
+
+/** An angle from a zero, which may be nothing. */
+export function angleTyped(text: string, unit = ""): Revolutions {
+  return /^\s*0+([.,]0+)?\s*°?\s*$/.test(text) ? revolutions(0) : parseAngle(text + unit);
 }

@@ -1,6 +1,6 @@
 import { type Head, InputError, type Way } from "../../src/index.ts";
 import { type Figure, type Item, wayFigures, wayItems, wayTitle } from "../../src/words/index.ts";
-import { type Child, el } from "./el.ts";
+import { type Child, el, fill } from "./el.ts";
 
 /** Terms with what is said of them; an item without a term goes on with the one before. */
 export function itemList(items: readonly Item[]): HTMLElement {
@@ -85,6 +85,28 @@ export function choice(
 /** A button that does something. */
 export function button(words: Child, onclick: () => void, kind = ""): HTMLButtonElement {
   return el("button", { type: "button", class: kind, onclick }, words);
+}
+
+/** A form that does one thing; what is wrong with what was typed is said below it. */
+export function form(words: string, act: () => void, ...children: readonly Child[]): HTMLFormElement {
+  const refused = el("p", { class: "refused", role: "alert" });
+  return el(
+    "form",
+    {
+      onsubmit: (event) => {
+        event.preventDefault();
+        fill(refused);
+        try {
+          act();
+        } catch (error) {
+          fill(refused, refusalOf(error));
+        }
+      },
+    },
+    children,
+    el("button", {}, words),
+    refused,
+  );
 }
 
 /** What is wrong with what was given, in its sentence; any other error is our own fault and goes on. */

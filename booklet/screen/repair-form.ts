@@ -5,58 +5,64 @@ import { choice, field } from "./pieces.ts";
 
 const mmPerInch = 25.4;
 
+/** A form for a gear and its damage, which the address keeps as it is typed. */
+export interface RepairForm {
+  readonly node: HTMLElement;
+  /** Null while too little is typed. */
+  gear(): GearTyped | null;
+  /** What is typed, for the address. */
+  said(): URLSearchParams;
+  fill(said: URLSearchParams): void;
+}
+
 /** A form for a gear and its damage. */
-export function repairForm(changed: () => void): { readonly node: HTMLElement; gear(): GearTyped | null } {
-  const typed = (inputmode: string, value = "") => {
-    const input = el("input", { inputmode, autocomplete: "off", size: 7, oninput: changed });
-    input.value = value;
-    return input;
-  };
-  const [teeth, pitch, pressureAngle] = [typed("numeric"), typed("decimal"), typed("decimal", "20")];
-  const [damaged, backlash] = [typed("text"), typed("decimal")];
-  const backlashField = field("", backlash);
+export function repairForm(changed: () => void): RepairForm {
+  const typed = (inputmode: string) => el("input", { inputmode, autocomplete: "off", size: 7, oninput: changed });
   const system = choice(
     [
       ["module", "module"],
       ["dp", "DP"],
     ],
     "module",
-    () => {
-      nameUnit();
-      changed();
-    },
+    changed,
   );
-  const isModule = () => system.value === "module";
-  const nameUnit = () => {
-    if (backlashField.firstChild) backlashField.firstChild.textContent = `Most backlash, ${isModule() ? "mm" : "in"}`;
-  };
-  nameUnit();
+  const controls = {
+    repair: typed("numeric"),
+    pitch: typed("decimal"),
+    by: system,
+    angle: typed("decimal"),
+    damaged: typed("text"),
+    backlash: typed("decimal"),
+  } as const;
+  const { repair, pitch, angle, damaged, backlash } = controls;
+  angle.value = "20";
   return {
     node: el(
       "div",
       { class: "row" },
-      field("Teeth", teeth),
+      field("Teeth", repair),
       field("Pitch", pitch),
       field("Pitch by", system),
-      field("Pressure angle, °", pressureAngle),
+      field("Pressure angle, °", angle),
       field("Damaged: 31-33, 40", damaged),
-      backlashField,
+      field("Most backlash, mm; by DP, in", backlash),
     ),
     gear() {
-      if ([teeth, pitch, damaged].some(({ value }) => value.trim() === "")) return null;
+      if ([repair, pitch, damaged].some(({ value }) => value.trim() === "")) return null;
+      const mmPerUnit = system.value === "dp" ? mmPerInch : 1;
       return {
-        teeth: wholeTyped(teeth.value, "teeth"),
+        teeth: wholeTyped(repair.value, "teeth"),
         pitch: numberTyped(pitch.value, "pitch"),
-        system: isModule() ? "module" : "dp",
-        pressureAngle: numberTyped(pressureAngle.value, "pressure angle"),
+        system: system.value === "dp" ? "dp" : "module",
+        pressureAngle: numberTyped(angle.value, "pressure angle"),
         damaged: numbersTyped(damaged.value, "damaged teeth"),
-        backlash: backlash.value.trim() === "" ? null : millimetres(numberTyped(backlash.value, "backlash"), isModule()),
+        // To the nanometre, so that a link can say it.
+        backlash: backlash.value.trim() === "" ? null : Number((numberTyped(backlash.value, "backlash") * mmPerUnit).toFixed(6)),
       };
     },
+    said: () => new URLSearchParams(Object.entries(controls).map(([name, { value }]): [string, string] => [name, value])),
+    fill(said) {
+      for (const [name, control] of Object.entries(controls)) control.value = said.get(name) ?? control.value;
+    },
   };
-}
-
-/** To the nanometre, so that a link can say it. */
-function millimetres(length: number, isMetric: boolean): number {
-  return isMetric ? length : Number((length * mmPerInch).toFixed(6));
 }

@@ -37,7 +37,10 @@ import { repairPlanned } from "./walk.ts";
 /** Plans the repair of a gear, in the order of the work. */
 export function repairView(desk: Desk): View {
   const answer = el("div", { class: "answer" });
-  const form = repairForm(tell);
+  const form = repairForm(() => {
+    tell();
+    history.replaceState(null, "", `#${form.said()}`);
+  });
 
   function tell() {
     try {
@@ -48,7 +51,14 @@ export function repairView(desk: Desk): View {
     }
   }
 
-  return { node: el("div", {}, el("h2", {}, "REPAIR A GEAR"), form.node, answer), show: tell };
+  return {
+    node: el("div", {}, el("h2", {}, "REPAIR A GEAR"), form.node, answer),
+    show(said) {
+      // Without a gear in the address, what was typed stays.
+      if (said.get("repair") !== "") form.fill(said);
+      tell();
+    },
+  };
 }
 
 function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Child {

@@ -1,11 +1,10 @@
 import { shortAngle } from "../../src/words/index.ts";
 import type { Desk } from "./desk.ts";
-import { el, fill } from "./el.ts";
-import { angleTyped } from "./find-place.ts";
+import { el } from "./el.ts";
 import type { Job } from "./job.ts";
 import { linkOf } from "./link.ts";
-import { numbersTyped, wholeTyped } from "./numbers-typed.ts";
-import { choice, disclosure, field, refusalOf } from "./pieces.ts";
+import { angleTyped, numbersTyped, wholeTyped } from "./numbers-typed.ts";
+import { choice, disclosure, field, form } from "./pieces.ts";
 import { walkOf } from "./walk.ts";
 
 /** Sets a job out otherwise: some teeth, another hole to start in, another zero of the scales. It begins anew. */
@@ -27,7 +26,6 @@ export function setOutPanel(job: Job, desk: Desk): HTMLElement {
     job.side,
     () => {},
   );
-  const refused = el("p", { class: "refused", role: "alert" });
 
   function begin() {
     const named = teeth.value.trim() === "" ? null : numbersTyped(teeth.value, "teeth");
@@ -42,22 +40,13 @@ export function setOutPanel(job: Job, desk: Desk): HTMLElement {
     location.hash = linkOf(walkOf(asked).job, desk.known);
   }
 
-  const form = el(
-    "form",
-    {
-      onsubmit: (event) => {
-        event.preventDefault();
-        try {
-          begin();
-        } catch (error) {
-          fill(refused, refusalOf(error));
-        }
-      },
-    },
-    work.kind === "divide" && field("Only these, in this order; empty for all", teeth),
-    el("div", { class: "row" }, field("Pin starts in hole", hole), field("Scales stand at", at), field("and from there", side)),
-    refused,
-    el("button", { type: "submit" }, "Begin anew, so set out"),
+  return disclosure(
+    "Set out otherwise",
+    form(
+      "Begin anew, so set out",
+      begin,
+      work.kind === "divide" && field("Only these, in this order; empty for all", teeth),
+      el("div", { class: "row" }, field("Pin starts in hole", hole), field("Scales stand at", at), field("and from there", side)),
+    ),
   );
-  return disclosure("Set out otherwise", form);
 }

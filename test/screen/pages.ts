@@ -2,7 +2,7 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { screenPage } from "../../booklet/index.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
 
@@ -15,23 +15,28 @@ export interface Opened {
   readonly errors: readonly string[];
 }
 
-/** Opens the screen edition of a head at a link. */
-export type Open = (head: Head, link?: string, options?: BrowserContextOptions) => Promise<Opened>;
+/** Opens the screen edition of a head at a link, on a phone that has kept nothing. */
+export type Open = (head: Head, link?: string) => Promise<Opened>;
 
-/** Opens pages from the file system, as a phone does. */
-export function opener(browser: Browser): Open {
+/** Opens pages from the file system, as a phone does; all in one page of the browser, since a new one takes long. */
+export async function opener(browser: Browser): Promise<Open> {
   const folder = mkdtempSync(join(tmpdir(), "screen-"));
-  return async (head, link = "", options = {}) => {
+  const context = await browser.newContext({ reducedMotion: "reduce", viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  let [requests, errors]: [string[], string[]] = [[], []];
+  page.on("request", (request) => requests.push(request.url()));
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
+  let opened = 0;
+  return async (head, link = "") => {
     const file = join(folder, `${head.id}.html`);
     writeFileSync(file, screenPage(head));
-    const url = pathToFileURL(file).href;
-    const context = await browser.newContext({ reducedMotion: "reduce", viewport: { width: 360, height: 740 }, ...options });
-    const page = await context.newPage();
-    page.setDefaultTimeout(5000);
-    const [requests, errors]: [string[], string[]] = [[], []];
-    page.on("request", (request) => requests.push(request.url()));
-    page.on("pageerror", (error) => errors.push(error.message));
-    page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
+    if (opened > 0) await page.evaluate("localStorage.clear()");
+    [requests, errors] = [[], []];
+    // Another address, or the browser would only go to another part of the page that is there.
+    opened += 1;
+    const url = `${pathToFileURL(file).href}?${opened}`;
     await page.goto(`${url}${link}`);
     return { page, url, requests, errors };
   };

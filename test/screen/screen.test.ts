@@ -1,7 +1,7 @@
 import { afterAll, describe } from "vitest";
+import { openBrowser } from "../../scripts/bench/browser.ts";
 import { accessLaws } from "./access-laws.ts";
 import { answerLaws } from "./answer-laws.ts";
-import { openBrowser } from "./browser.ts";
 import { headLaws } from "./head-laws.ts";
 import { jobLaws } from "./job-laws.ts";
 import { opener } from "./pages.ts";
@@ -11,9 +11,10 @@ import { repairLaws } from "./repair-laws.ts";
 const browser = await openBrowser();
 afterAll(() => browser?.close());
 
-describe.skipIf(browser === null)("the screen edition, in a browser", () => {
-  if (browser === null) return;
-  const open = opener(browser);
+const open = browser === null ? null : await opener(browser);
+
+describe.skipIf(open === null)("the screen edition, in a browser", () => {
+  if (open === null) return;
   describe("answers", () => answerLaws(open));
   describe("works through a job", () => jobLaws(open));
   describe("repairs a gear", () => repairLaws(open));

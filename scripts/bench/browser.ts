@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, rmSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { type Browser, chromium } from "playwright-core";
+import { dirname, join } from "node:path";
+import type { Browser } from "playwright-core";
+import { projectFile } from "./child.ts";
 
 /** Where the browser that comes as a package is unpacked. */
-const unpacked = fileURLToPath(new URL("../../node_modules/.cache/screen-browser", import.meta.url));
+const unpacked = join(dirname(projectFile("package.json")), "node_modules/.cache/screen-browser");
 
 const installed = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
@@ -26,12 +27,13 @@ export async function openBrowser(): Promise<Browser | null> {
   const found = installedBrowser() ?? (await packagedBrowser());
   if (found === null) {
     if (process.env.CI === "true") throw new Error("no browser runs here, neither an installed one nor the one of the package");
-    process.stderr.write("no browser runs here: the tests of the screen edition are skipped\n");
+    process.stderr.write("no browser runs here: what needs one is left out\n");
     return null;
   }
   const env = Object.fromEntries(
     Object.entries(found.env).flatMap(([name, value]) => (value === undefined ? [] : [[name, value]])),
   );
+  const { chromium } = await import("playwright-core");
   return chromium.launch({ executablePath: found.path, args: asRoot, env });
 }
 

@@ -1,3 +1,4 @@
+import { crankTyped } from "../booklet/screen/question.ts";
 import { countsFromAngle, type Head, parseAngle, type SetMove, whatMoveGives } from "../src/index.ts";
 import { countsByEyeItems, headLine, moveGivesItems } from "../src/words/index.ts";
 import { angleFromZero, fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
@@ -29,28 +30,14 @@ export function moveGives(move: string, head: Head, options: Options): More {
   return { data: { gives }, lines: [headLine(head), "", ...itemLines(moveGivesItems(set, gives, teeth))] };
 }
 
-const fraction = String.raw`(\d{1,6})\s*(?:/|of)\s*(\d{1,6})`;
-const movePattern = new RegExp(
-  String.raw`^(?:(\d{1,6})(?:\s*t(?:urns?)?)?(?=$|[\s+−-]))?\s*\+?\s*(?:${fraction})?\s*(?:([+−-])\s*${fraction})?$`,
-);
-
 function readMove(text: string): Omit<SetMove, "wormRatio"> {
-  const parts = movePattern.exec(text.trim());
-  if (!parts || text.trim() === "")
-    throw fault(
-      "unreadable",
-      "",
-      `"${text.slice(0, 40)}" is not a move; write turns and spaces such as "0 + 22/33", or "1 + 7/39 + 29/41" for a compound one`,
-    );
-  const [, turns = "0", spaces, circle, sign, then, second] = parts;
-  return {
-    turns: Number(turns),
-    spaces: Number(spaces ?? 0),
-    circle: circle === undefined ? null : Number(circle),
-    ...(sign !== undefined && {
-      second: { spaces: Number(then), circle: Number(second), direction: sign === "+" ? "with" : "against" } as const,
-    }),
-  };
+  const move = crankTyped(text);
+  if (move !== null) return move;
+  throw fault(
+    "unreadable",
+    "",
+    `"${text.slice(0, 40)}" is not a move; write turns and spaces such as "0 + 22/33", or "1 + 7/39 + 29/41" for a compound one`,
+  );
 }
 
 function readGears({ gears, plate }: Options): Pick<SetMove, "gears"> {

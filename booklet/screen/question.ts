@@ -17,7 +17,8 @@ export function questionTyped(typed: string): Question | null {
   if (text === "") return null;
   if (/^\d{1,8}$/.test(text)) return { kind: "target", target: { divisions: Number(text) } };
   const move = moveTyped(text);
-  if (move !== null) return { kind: "move", move };
+  // Turns alone are an angle of the work.
+  if (move !== null && (move.circle !== null || move.gears)) return { kind: "move", move };
   return { kind: "target", target: { angle: parseAngle(text) } };
 }
 
@@ -28,11 +29,19 @@ const movePattern = new RegExp(
 );
 const trainPattern = /^(.*?)[\s,;]*gears?\s*([\d*×x\s]+)(?:\/|to)([\d*×x\s]+?)\s*,?\s*(?:plate\s*)?(with|against)?$/i;
 
-/** Reads a move: `0 + 22/33`, `1 + 7/39 + 29/41`, `0 + 5/15 gears 56/24 against`; null where it is none. */
-export function moveTyped(text: string): MoveTyped | null {
+/** Reads a move with its gears: `0 + 5/15 gears 56/24 against`; null where it is none. */
+function moveTyped(text: string): MoveTyped | null {
   const train = trainPattern.exec(text);
-  const [, turns = "0", spaces, circle, sign, then, second] = movePattern.exec((train?.[1] ?? text).trim()) ?? [];
-  if (spaces === undefined && (train === null || turns === "0")) return null;
+  if (train === null) return crankTyped(text);
+  const crank = crankTyped(train[1] ?? "");
+  return crank && { ...crank, gears: gearsTyped(train[2] ?? "", train[3] ?? "", train[4]?.toLowerCase()) };
+}
+
+/** Reads a move without gears: `0 + 22/33`, `1 + 7/39 + 29/41`, `2 turns`; null where it is none. */
+export function crankTyped(text: string): MoveTyped | null {
+  const parts = movePattern.exec(text.trim());
+  if (parts === null || parts[0] === "") return null;
+  const [, turns = "0", spaces, circle, sign, then, second] = parts;
   return {
     turns: Number(turns),
     spaces: Number(spaces ?? 0),
@@ -40,7 +49,6 @@ export function moveTyped(text: string): MoveTyped | null {
     ...(sign !== undefined && {
       second: { spaces: Number(then), circle: Number(second), direction: sign === "+" ? "with" : "against" } as const,
     }),
-    ...(train !== null && { gears: gearsTyped(train[2] ?? "", train[3] ?? "", train[4]?.toLowerCase()) }),
   };
 }
 

@@ -50,7 +50,11 @@ const read = (link: string) => jobOf(new URLSearchParams(link.slice(1)), readyHe
 
 describe("the link of a job", () => {
   it("says the whole job", () => {
-    fc.assert(fc.property(job, (each) => expect(read(linkOf(each, readyHeads))).toEqual(each)));
+    fc.assert(
+      fc.property(job, (each) => {
+        expect(read(linkOf(each, readyHeads))).toEqual(each);
+      }),
+    );
   });
 
   it("ends with the place, so that links of one job differ in nothing else", () => {

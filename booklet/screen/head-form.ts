@@ -53,6 +53,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       node: el("div", { class: "row" }, named.node, circles.node, drop),
       name: named.read,
       circles: circles.read,
+      plate,
     };
     plates.push(row);
     list.append(row.node);
@@ -82,7 +83,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       id: name.read() === head.name ? head.id : undefined,
       name: name.read(),
       wormRatio: ratio.read(),
-      plates: plates.map((row) => ({ name: row.name(), ...facesTyped(row.circles()) })),
+      plates: plates.map(({ name, circles, plate }) => ({ name: name(), ...facesTyped(circles(), plate) })),
       rearPin: rear.checked,
       gears: numbersOf(gears.read()),
       idlers: idlers.read() === "" ? null : numbersOf(idlers.read()),
@@ -99,6 +100,8 @@ interface PlateRow {
   readonly node: HTMLElement;
   readonly name: () => string;
   readonly circles: () => string;
+  /** As it was before it was edited. */
+  readonly plate: Plate;
 }
 
 /** Each fault goes to the field whose place it is in, the closest one first. */
@@ -127,7 +130,9 @@ function circlesWritten({ faces }: Plate): string {
   return faces.map(({ circles }) => circles.join(" ")).join(" / ");
 }
 
-function facesTyped(text: string): object {
+/** What stands as it was keeps what the form does not show of it. */
+function facesTyped(text: string, plate: Plate): object {
+  if (text === circlesWritten(plate)) return { faces: plate.faces };
   const [front = "", ...others] = text.split("/");
   if (others.length === 0) return { circles: numbersOf(front) };
   const names = ["front", "back"];

@@ -4,7 +4,7 @@ import type { Desk, View } from "./desk.ts";
 import { el, fill } from "./el.ts";
 import { headForm } from "./head-form.ts";
 import { fingerprint } from "./heads.ts";
-import { button, choice, disclosure, field } from "./pieces.ts";
+import { button, choice, field } from "./pieces.ts";
 
 /** Chooses the head that answers, or describes another. */
 export function headView(desk: Desk, taken: () => void): View {
@@ -55,38 +55,7 @@ function editor(head: Head, take: (head: Head) => void): HTMLElement {
   }
 
   check();
-  return el(
-    "div",
-    {},
-    form.node,
-    elsewhere,
-    el("p", { class: "row" }, use, save),
-    disclosure("Open a head file", fileField(take)),
-  );
-}
-
-function fileField(take: (head: Head) => void): HTMLElement {
-  const refused = el("p", { class: "refused", role: "alert" });
-  const input = el("input", {
-    type: "file",
-    accept: ".json,application/json",
-    onchange: async () => {
-      const [file] = input.files ?? [];
-      if (file === undefined) return;
-      try {
-        const checked = checkHead(JSON.parse(await file.text()));
-        if (checked.ok) take(checked.head);
-        else
-          fill(
-            refused,
-            checked.faults.map(({ place, problem }) => el("span", {}, `${place}: ${problem}. `)),
-          );
-      } catch {
-        fill(refused, "The file is no JSON; open a head file such as this page saves.");
-      }
-    },
-  });
-  return el("div", {}, field("File", input), refused);
+  return el("div", {}, form.node, elsewhere, el("p", { class: "row" }, use, save));
 }
 
 function saveFile(head: Head): void {

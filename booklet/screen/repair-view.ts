@@ -67,7 +67,7 @@ function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Chil
   const length = lengthsIn(typed.system === "dp" ? "in" : "mm");
   return [
     el("h3", {}, `${teethInRuns(repair.plan.damaged)} of ${gearInShort(gear)}`),
-    teethDrawing(gear, repair.plan),
+    teethDrawing(repair.plan),
     el("p", { class: "note" }, numbering),
     settingPart(repaired, typed, length, head, desk),
     part("Before any heat", itemList(heatCautions)),

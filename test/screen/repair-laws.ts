@@ -21,7 +21,7 @@ export function repairLaws(open: Open): void {
     const said = (await page.locator(".answer dd").allTextContents()).join("\n");
     for (const { what, limits } of checksInWords(gear, repair, lengthsIn(system === "dp" ? "in" : "mm")))
       expect(said).toContain(`${what}: ${limits}`);
-    expect(await page.getAttribute(".teeth", "aria-label")).toContain("teeth 31–33 built up, the start space 29");
+    expect(await page.getAttribute(".answer svg", "aria-label")).toContain("teeth 31–33 built up, the start space 29");
     await button(page, "Work through it").click();
     for (const { purpose, toothSpace } of moves) {
       expect(await page.textContent(".at h3")).toBe(`${purposeWords[purpose]} space ${toothSpace}`.toUpperCase());

@@ -127,7 +127,7 @@ function workThrough(begun: Walk, linkSays: number | null, desk: Desk): readonly
     findPanel(() => walk, jump),
     ticks.node,
     setUpPanel(walk),
-    setOutPanel(walk.job, desk),
+    setOutPanel(walk, desk),
     linkPanel(() => linkOf(walk.job, desk.known)),
   ];
 }

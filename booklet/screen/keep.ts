@@ -1,4 +1,4 @@
-/** What the browser keeps between one time and the next; where it keeps nothing, the page does without. */
+/** What the browser keeps between one time and the next; where it keeps nothing, the page does while it is open. */
 export interface Keep {
   read(name: string): unknown;
   write(name: string, value: unknown): void;
@@ -10,9 +10,11 @@ export interface Keep {
  * @param owner - Whose it is: pages for other heads may share the storage of a browser, and must not take over each other's.
  */
 export function keepFor(owner: string): Keep {
+  const unkept = new Map<string, unknown>();
   const keyOf = (name: string) => `turns-and-holes ${owner} ${name}`;
   return {
     read(name) {
+      if (unkept.has(name)) return unkept.get(name);
       try {
         return JSON.parse(localStorage.getItem(keyOf(name)) ?? "null");
       } catch {
@@ -23,7 +25,8 @@ export function keepFor(owner: string): Keep {
       try {
         localStorage.setItem(keyOf(name), JSON.stringify(value));
       } catch {
-        // Storage is full or forbidden: the place stands in the link all the same.
+        // Storage is full or forbidden.
+        unkept.set(name, value);
       }
     },
   };

@@ -5,10 +5,10 @@ import type { Job } from "./job.ts";
 import { linkOf } from "./link.ts";
 import { angleTyped, numbersTyped, wholeTyped } from "./numbers-typed.ts";
 import { choice, disclosure, field, form } from "./pieces.ts";
-import { walkOf } from "./walk.ts";
+import { type Walk, walkOf } from "./walk.ts";
 
 /** Sets a job out otherwise: some teeth, another hole to start in, another zero of the scales. It begins anew. */
-export function setOutPanel(job: Job, desk: Desk): HTMLElement {
+export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
   const { work } = job;
   const typed = (value: string) => {
     const input = el("input", { autocomplete: "off", size: 9 });
@@ -31,6 +31,8 @@ export function setOutPanel(job: Job, desk: Desk): HTMLElement {
     const named = teeth.value.trim() === "" ? null : numbersTyped(teeth.value, "teeth");
     const asked: Job = {
       ...job,
+      // Of near ways another may be the best for the teeth named.
+      way: plan.exact ? job.way : null,
       work: work.kind === "divide" ? { ...work, teeth: named } : work,
       startHole: wholeTyped(hole.value, "start hole"),
       startAngle: angleTyped(at.value),

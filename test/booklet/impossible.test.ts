@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, revolutions, type UnprovedSetting } from "../../src/index.ts";
-import { add, holes, type Turns, times, turnsOf } from "../support/bench.ts";
+import { add, times, turnsOf } from "../support/bench.ts";
 import { canBeSetUp, workPerMove } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
 import { linesOf, piecesOf } from "./read-pdf.ts";

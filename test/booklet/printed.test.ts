@@ -17,14 +17,21 @@ describe("the printed books of the ready heads, and their screen editions", () =
     expect(there.sort()).toEqual(readyHeads.flatMap(({ id }) => [`${id}.pdf`, `${id}.html`]).sort());
   });
 
+  const digestOf = (name: string) =>
+    createHash("sha256")
+      .update(readFileSync(new URL(name, folder)))
+      .digest("hex");
+
   it.each(readyHeads.map((head) => [head.id, head] as const))("%s: is what the code makes", async (id, head) => {
-    const digestOf = (name: string) =>
-      createHash("sha256")
-        .update(readFileSync(new URL(name, folder)))
-        .digest("hex");
-    expect({ pages: await bookletDigest(head), file: digestOf(`${id}.pdf`), screen: digestOf(`${id}.html`) }).toEqual(
-      digests[id],
-    );
-    expect(readFileSync(new URL(`${id}.html`, folder), "utf8") === screenPage(head)).toBe(true);
+    const { pages, file } = digests[id] ?? {};
+    expect({ pages: await bookletDigest(head), file: digestOf(`${id}.pdf`) }).toEqual({ pages, file });
   });
+
+  it.each(readyHeads.map((head) => [head.id, head] as const))(
+    "%s: its page for the screen is what the code makes",
+    (id, head) => {
+      expect(digestOf(`${id}.html`)).toBe(digests[id]?.screen);
+      expect(readFileSync(new URL(`${id}.html`, folder), "utf8") === screenPage(head)).toBe(true);
+    },
+  );
 });

@@ -1,9 +1,13 @@
 import { createHash } from "node:crypto";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { screenPage } from "../../booklet/index.ts";
 import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
+import { run } from "../support/command.ts";
 import { headSpec } from "./heads.ts";
 
 const [usual] = readyHeads as readonly [Head];
@@ -14,6 +18,27 @@ const inside = (text: string, tag: string) =>
 
 /** The most bytes that the page may have, packed as a server sends it. */
 const mostPacked = 60_000;
+
+describe("the screen edition by the command", () => {
+  const folder = mkdtempSync(join(tmpdir(), "screen-"));
+
+  it("is written like a book, over one of its own, and over nothing else", async () => {
+    const words = ["booklet", "--head", usual.id, "--as", "screen"];
+    expect(await run(words, folder)).toMatchObject({ code: 0, stdout: `turns-and-holes-${usual.id}-screen.html\n` });
+    expect(readFileSync(join(folder, `turns-and-holes-${usual.id}-screen.html`), "utf8")).toBe(page);
+    expect((await run(words, folder)).code).toBe(0);
+    writeFileSync(join(folder, "mine.html"), "<!doctype html><title>Mine</title>");
+    const refused = await run([...words, "--out", "mine.html"], folder);
+    expect(refused.code).toBe(2);
+    expect(refused.stderr).toContain("is not a book of this program");
+  });
+
+  it("refuses what is of paper alone", async () => {
+    const { code, stderr } = await run(["booklet", "--as", "screen", "--to", "50", "--paper", "a5"], folder);
+    expect(code).toBe(2);
+    expect(stderr).toMatch(/--paper: has no effect on a page for the screen.*--to: has no effect/);
+  });
+});
 
 describe("the screen edition as a file", () => {
   it.each(readyHeads.map((head) => [head.id, head] as const))("%s: 60 kB packed at most", (_, head) => {

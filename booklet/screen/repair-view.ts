@@ -4,7 +4,6 @@ import {
   blankItems,
   cautionItems,
   checkItems,
-  cutterItems,
   cuttingCautions,
   errorAtPitch,
   gearInShort,
@@ -16,7 +15,6 @@ import {
   numbering,
   provingWords,
   purposeWords,
-  sawItems,
   startWords,
   teethInRuns,
   thinItems,
@@ -71,10 +69,7 @@ function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Chil
     el("p", { class: "note" }, numbering),
     settingPart(repaired, typed, length, head, desk),
     part("Before any heat", itemList(heatCautions)),
-    part(
-      "Blank, saw and cutter",
-      itemList([...blankItems(repair, length), ...sawItems(repair, length, false), ...cutterItems(gear)]),
-    ),
+    part("The blank", itemList(blankItems(repair, length))),
     part("Check each rebuilt tooth", itemList([...checkItems(gear, repair, length), ...thinItems(repair, length), withTheMate])),
     repair.warnings.length > 0 && itemList(repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) }))),
   ];

@@ -10,7 +10,7 @@ function lend(owner: object, methods: object): void {
   }
 }
 
-lend(Object, { hasOwn: (owner: object, key: PropertyKey) => Object.hasOwn(owner, key) });
+lend(Object, { hasOwn: (owner: object, key: PropertyKey) => Object.getOwnPropertyDescriptor(owner, key) !== undefined });
 lend(Array.prototype, {
   at(this: List, index: number) {
     return this[index < 0 ? this.length + index : index];

@@ -1,4 +1,5 @@
 import type { Book } from "./content/blocks.ts";
+import { withNotes } from "./content/notes-part.ts";
 import { hasTemplates } from "./content/plate-check-part.ts";
 import type { Bookmark, Canvas } from "./draw/canvas.ts";
 import { drawCutOut } from "./draw/cut-out.ts";
@@ -25,17 +26,28 @@ export type PdfBytes = ReturnType<Uint8ArrayConstructor["from"]>;
 
 /** Sets a book, draws its pages and puts them on paper. */
 export async function printed(formedBook: FormedBook, { created, onProgress, tagged }: Printing): Promise<PdfBytes> {
-  const { book, paper } = formedBook;
+  const { paper } = formedBook;
   const shop = await openPrintShop();
   onProgress("setting the pages");
-  const set = setInPages(book, paper, shop.measure);
+  const { book, set } = filled(formedBook, (each) => setInPages(each, paper, shop.measure));
   onProgress(`drawing ${set.headwords.length} pages`);
   const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
   if (hasTemplates(book)) canvas.printTrue();
-  put(canvas, formedBook, set);
+  put(canvas, { ...formedBook, book }, set);
   // Of their own: what pdfkit hands out is a view on what it shares with other files.
   return new Uint8Array(await canvas.end());
 }
+
+/** Of a folded book four pages are one sheet: what that leaves blank is ruled, to write on. */
+function filled({ book, put: how }: FormedBook, setOf: (book: Book) => SetBook): { readonly book: Book; readonly set: SetBook } {
+  const set = setOf(book);
+  const blank = how === "folded" ? (pagesToSheet - (set.headwords.length % pagesToSheet)) % pagesToSheet : 0;
+  if (blank === 0) return { book, set };
+  const ruled = withNotes(book, blank);
+  return { book: ruled, set: setOf(ruled) };
+}
+
+const pagesToSheet = 4;
 
 function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook): void {
   switch (how) {

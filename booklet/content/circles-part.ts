@@ -17,7 +17,7 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
     blocks: [
       {
         kind: "paragraph",
-        text: "Each count with its move, turns + spaces, on the circle named. Stop pin in, no gears; the arms enclose one hole more than the spaces.",
+        text: "Each count with its move, turns + spaces, on the circle named before it, or any. Stop pin in, no gears; the arms enclose one hole more than the spaces.",
       },
       ...wholeTurns(counts, linked),
       ...faces.flatMap((face): readonly Block[] => {
@@ -40,7 +40,7 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
 /** Counts that any circle does, its pin always in the hole it started from. */
 function wholeTurns(counts: readonly HeadCount[], linked: boolean): readonly Block[] {
   const items = entries(counts, linked, ({ circle }) => circle === null);
-  return items.length === 0 ? [] : [{ kind: "columns", lead: "any circle", items }];
+  return items.length === 0 ? [] : [{ kind: "columns", lead: "any", items }];
 }
 
 function entries(

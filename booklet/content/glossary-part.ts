@@ -1,10 +1,11 @@
 import type { Part } from "./blocks.ts";
+import { notes } from "./notes-part.ts";
 import type { Desk } from "./parts.ts";
 import { type SaidOf, saidOf } from "./what-it-has.ts";
 
 /** The words of the trade, British and American. */
 export function glossaryPart({ head }: Desk): Part {
-  return { id: "glossary", title: "Words", joins: true, blocks: [{ kind: "list", items: saidOf(head, words) }] };
+  return { id: "glossary", title: "Words", joins: true, blocks: [{ kind: "list", items: saidOf(head, words) }, notes] };
 }
 
 interface Word extends SaidOf {

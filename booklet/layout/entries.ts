@@ -28,7 +28,7 @@ interface Grid {
 const usualEntry = ["000", "00 + 00"];
 
 /** In parts of the size of the type: room for what the entries are of, where it stands before them. */
-const leadWidth = 4.2;
+const leadWidth = 2.6;
 
 /** Sets entries side by side, in as many columns as fit, read across; their heading is said again on each page. */
 export function entriesGalley(block: ColumnsBlock, width: number, paper: Paper, measure: Measure): Galley {
@@ -46,15 +46,16 @@ export function entriesGalley(block: ColumnsBlock, width: number, paper: Paper, 
 function gridFor({ items, lead }: ColumnsBlock, width: number, paper: Paper, measure: Measure): Grid {
   const styles = lead === undefined ? looked(paper.note + 0.5) : set(paper.table);
   const size = styles[0]?.size ?? paper.note;
-  const gap = size * 0.5;
+  const gap = size * (lead === undefined ? 0.5 : 0.36);
+  const apart = size * (lead === undefined ? 1 : 0.75);
   const least = lead === undefined ? [] : usualEntry;
   const widths = styles.map((style, part) =>
     Math.max(...[least[part] ?? "", ...items.map(({ parts }) => parts[part] ?? "")].map((text) => measure(text, style))),
   );
   const entry = widths.reduce((sum, each) => sum + each + gap, 0);
   const indent = lead === undefined ? 0 : size * leadWidth;
-  const inside = width - indent + size;
-  const perRow = Math.max(1, Math.floor(inside / (entry + size)));
+  const inside = width - indent + apart;
+  const perRow = Math.max(1, Math.floor(inside / (entry + apart)));
   return { styles, widths, gap, entry, pitch: inside / perRow, perRow, height: size * 1.45, indent };
 }
 

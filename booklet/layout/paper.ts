@@ -36,9 +36,9 @@ export const open: Closeness = { line: 1.35, row: 1.42, gap: 1, drawing: 1 };
 
 /** Ever closer, for what would otherwise run over to a page of a few lines; our own choice. */
 export const closer: readonly Closeness[] = [
-  { line: 1.35, row: 1.42, gap: 0.7, drawing: 0.92 },
-  { line: 1.3, row: 1.4, gap: 0.6, drawing: 0.84 },
-  { line: 1.26, row: 1.36, gap: 0.5, drawing: 0.76 },
+  { line: 1.35, row: 1.33, gap: 0.7, drawing: 0.92 },
+  { line: 1.3, row: 1.33, gap: 0.6, drawing: 0.84 },
+  { line: 1.26, row: 1.33, gap: 0.5, drawing: 0.76 },
   { line: 1.22, row: 1.32, gap: 0.4, drawing: 0.68 },
   { line: 1.2, row: 1.28, gap: 0.3, drawing: 0.6 },
 ];

@@ -12,7 +12,7 @@ const fullSheet = {
   table: 12,
   leastTable: 12,
   note: 8.5,
-  closeness: open,
+  closeness: { ...open, row: 1.33 },
 };
 const halfSheet = {
   mirrored: true,

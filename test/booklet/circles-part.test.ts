@@ -26,7 +26,7 @@ function printedOn(lines: readonly string[]): readonly Printed[] {
     const pieces = line.split("|");
     const lead = pieces.length % 2 === 1 && pieces.length > 1 ? pieces.shift() : undefined;
     if (!pieces.every((piece, index) => (index % 2 === 0 ? /^\d+$/ : /^\d+ \+ \d+$/).test(piece)) || pieces.length < 2) continue;
-    if (lead !== undefined) circle = lead === "any circle" ? null : Number(lead);
+    if (lead !== undefined) circle = lead === "any" ? null : Number(lead);
     for (let at = 0; at < pieces.length; at += 2) {
       const [turns = 0, spaces = 0] = (pieces[at + 1] ?? "").split(" + ").map(Number);
       found.push({ plate, circle, divisions: Number(pieces[at]), turns, spaces });

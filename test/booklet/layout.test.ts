@@ -149,6 +149,15 @@ describe("laws of the page", () => {
     }
   });
 
+  it("the usual book is at most 30 pages of A4, and less than three of them are white", () => {
+    const paper = paperNamed("a4");
+    const pages = bookPages(readyHeads[0] as Head, paper, { from: 2, to: 400 });
+    const white = pages.map((page, index) => whiteOn(page, index + 1, paper));
+    expect(pages.length).toBeLessThanOrEqual(30);
+    expect(Math.max(...white)).toBeLessThan(0.9);
+    expect(white.reduce((sum, each) => sum + each, 0)).toBeLessThan(3);
+  });
+
   it("keeps apart the figures that count spaces where the arms stand close together", () => {
     const head = defineHead({ wormRatio: 2642, plates: [{ name: "A", circles: [2, 377] }] });
     const paper = paperNamed("a4");
@@ -202,6 +211,16 @@ describe("laws of the page", () => {
     expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(14);
   });
 });
+
+/** The part of a page under all that stands on it. */
+function whiteOn({ marks }: Page, number: number, paper: Paper): number {
+  const { top, bottom } = insideFurniture(frameOf(paper, number), paper);
+  const deepest = [...flattened(marks)].flatMap((mark) => {
+    const box = boxOf(mark);
+    return box !== null && box[1] > top - slack && box[3] < bottom + slack ? [box[3]] : [];
+  });
+  return (bottom - Math.max(top, ...deepest)) / (bottom - top);
+}
 
 /** How many sheets bear this title. */
 function titled(pages: readonly Page[], title: string): number {

@@ -47,8 +47,8 @@ The book
                       ${partIds.slice(0, 6).join(", ")},
                       ${partIds.slice(6, 11).join(", ")},
                       ${partIds.slice(11).join(", ")}
-  --degrees LIST      degree tables, every position by dial and ring: 7,11,127
-                      or 30-36
+  --degrees LIST      every position of these counts, by dial and ring or the
+                      nearest holes: 7,11,127 or 30-36
   --inches            chords of the plate check in inches
 
 A job sheet instead: --job COUNT or ANGLE

@@ -31,7 +31,7 @@ export interface Contents {
   readonly from: number;
   readonly to: number;
   readonly parts: readonly PartId[];
-  /** Counts with a degree table each; null leaves it to the head. */
+  /** Counts with a table of every position each; null leaves it to the head. */
   readonly degreeTables: readonly number[] | null;
   /** Whether lengths stand in inches; left out, in millimetres. */
   readonly inches?: boolean;

@@ -34,7 +34,7 @@ export interface Desk {
   readonly counts: readonly HeadCount[];
   /** The parts that the book will have; a part points only to those. */
   readonly included: ReadonlySet<string>;
-  /** Counts that are to have a degree table each; null where none were named. */
+  /** Counts that are to have a table of every position each; null where none were named. */
   readonly degreeTables: readonly number[] | null;
   /** Whether lengths stand in inches; left out, in millimetres. */
   readonly inches?: boolean;

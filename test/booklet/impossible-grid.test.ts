@@ -60,3 +60,15 @@ describe("a head with one plate on a ratio of 5, which does few counts", async (
     );
   });
 });
+
+/** No move of its few holes comes near, and its ring does. */
+const ringAlone = defineHead({ wormRatio: 1, plates: [{ name: "1", circles: [2] }], ring: { marksPerTurn: 360 } });
+
+it("in full rows, too, a ring that has a mark for every position is said to be exact, and no near move is spoken of", async () => {
+  const pages = await piecesOf(await bookletPdf(ringAlone, { parts: ["impossible"], from: 50, to: 100 }));
+  const lines = pages.flatMap(linesOf);
+  expect(lines.join(" ")).toMatch(/each set by itself from one zero/);
+  expect(lines.join(" ")).not.toMatch(/near move/);
+  const exact = lines.filter((line) => /\|exact\|/.test(line)).map((line) => Number.parseInt(line, 10));
+  expect(exact).toEqual([60, 72, 90]);
+});

@@ -45,7 +45,8 @@ function* putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonl
     yield page.turn();
   }
   for (const each of turns ? galley.head : before) page.put(each);
-  page.put(slug);
+  // What is larger than a whole page, too, gives way to the largest of its smaller ones that is not.
+  page.put([slug, ...(slug.smaller ?? [])].find(({ height }) => height <= page.room()) ?? slug);
 }
 
 /** Under columns, in points. */

@@ -11,6 +11,7 @@ import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
+import { ready } from "../support/ready.ts";
 import { headSpec } from "./heads.ts";
 
 const { measure } = await openPrintShop();
@@ -193,19 +194,23 @@ describe("laws of the page", () => {
 
   // 7.6 pt is 16 minutes of arc at 40 cm, a book in the hand, and 10 pt is 20; 12 pt is 16 at 60 cm, a
   // book that lies by the machine; 14 pt more than that at 70 cm, a sheet on the wall.
-  const leastInBook = { a4: 12, letter: 12, a5: 10, "half-letter": 10 } as const;
-  it.each(Object.entries(leastInBook))("%s: what the hand sets is never smaller than %i points", (name, least) => {
-    for (const head of readyHeads)
-      expect(leastSet(bookPages(head, paperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(least);
-  });
-
-  it.each(paperNames)("%s: heads of columns are never smaller than a note", (name) => {
-    const paper = paperNamed(name);
-    for (const head of readyHeads) {
-      const texts = bookPages(head, paper, { from: 2, to: 60 }).flatMap(({ marks }) => tableTexts(marks));
-      expect(Math.min(...texts.map(({ size }) => size))).toBeGreaterThanOrEqual(paper.note);
-    }
-  });
+  const leastInBook = [
+    ["a4", 12, "ratio-40-plates-15-49"],
+    ["letter", 12, "ratio-40-plates-15-49-ungeared"],
+    ["a5", 10, "ratio-40-faces-24-66"],
+    ["half-letter", 10, "ratio-90-dial"],
+    ["a4", 12, "ratio-72-table-15-49"],
+    ["half-letter", 10, "ratio-40-plates-15-49"],
+  ] as const;
+  it.each(leastInBook)(
+    "%s: what the hand sets is never smaller than %i points, nor a column's head than a note: %s",
+    (name, least, id) => {
+      const pages = bookPages(ready(id), paperNamed(name), { from: 2, to: 400 });
+      expect(leastSet(pages)).toBeGreaterThanOrEqual(least);
+      const sizes = pages.flatMap(({ marks }) => tableTexts(marks)).map(({ size }) => size);
+      expect(Math.min(...sizes)).toBeGreaterThanOrEqual(paperNamed(name).note);
+    },
+  );
 
   it.each(wallPaperNames)("%s: nor on the wall than can be read at 70 cm", (name) => {
     expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(14);

@@ -104,7 +104,7 @@ describe("refused in one sentence, with nothing written", () => {
     ["a last count that is no number", ["--to", "many"], /"many" is not a count for a book/],
     ["counts upside down", ["--from", "20", "--to", "10"], /10 is below 20/],
     ["a part there is none of", ["--parts", "recipes"], /no part recipes/],
-    ["a form there is none of", ["--as", "poster"], /no form "poster"; the forms are pages, booklet, wall and drawings/],
+    ["a form there is none of", ["--as", "scroll"], /no form "scroll"; the forms are pages, large, booklet, wall, poster, card/],
     ["too many degree tables", ["--degrees", "2-400"], /too many counts/],
     ["degree tables of no count", ["--degrees", "9-7"], /"9-7" is not a run of numbers/],
     ["a job of 1", ["--job", "1"], /"1" is not a count/],

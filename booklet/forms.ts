@@ -38,7 +38,7 @@ export interface BookletOptions {
   readonly to?: number | undefined;
   /** The parts it is to have; left out, all that this head has something for. */
   readonly parts?: readonly PartId[] | undefined;
-  /** Counts to have a degree table each, every position by dial and ring; left out, on a head without plates those to 60 that nothing closes. */
+  /** Counts to have a table of every position each; left out, on a head without plates those to 60, on others those to 60 that nothing closes. */
   readonly degreeTables?: readonly number[] | undefined;
   /** Whether lengths to measure stand in inches; left out, in millimetres. */
   readonly inches?: boolean | undefined;

@@ -3,8 +3,9 @@ import { arcUpTo } from "../../src/words/index.ts";
 import type { Row } from "./blocks.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
+import { sectionWords } from "./sections.ts";
 import type { SeriesBlock } from "./series-block.ts";
-import { nothing } from "./setting-cells.ts";
+import { countColumns, nothing } from "./setting-cells.ts";
 import { anchorOf } from "./words.ts";
 
 /** Fewer than this make a page or two in full. */
@@ -27,7 +28,7 @@ export function impossibleGrid(counts: readonly CountNotPossible[], onRing: Read
     summary: "Counts that cannot be done",
     toKnow: "",
     columns: [
-      { head: "Count", align: "right", strong: true },
+      ...countColumns,
       { head: "nearest\ndone", align: "right", size: "fine" },
       { head: "off by", align: "right", size: "fine" },
       { head: "by", align: "right", size: "fine" },
@@ -47,6 +48,7 @@ function gridRow({ divisions, answer: { near, nearestCounts } }: CountNotPossibl
     anchor: anchorOf("impossible", divisions),
     cells: [
       { text: String(divisions) },
+      { text: sectionWords.impossible.mark, reversed: true },
       { text: nearestCounts.length === 0 ? nothing : nearestCounts.join(", ") },
       { text: size ?? nothing },
       { text: by ?? nothing },

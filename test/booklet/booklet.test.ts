@@ -33,11 +33,15 @@ const none = { open: [], arms: [], missing: [], impossible: [], twice: [] };
 const all = { from: 2, to: 400 };
 
 describe("the book, read back from the page", () => {
-  // The very files that are handed on; that they are what the code makes is tested beside them.
-  it.each(readyHeads.map((head) => [head.id, head] as const))("%s: every row of the printed book closes", async (id, head) => {
-    const file = readFileSync(new URL(`../../booklet/printed/${id}.pdf`, import.meta.url));
-    expect(faults(await piecesOf(file), head, all)).toEqual(none);
-  });
+  // The very files that are handed on; that they are what the code makes is tested beside them. Books of
+  // readings have no such rows: theirs are set by hand in a test of their own.
+  it.each(readyHeads.filter(({ plates }) => plates.length > 0).map((head) => [head.id, head] as const))(
+    "%s: every row of the printed book closes",
+    async (id, head) => {
+      const file = readFileSync(new URL(`../../booklet/printed/${id}.pdf`, import.meta.url));
+      expect(faults(await piecesOf(file), head, all)).toEqual(none);
+    },
+  );
 
   it.each([secondHand, halfTurn].map((head) => [head.id, head] as const))("%s: every row closes", async (_, head) => {
     expect(faults(await piecesOf(await bookletPdf(head)), head, all)).toEqual(none);

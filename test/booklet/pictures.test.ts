@@ -101,7 +101,8 @@ function typeOf(mark: Mark): string | null {
 
 /** A band by its look, as that of a reversed mark; a shape, as an arm, by itself. */
 function lookOf(mark: Mark): string | null {
-  if (mark.kind === "band") return `${mark.grey} ${mark.width}`;
+  // White behind a figure is seen only where something lies under it.
+  if (mark.kind === "band") return mark.grey === 1 ? null : `${mark.grey} ${mark.width}`;
   return mark.kind === "shape" ? mark.path : null;
 }
 

@@ -18,10 +18,7 @@ const mark = "[SGCDH×]";
 
 /** The row of a count, and no row that points elsewhere. */
 function rowOf(count: string | number, letter: string): RegExp {
-  const row = String.raw`^${count}\|${letter}\|(?!.*(?:: page \d|not in this print))`;
-  // Where most counts are not possible, several stand side by side: the nearest that are, the error, and by what.
-  const close = String.raw`(?:^|\|)${count}\|(?:\d+(?:, \d+)*|–)\|[^|]+\|(?:move|hole|dial|ring|–)(?:\||$)`;
-  return new RegExp(letter.includes("×") ? `${row}|${close}` : row);
+  return new RegExp(String.raw`(?:^|\|)${count}\|${letter}\|(?!.*(?:: page \d|not in this print))`);
 }
 
 /** The row of a count among readings, where several stand side by side: turns, dial, ring, error. */

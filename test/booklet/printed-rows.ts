@@ -50,27 +50,18 @@ const plateUnder = new RegExp(
 export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: Ratio, head: Head): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
   let several = false;
-  for (const line of pages.flatMap((page) => withWholeNotes(withLineUnder(linesOf(page)), head))) {
+  for (const line of pages.flatMap((page) => withWholeNotes(withLineUnder(linesOf(page).flatMap(sideBySide)), head))) {
     if (line.startsWith("Count|")) several = line.includes("|a move|");
     const row = readRow(line, several, wormRatio, head);
     if (row) rows.push(row);
-    else if (inGrid.test(line)) rows.push(...gridRows(line));
     else if (line.startsWith("spaces also ")) rows.push(...otherCircles(line, rows.at(-1), head));
   }
   return rows;
 }
 
-/** `146|136, 152|49.2″|move`, several in a line: counts that are told close together, since most are not possible. */
-const entry = String.raw`(\d+)\|(?:\d+(?:, \d+)*|–)\|[^|]+\|(?:move|hole|dial|ring|–)`;
-const inGrid = new RegExp(String.raw`^(?:${entry}(?:\||$))+$`);
-
-function gridRows(line: string): readonly PrintedRow[] {
-  return [...line.matchAll(new RegExp(entry, "g"))].map(([, count]) => ({
-    divisions: Number(count),
-    mark: "×",
-    setting: null,
-    rest: "",
-  }));
+/** Counts that are not possible may stand several on a line, each with its mark. */
+function sideBySide(line: string): readonly string[] {
+  return line.split(/\|(?=\d+\|×\|)/);
 }
 
 /** Puts the small line under a row at its end. */

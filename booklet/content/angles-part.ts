@@ -11,10 +11,11 @@ import {
 } from "../../src/index.ts";
 import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { arcUpTo, counted, listed, shortAngle } from "../../src/words/index.ts";
-import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { Desk } from "./parts.ts";
 import { nothing } from "./setting-cells.ts";
+import type { Cell, Column, Row } from "./table-block.ts";
 import { degreesPerTurn, plateOf } from "./words.ts";
 
 const minutesPerTurn = 21_600n;

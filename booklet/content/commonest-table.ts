@@ -1,10 +1,10 @@
 import type { Head } from "../../src/index.ts";
-import type { Cell, Column, Row, TableBlock } from "./blocks.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns } from "./setting-cells.ts";
+import type { Cell, Column, Row, TableBlock } from "./table-block.ts";
 
 /** The counts that shops use most, each with its move over a still plate, or with what it needs instead. */
 export function commonestTable({ head, counts }: Desk, { arms, countsFromAfar }: CommonestTable): TableBlock {

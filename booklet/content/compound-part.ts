@@ -1,11 +1,12 @@
 import type { Head } from "../../src/index.ts";
-import type { Block, Column, Part, Row } from "./blocks.ts";
+import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import { sumOfTurns } from "./geared-part.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, crankCells, crankColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
+import type { Column, Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by compound indexing: two moves on two circles of one face for each division. */

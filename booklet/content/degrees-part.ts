@@ -1,6 +1,6 @@
 import { type Head, type NearBy, planJob } from "../../src/index.ts";
 import { cautionItem, offBy, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
-import type { Cell, Column, Part } from "./blocks.ts";
+import type { Part } from "./blocks.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import { footRule } from "./foot-rule.ts";
 import type { Desk } from "./parts.ts";
@@ -8,6 +8,7 @@ import { type Positions, positionTables } from "./position-tables.ts";
 import { readColumns, toKnowOfReadings } from "./read-columns.ts";
 import { type ReadCount, toldAtMm, usualScale } from "./readings.ts";
 import type { SeriesBlock, SeriesTable } from "./series-block.ts";
+import type { Cell, Column } from "./table-block.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 /** Every position of chosen counts: by the scales of the head, or by its nearest holes where those come nearer. */

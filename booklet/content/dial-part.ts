@@ -1,11 +1,12 @@
 import type { Scale } from "../../src/index.ts";
-import type { Part, Row } from "./blocks.ts";
+import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { anyBlock, countColumns, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
+import type { Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts where every position falls on a mark of the handwheel's dial or a line of its vernier. */

@@ -1,9 +1,10 @@
-import type { Part, Row } from "./blocks.ts";
+import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
+import type { Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by the plate on the spindle itself, worm out of mesh, with the holes to use. */

@@ -9,12 +9,13 @@ import {
 } from "../../src/index.ts";
 import { toRatio } from "../../src/number/ratio.ts";
 import { foulingWords, mixed } from "../../src/words/index.ts";
-import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns, nothing, stepCell, stepColumn, teethColumn } from "./setting-cells.ts";
+import type { Cell, Column, Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts by differential indexing, in a part of their own so that none is read as simple. */

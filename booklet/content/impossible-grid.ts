@@ -1,11 +1,11 @@
 import { type Way, wayOf } from "../../src/index.ts";
 import { arcUpTo } from "../../src/words/index.ts";
-import type { Row } from "./blocks.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
 import type { SeriesBlock } from "./series-block.ts";
 import { countColumns, nothing } from "./setting-cells.ts";
+import type { Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Fewer than this make a page or two in full. */

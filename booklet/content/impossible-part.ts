@@ -1,6 +1,6 @@
 import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
 import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
-import type { Cell, Column, Part, Row, TableBlock } from "./blocks.ts";
+import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { gridExplained, impossibleGrid, mostImpossible } from "./impossible-grid.ts";
@@ -9,6 +9,7 @@ import { positionTables } from "./position-tables.ts";
 import { fallsOnRing } from "./readings.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, nothing, stepCell, stepColumn } from "./setting-cells.ts";
+import type { Cell, Column, Row, TableBlock } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Counts that cannot be done with what the head has: printed, with what comes nearest and what would help. */

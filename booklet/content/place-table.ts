@@ -1,6 +1,7 @@
 import type { Head, Place, PlannedJob } from "../../src/index.ts";
 import { type ColumnHead, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
-import type { Block, Cell, Column } from "./blocks.ts";
+import type { Block } from "./blocks.ts";
+import type { Cell, Column } from "./table-block.ts";
 
 /** A column of places or readings as a table of the book has it: what the hand sets is strong. */
 export function columnOf({ key, head, group, sets }: ColumnHead): Column {

@@ -1,7 +1,8 @@
 import { type CircleChords, type FaceChords, fromExact, type HoleChord, plateChords } from "../../src/index.ts";
 import { arcUpTo, type LengthWords, lengthsIn } from "../../src/words/index.ts";
-import type { Block, Book, Cell, Column, Part } from "./blocks.ts";
+import type { Block, Book, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import type { Cell, Column } from "./table-block.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 /** Decimals of a chord in millimetres, as a caliper reads, and of a chord factor. */

@@ -1,8 +1,8 @@
 import type { Head } from "../../src/index.ts";
 import { cautionItem, type ScaleColumn, scaleColumns, whole } from "../../src/words/index.ts";
-import type { Cell, Column } from "./blocks.ts";
 import type { ReadPlace, ScaleName } from "./readings.ts";
 import { nothing } from "./setting-cells.ts";
+import type { Cell, Column } from "./table-block.ts";
 
 /** A column of places that are read off scales. */
 export interface ReadColumn {

@@ -1,6 +1,6 @@
 import { type Head, stepsAddedUp } from "../../src/index.ts";
 import { arcUpTo, lengthOf, lengthsIn, roundedUp } from "../../src/words/index.ts";
-import type { Block, Cell, Column, Part, Row } from "./blocks.ts";
+import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
@@ -8,6 +8,7 @@ import { positionTables } from "./position-tables.ts";
 import { type ReadColumn, readColumns, toKnowOfReadings } from "./read-columns.ts";
 import { type ReadCount, type ScaleName, toldAtMm, usualScale } from "./readings.ts";
 import { nothing, teethColumn } from "./setting-cells.ts";
+import type { Cell, Column, Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** A count of a head that is set by readings. */

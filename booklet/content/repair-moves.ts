@@ -1,7 +1,8 @@
 import type { Head, PlannedJob, RecutPlan, RepairPlace, RepairPurpose } from "../../src/index.ts";
 import { placeColumns } from "../../src/words/index.ts";
-import type { Block, Cell } from "./blocks.ts";
+import type { Block } from "./blocks.ts";
 import { columnOf, placeCells } from "./place-table.ts";
+import type { Cell } from "./table-block.ts";
 
 /** The moves of a repair, each with a box to tick. */
 export function repairMoves(job: PlannedJob, moves: readonly RepairPlace[], plan: RecutPlan, head: Head): Block {

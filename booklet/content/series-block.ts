@@ -1,4 +1,4 @@
-import type { Column, Row } from "./blocks.ts";
+import type { Column, Row } from "./table-block.ts";
 
 /**
  * Narrow tables with the same columns, one after the other, which run on through columns side by side

@@ -2,7 +2,7 @@ import type Fraction from "fraction.js";
 import { type Crank, formatAngle, fromExact, type Head, type OfMove, type Revolutions, revolutions } from "../../src/index.ts";
 import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { shortAngle } from "../../src/words/index.ts";
-import type { Cell, Column } from "./blocks.ts";
+import type { Cell, Column } from "./table-block.ts";
 import { plateOf } from "./words.ts";
 
 /** What is printed in a column where nothing is set. */

@@ -1,5 +1,5 @@
 import { type Head, ownedCircles } from "../../src/index.ts";
-import type { Part, Row, TableBlock } from "./blocks.ts";
+import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
@@ -16,6 +16,7 @@ import {
   stepColumn,
   teethColumn,
 } from "./setting-cells.ts";
+import type { Row, TableBlock } from "./table-block.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 const overPlate =

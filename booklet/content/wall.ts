@@ -1,9 +1,10 @@
 import type { Head } from "../../src/index.ts";
-import type { Block, Book, Part, TableBlock } from "./blocks.ts";
+import type { Block, Book, Part } from "./blocks.ts";
 import type { Contents } from "./book.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import type { PartId } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
+import type { TableBlock } from "./table-block.ts";
 
 /** The parts that make wall sheets, each sheet of one subject. */
 export const wallParts: readonly PartId[] = ["reading", "reach", "simple", "direct", "dial", "geared", "compound", "impossible"];

@@ -1,8 +1,7 @@
 import type { FillingPage, Sheet } from "./filling-page.ts";
+import { below, fillColumns, heightOf, thatFit } from "./side-by-side.ts";
 import type { Galley, Slug } from "./slugs.ts";
 
-/** Under columns, in points. */
-const below = 5;
 /** Columns lower than this in points are not worth beginning on a page. */
 const fewestBegun = 120;
 /** Steps in which the height of even columns is sought, in points. */
@@ -27,16 +26,7 @@ export function* runInColumns(
     page.close();
     const full = page.room() - head - below;
     const height = evenHeight(rest, columns, full) ?? full;
-    let deepest = 0;
-    for (let column = 0; column < columns && rest.length > 0; column += 1) {
-      const taken = thatFit(rest, height);
-      const strips = [...galley.head, ...inColumn(rest.slice(0, taken))];
-      page.column(strips, column * pitch);
-      page.close(galley);
-      deepest = Math.max(deepest, heightOf(strips));
-      rest = rest.slice(taken);
-    }
-    page.down(deepest + below);
+    rest = fillColumns(page, galley, rest, { columns, pitch }, height);
     above = galley.continued ?? [];
     if (rest.length > 0) yield page.turn();
   }
@@ -54,31 +44,4 @@ function allFit(slugs: readonly Slug[], columns: number, height: number): boolea
   let rest = slugs;
   for (let column = 0; column < columns && rest.length > 0; column += 1) rest = rest.slice(thatFit(rest, height));
   return rest.length === 0;
-}
-
-/** How many strips stand in a column of this height, none parted from what it belongs to; always one. */
-function thatFit(slugs: readonly Slug[], limit: number): number {
-  let height = 0;
-  let taken = 0;
-  while (taken < slugs.length) {
-    height += heightOf(inColumn(slugs.slice(taken, taken + 1), taken === 0));
-    if (height > limit) break;
-    taken += 1;
-  }
-  if (taken === slugs.length) return taken;
-  let whole = taken;
-  while (whole > 0 && slugs[whole - 1]?.keepWithNext) whole -= 1;
-  return Math.max(1, whole === 0 ? taken : whole);
-}
-
-/** Strips with what goes above them: in the first place what tells what goes on there, else what parts them. */
-function inColumn(slugs: readonly Slug[], atTop = true): readonly Slug[] {
-  return slugs.flatMap((slug, index) => {
-    if (index === 0 && atTop) return [...(slug.resumed ?? []), slug];
-    return slug.between ? [slug.between, slug] : [slug];
-  });
-}
-
-function heightOf(slugs: readonly Slug[]): number {
-  return slugs.reduce((sum, { height }) => sum + height, 0);
 }

@@ -1,4 +1,5 @@
-import type { Block, Row } from "../content/blocks.ts";
+import type { Block } from "../content/blocks.ts";
+import type { Row } from "../content/table-block.ts";
 
 /** A block whose rows that say the same are joined, once the pages that they name are known. */
 export function withRowsJoined(block: Block): Block {

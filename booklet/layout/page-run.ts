@@ -1,6 +1,7 @@
 import type { Part } from "../content/blocks.ts";
 import { runInColumns } from "./column-run.ts";
 import { emptyPage, type FillingPage, type Ground, type Sheet } from "./filling-page.ts";
+import { fillColumns, heightOf, thatFit } from "./side-by-side.ts";
 import type { Galley, Slug } from "./slugs.ts";
 
 interface Strip {
@@ -49,8 +50,6 @@ function* putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonl
   page.put([slug, ...(slug.smaller ?? [])].find(({ height }) => height <= page.room()) ?? slug);
 }
 
-/** Under columns, in points. */
-const below = 5;
 /** Fewer rows than this, in all columns, are not worth beginning a table for. */
 const fewestBegun = 8;
 
@@ -71,34 +70,10 @@ function* runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold
     for (const slug of above) page.put(slug);
     page.close();
     const limit = Math.min(page.room() - head, even);
-    let deepest = 0;
-    for (let column = 0; column < columns && rest.length > 0; column += 1) {
-      const taken = thatFit(rest, limit);
-      const strips = [...galley.head, ...withRules(rest.slice(0, taken))];
-      page.column(strips, column * pitch);
-      page.close(galley);
-      deepest = Math.max(deepest, heightOf(strips));
-      rest = rest.slice(taken);
-    }
-    page.down(deepest + below);
+    rest = fillColumns(page, galley, rest, { columns, pitch }, limit);
     above = galley.continued ?? [];
     if (rest.length > 0) yield page.turn();
   }
-}
-
-/** Strips with what parts them, but for the first. */
-function withRules(slugs: readonly Slug[]): readonly Slug[] {
-  return slugs.flatMap((slug, index) => (index > 0 && slug.between ? [slug.between, slug] : [slug]));
-}
-
-/** How many strips stand in a column of this height; always one. */
-function thatFit(slugs: readonly Slug[], limit: number): number {
-  let height = 0;
-  for (const [index, slug] of slugs.entries()) {
-    height += slug.height + (index === 0 ? 0 : (slug.between?.height ?? 0));
-    if (height > limit && index > 0) return index;
-  }
-  return slugs.length;
 }
 
 /** The height at which all strips fill the columns evenly. */
@@ -116,10 +91,6 @@ function evenHeight(slugs: readonly Slug[], columns: number): number {
 function above(galley: Galley, slug: Slug, first: boolean): readonly Slug[] {
   if (first) return galley.head;
   return slug.between ? [slug.between] : [];
-}
-
-function heightOf(slugs: readonly Slug[]): number {
-  return slugs.reduce((sum, { height }) => sum + height, 0);
 }
 
 /** The height of a strip with those that must stay with it. */

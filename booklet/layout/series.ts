@@ -1,5 +1,5 @@
-import type { TableBlock } from "../content/blocks.ts";
 import type { SeriesBlock, SeriesTable } from "../content/series-block.ts";
+import type { TableBlock } from "../content/table-block.ts";
 import { lines } from "./lines.ts";
 import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";

@@ -1,4 +1,4 @@
-import type { Column, Row, TableBlock } from "../content/blocks.ts";
+import type { Column, Row, TableBlock } from "../content/table-block.ts";
 import type { Style } from "./marks.ts";
 import type { Measure } from "./measure.ts";
 import type { Paper } from "./paper.ts";

@@ -1,4 +1,4 @@
-import type { Cell, Row } from "../content/blocks.ts";
+import type { Cell, Row } from "../content/table-block.ts";
 import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";

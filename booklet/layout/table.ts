@@ -1,4 +1,4 @@
-import type { TableBlock } from "../content/blocks.ts";
+import type { TableBlock } from "../content/table-block.ts";
 import { headingSlugs } from "./lines.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";

@@ -1,6 +1,6 @@
-import type { Row, TableBlock } from "../../booklet/content/blocks.ts";
 import { bookOf } from "../../booklet/content/book.ts";
 import type { PartId } from "../../booklet/content/parts.ts";
+import type { Row, TableBlock } from "../../booklet/content/table-block.ts";
 import { editionOf } from "../../booklet/edition.ts";
 import type { Head } from "../../src/index.ts";
 

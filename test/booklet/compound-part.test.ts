@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { TableBlock } from "../../booklet/content/blocks.ts";
 import { compoundPart } from "../../booklet/content/compound-part.ts";
 import { headCounts } from "../../booklet/content/head-counts.ts";
+import type { TableBlock } from "../../booklet/content/table-block.ts";
 import { forWall } from "../../booklet/content/wall.ts";
 import { prepare } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";

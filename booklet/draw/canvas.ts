@@ -1,7 +1,8 @@
 import type { BandMark, DotsMark, GroupMark, LinkMark, RuleMark, ShapeMark, Style, TextMark } from "../layout/marks.ts";
 import { bytesOf } from "./bytes.ts";
+import { showOn } from "./show.ts";
 import type { Structure } from "./structure.ts";
-import { drawWith, type TypeFiles, type Words } from "./type.ts";
+import type { TypeFiles, Words } from "./type.ts";
 
 /** An entry in the outline that viewers show. */
 export interface Bookmark {
@@ -45,6 +46,7 @@ interface Untyped {
 /** A canvas on a document of pdfkit. */
 export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: Words, structure: Structure | null): Canvas {
   const written = bytesOf(document);
+  const show = showOn(document, paths, words);
   const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
   const printWith = (wishes: Readonly<Record<string, string>>) => {
     const { _root } = document as unknown as Untyped;
@@ -60,18 +62,16 @@ export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: 
     },
     text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
       grey(shade);
-      drawWith(document.font(paths[weight]), weight, words);
-      document
-        .fontSize(size)
-        .text(structure?.said(text) ?? text, rounded(x), rounded(y), { lineBreak: false, baseline: "alphabetic" });
+      show({ x: rounded(x), y: rounded(y), size, weight }, structure?.said(text) ?? text);
     },
     rule({ from, to, width, grey: shade = 0 }) {
       grey(shade, true);
-      document.lineWidth(width).moveTo(rounded(from[0]), rounded(from[1])).lineTo(rounded(to[0]), rounded(to[1])).stroke();
+      const [left, top, right, bottom] = [...from, ...to].map(rounded);
+      document.addContent(`${rounded(width)} w ${left} ${top} m ${right} ${bottom} l S`);
     },
     band({ x, y, width, height, grey: shade }) {
       grey(shade);
-      document.rect(rounded(x), rounded(y), rounded(width), rounded(height)).fill();
+      document.addContent(`${rounded(x)} ${rounded(y)} ${rounded(width)} ${rounded(height)} re f`);
     },
     shape({ path, fill, stroke }) {
       if (fill !== undefined) grey(fill);

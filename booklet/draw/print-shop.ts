@@ -2,7 +2,7 @@ import type { Measure } from "../layout/measure.ts";
 import { type Canvas, canvasOn } from "./canvas.ts";
 import { type Outlines, outlinesWith } from "./outlines.ts";
 import { structureOf } from "./structure.ts";
-import { measureWith, typeFiles, wordsOf } from "./type.ts";
+import { keptWords, measureWith, typeFiles, wordsOf } from "./type.ts";
 
 /** What a document says of itself. */
 export interface About {
@@ -30,15 +30,25 @@ interface Untyped {
   info: Record<string, unknown>;
 }
 
-/** Loads pdfkit, which takes a tenth of a second, and opens the type. */
-export async function openPrintShop(): Promise<PrintShop> {
+/** What every book is printed with. */
+async function loaded() {
   const { default: PDFDocument } = await import("pdfkit");
   const paths = typeFiles();
   const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular });
-  const words = wordsOf(scratch, paths);
+  return { PDFDocument, paths, words: wordsOf(scratch, paths), outlines: outlinesWith(scratch, paths) };
+}
+
+/** pdfkit and the type, read once a process: what was found out of the one font serves every book. */
+let kept: ReturnType<typeof loaded> | undefined;
+
+/** Loads pdfkit and opens the type, which takes a tenth of a second the first time. */
+export async function openPrintShop(): Promise<PrintShop> {
+  kept ??= loaded();
+  const { PDFDocument, paths, words: everyWord, outlines } = await kept;
+  const words = keptWords(everyWord);
   return {
-    measure: measureWith(scratch, paths),
-    outlines: outlinesWith(scratch, paths),
+    measure: measureWith(words),
+    outlines,
     open(about) {
       const document = new PDFDocument(options(about, paths.regular));
       escapeMetadata(document as unknown as Untyped);

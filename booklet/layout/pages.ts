@@ -1,4 +1,4 @@
-import type { Book, Part } from "../content/blocks.ts";
+import type { Block, Book, Part } from "../content/blocks.ts";
 import type { Sheet } from "./filling-page.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
@@ -23,9 +23,10 @@ const mostPasses = 6;
  */
 export function setInPages(book: Book, paper: Paper, measure: Measure): SetBook {
   const setter = partSetter(book.sheetsStandAlone, paper, measure);
+  const joined = joinedOnce();
   let known: PageNumbers = new Map();
   for (let pass = 0; pass < mostPasses; pass += 1) {
-    const sketch = sketched(book, known, setter);
+    const sketch = sketched(book, known, setter, joined);
     const settled = known.size === sketch.anchors.size && [...sketch.anchors].every(([name, page]) => known.get(name) === page);
     if (settled) return { ...sketch, pages: () => pagesOf(book, sketch, setter, paper, measure) };
     known = sketch.anchors;
@@ -39,10 +40,10 @@ interface Sketch extends Pick<SetBook, "headwords" | "anchors"> {
   readonly parts: readonly SketchedPart[];
 }
 
-function sketched(book: Book, known: PageNumbers, setter: PartSetter): Sketch {
+function sketched(book: Book, known: PageNumbers, setter: PartSetter, joined: Joined): Sketch {
   const headwords: string[] = [];
   const anchors = new Map<string, number>();
-  const parts = inTurn(book, known, setter);
+  const parts = inTurn(book, known, setter, joined);
   for (const { sketch } of parts) {
     headwords.push(...sketch.sheets.map((sheet) => span(sheet.headwords)));
     for (const [name, page] of sketch.anchors) anchors.set(name, page);
@@ -57,13 +58,19 @@ interface SketchedPart {
 }
 
 /** Each part on a page of its own, or with the part before where that saves a page. */
-function inTurn({ parts, sheetsStandAlone }: Book, known: PageNumbers, setter: PartSetter): readonly SketchedPart[] {
+function inTurn(
+  { parts, sheetsStandAlone }: Book,
+  known: PageNumbers,
+  setter: PartSetter,
+  joined: Joined,
+): readonly SketchedPart[] {
   const found: SketchedPart[] = [];
   let first = 1;
   for (const part of parts) {
     const alone: SketchedPart = { part, first, sketch: setter.sketch(part, first, known) };
     const last = found.at(-1);
-    const together = last && part.joins && !last.part.mark && !sheetsStandAlone ? joined(last, part, known, setter) : undefined;
+    const joins = last && part.joins && !last.part.mark && !sheetsStandAlone ? joined(last.part, part) : undefined;
+    const together = last && joins && { part: joins, first: last.first, sketch: setter.sketch(joins, last.first, known) };
     const saves = last && together && together.sketch.sheets.length < last.sketch.sheets.length + alone.sketch.sheets.length;
     if (saves) found.pop();
     const next = saves ? together : alone;
@@ -73,14 +80,22 @@ function inTurn({ parts, sheetsStandAlone }: Book, known: PageNumbers, setter: P
   return found;
 }
 
-function joined(
-  { part, first }: SketchedPart,
-  { id, title, blocks }: Part,
-  known: PageNumbers,
-  setter: PartSetter,
-): SketchedPart {
-  const together: Part = { ...part, blocks: [...part.blocks, { kind: "opening", title, anchor: id }, ...blocks] };
-  return { part: together, first, sketch: setter.sketch(together, first, known) };
+/** Two parts as one; the same one whenever it is asked for. */
+type Joined = (part: Part, next: Part) => Part;
+
+function joinedOnce(): Joined {
+  const known = new Map<Part, Map<Part, Part>>();
+  return (part, next) => {
+    const there = known.get(part) ?? new Map<Part, Part>();
+    known.set(part, there);
+    const { id, title, blocks } = next;
+    const together = there.get(next) ?? {
+      ...part,
+      blocks: [...part.blocks, { kind: "opening", title, anchor: id }, ...blocks] satisfies readonly Block[],
+    };
+    there.set(next, together);
+    return together;
+  };
 }
 
 function* pagesOf(

@@ -1,7 +1,7 @@
 import type { Block, Part } from "../content/blocks.ts";
 import type { FigureBlock } from "../content/figure-blocks.ts";
 import { figureGalley } from "./figures.ts";
-import type { Sheet } from "./filling-page.ts";
+import type { Ground, Sheet } from "./filling-page.ts";
 import { galleyOf, titleGalley } from "./galleys.ts";
 import { type Grown, grownToFill, ungrown } from "./growing.ts";
 import { withRowsJoined } from "./joined-rows.ts";
@@ -47,42 +47,80 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
   const width = usual.width - usual.inner - usual.outer;
   const galleyFor = galleysOnce(width, usual, measure);
   const figureFor = figuresOnce(width, measure);
-  const run = (
-    part: Part,
-    { paper, grown }: PartSize,
-    first: number,
-    known: PageNumbers,
-    anchors: Map<string, number>,
-    sketch: boolean,
-  ) => {
-    const opening = titleGalley(sheetsStandAlone ? part : inRunningText(part), width, paper, measure);
-    const galleys = part.blocks.map((block) => {
+  const galleysOf = (part: Part, { paper, grown }: PartSize, known: PageNumbers): readonly Galley[] =>
+    part.blocks.map((block) => {
       const larger = grown.get(block);
       return larger !== undefined && block.kind === "figure" ? figureFor(block, paper, larger) : galleyFor(block, paper, known);
     });
+  const run = (part: Part, galleys: readonly Galley[], paper: Paper, ground: Pick<Ground, "first" | "anchors" | "sketch">) => {
+    const opening = titleGalley(sheetsStandAlone ? part : inRunningText(part), width, paper, measure);
     const frameFor = (page: number) => insideFurniture(frameOf(paper, page), paper);
     const all = sheetsStandAlone ? galleys : [opening, ...galleys];
-    return runIntoPages(all, part, { first, frameFor, anchors, onEach: sheetsStandAlone ? opening.slugs : [], sketch });
+    return runIntoPages(all, part, { ...ground, frameFor, onEach: sheetsStandAlone ? opening.slugs : [] });
   };
-  const sketchOf = (size: PartSize, part: Part, first: number, known: PageNumbers): PartSketch => {
+  const sketchWith = (part: Part, galleys: readonly Galley[], paper: Paper, first: number): PartSketch => {
     const anchors = new Map<string, number>();
-    return { sheets: [...run(part, size, first, known, anchors, true)], anchors, paper: size.paper };
+    return { sheets: [...run(part, galleys, paper, { first, anchors, sketch: true })], anchors, paper };
   };
-  const asCloseAsNeeded = (part: Part, first: number, known: PageNumbers): PartSketch => {
-    const sketch = sketchOf({ paper: usual, grown: ungrown }, part, first, known);
-    const wasteful = sketch.sheets.length > 1 && sketch.sheets.some(({ filled }) => filled < worthSaving);
-    for (const closeness of wasteful ? closer : []) {
-      const closerSketch = sketchOf({ paper: { ...usual, closeness }, grown: ungrown }, part, first, known);
-      if (closerSketch.sheets.length < sketch.sheets.length) return closerSketch;
-    }
-    return sketch;
-  };
+  const sketchOf = (size: PartSize, part: Part, first: number, known: PageNumbers): PartSketch =>
+    sketchWith(part, galleysOf(part, size, known), size.paper, first);
+  const sketched = sketchesOnce();
   return {
-    sketch: asCloseAsNeeded,
+    sketch(part, first, known) {
+      const galleys = galleysOf(part, { paper: usual, grown: ungrown }, known);
+      return sketched(part, galleys, first, () => {
+        const sketch = sketchWith(part, galleys, usual, first);
+        const closeOf = (closeness: Closeness) =>
+          sketchOf({ paper: { ...usual, closeness }, grown: ungrown }, part, first, known);
+        return (isWasteful(sketch) ? closeAsNeeded(sketch, closeOf) : undefined) ?? sketch;
+      });
+    },
     grown: (part, sketch, first, known) =>
       grownToFill(part, sketch, (grown) => sketchOf({ paper: sketch.paper, grown }, part, first, known)),
-    sheets: (part, size, first, known) => run(part, size, first, known, new Map(), false),
+    sheets: (part, size, first, known) =>
+      run(part, galleysOf(part, size, known), size.paper, { first, anchors: new Map(), sketch: false }),
   };
+}
+
+function isWasteful({ sheets }: PartSketch): boolean {
+  return sheets.length > 1 && sheets.some(({ filled }) => filled < worthSaving);
+}
+
+/** No closer than saves a page; undefined where even the closest saves none. */
+function closeAsNeeded({ sheets }: PartSketch, closeOf: (closeness: Closeness) => PartSketch): PartSketch | undefined {
+  const saves = (sketch: PartSketch) => sketch.sheets.length < sheets.length;
+  const closest = closer.at(-1);
+  const last = closest && closeOf(closest);
+  if (last === undefined || !saves(last)) return undefined;
+  for (const closeness of closer.slice(0, -1)) {
+    const sketch = closeOf(closeness);
+    if (saves(sketch)) return sketch;
+  }
+  return last;
+}
+
+/** A part as it was sketched last, and of what. */
+interface Sketched {
+  readonly galleys: readonly Galley[];
+  readonly first: number;
+  readonly sketch: PartSketch;
+}
+
+/** Sketches parts anew only where something in them has changed; where one only begins on another page, it is moved there. */
+function sketchesOnce() {
+  const known = new Map<Part, Sketched>();
+  return (part: Part, galleys: readonly Galley[], first: number, sketchNow: () => PartSketch): PartSketch => {
+    const last = known.get(part);
+    if (last?.galleys.every((galley, index) => galley === galleys[index])) return moved(last.sketch, first - last.first);
+    const sketch = sketchNow();
+    known.set(part, { galleys, first, sketch });
+    return sketch;
+  };
+}
+
+function moved(sketch: PartSketch, by: number): PartSketch {
+  if (by === 0) return sketch;
+  return { ...sketch, anchors: new Map(Array.from(sketch.anchors, ([name, page]) => [name, page + by])) };
 }
 
 /** A part whose book says in running text what a sheet alone would say under its title. */
@@ -92,26 +130,37 @@ function inRunningText({ alone: _, ...part }: Part): Omit<Part, "alone"> {
 
 /** A block as it was set last. */
 interface SetBlock {
-  /** The block with the numbers of pages that it names; null where it names none. */
-  readonly text: string | null;
+  /** The numbers of pages that it was set with; null where it names none. */
+  readonly pages: PageNumbers | null;
+  /** It with these numbers, as text. */
+  readonly text: string;
   readonly galley: Galley;
 }
 
 /** Sets blocks with the numbers of pages that they name; each is set anew only where those have changed. */
 function galleysOnce(width: number, usual: Paper, measure: Measure) {
-  const known = new Map<Closeness, Map<Block, SetBlock>>();
+  const set = new Map<Closeness, Map<Block, SetBlock>>();
+  const asText = new Map<Block, string>();
+  const writtenOf = (block: Block): string => {
+    const written = asText.get(block) ?? JSON.stringify(block);
+    asText.set(block, written);
+    return written;
+  };
   return (block: Block, paper: Paper, pages: PageNumbers): Galley => {
     // Long tables run on whatever is done; to measure them again would take long.
     const on = block.kind === "table" && block.title === undefined ? usual : paper;
-    const there = known.get(on.closeness) ?? new Map<Block, SetBlock>();
-    known.set(on.closeness, there);
+    const there = set.get(on.closeness) ?? new Map<Block, SetBlock>();
+    set.set(on.closeness, there);
     const last = there.get(block);
-    if (last?.text === null) return last.galley;
-    const written = JSON.stringify(block);
-    const text = written.includes("{page:") ? withPageNumbers(written, pages) : null;
-    if (last !== undefined && last.text === text) return last.galley;
-    const galley = galleyOf(withRowsJoined(text === null ? block : (JSON.parse(text) as Block)), width, on, measure);
-    there.set(block, { text, galley });
+    if (last !== undefined && (last.pages === null || last.pages === pages)) return last.galley;
+    const written = writtenOf(block);
+    const names = written.includes("{page:");
+    const text = names ? withPageNumbers(written, pages) : written;
+    const galley =
+      last?.text === text
+        ? last.galley
+        : galleyOf(withRowsJoined(names ? (JSON.parse(text) as Block) : block), width, on, measure);
+    there.set(block, { pages: names ? pages : null, text, galley });
     return galley;
   };
 }

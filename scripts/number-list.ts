@@ -1,7 +1,7 @@
 import { fault, wholeNumber } from "./command-line.ts";
 
 /** The most numbers that a list may name: as many places as the library lists at once. */
-const mostListed = 100_000;
+const mostListed = 50_000;
 
 /**
  * Reads numbers such as `31,32,33`, `31-33` or `7,11,30-36`, in the order written.

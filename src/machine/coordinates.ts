@@ -32,7 +32,7 @@ export interface Coordinate {
 /**
  * The coordinates of every position of a count on a circle, each worked from the centre.
  *
- * @throws {@link InputError} when the count or a part of the layout is not allowed, or there are over 100,000 places.
+ * @throws {@link InputError} when the count or a part of the layout is not allowed, or there are over 50,000 places.
  *
  * @example
  * ```ts

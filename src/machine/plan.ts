@@ -67,7 +67,7 @@ export type Plan = PlannedJob | NoJob;
  * @param head - The head, or one that was prepared.
  * @param target - `{ divisions }`, or `{ angle }` in revolutions, which is made over and over.
  * @throws {@link InputError} when an option is not allowed, the setting chosen is for another head or
- * target, or there are over 100,000 places to list.
+ * target, or there are over 50,000 places to list.
  *
  * @example
  * ```ts

@@ -89,7 +89,7 @@ export interface WorstReading {
  * The readings of every position of a count on a head's dial and ring, from one zero.
  *
  * @param head - The head, or one that was prepared.
- * @throws {@link InputError} when the count or an option is not allowed, there are over 100,000
+ * @throws {@link InputError} when the count or an option is not allowed, there are over 50,000
  * places, or the head has neither dial nor ring.
  *
  * @example

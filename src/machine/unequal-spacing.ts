@@ -64,7 +64,7 @@ const finestParts = 10n ** 15n;
  * @param steps - From each place to the next, in revolutions; a last step back to the start may be given or left out.
  * @returns The circle on which all places are exact, the smallest first and the mounted plate
  * before others; where there is none, the circle with the least worst error.
- * @throws {@link InputError} when there is no step, one is not above 0, there are over 100,000, or
+ * @throws {@link InputError} when there is no step, one is not above 0, there are over 50,000, or
  * they are no whole multiples of a part of a turn above 1/10¹⁵.
  *
  * @example

@@ -7,7 +7,7 @@ import { ready, threePlates } from "../support/ready.ts";
 import { refusal } from "../support/refusal.ts";
 
 const anything = (value: unknown) => value as never;
-const fine = defineHead({ wormRatio: 100_000, plates: [{ name: "1", circles: [8] }] });
+const fine = defineHead({ wormRatio: 50_000, plates: [{ name: "1", circles: [8] }] });
 
 const refusedFor =
   (head: typeof ungeared, divisions: number) =>
@@ -95,21 +95,21 @@ describe("an option that is none, or has no effect, is refused", () => {
   });
 });
 
-describe("no more than 100,000 places are listed at once", () => {
+describe("no more than 50,000 places are listed at once", () => {
   const many = (length: number) => Array.from({ length }, (_, index) => 1 + (index % 86));
 
   it("all of a count", () => {
-    const told = "200,000 places are too many to list; give at most 100,000";
+    const told = "200,000 places are too many to list; give at most 50,000";
     expect(refusedFor(fine, 200_000)({})).toEqual([["too-many", `teeth: ${told}`]]);
-    expect(refusedFor(fine, 200_000)({ after: 100_000 })).toEqual([]);
-    expect(refusedFor(fine, 200_000)({ after: 99_999 })).toEqual([
-      ["too-many", "after: 100,001 places are too many to list; give at most 100,000"],
+    expect(refusedFor(fine, 200_000)({ after: 150_000 })).toEqual([]);
+    expect(refusedFor(fine, 200_000)({ after: 149_999 })).toEqual([
+      ["too-many", "after: 50,001 places are too many to list; give at most 50,000"],
     ]);
   });
 
   it("teeth that are named, however often each: the list itself is bounded", () => {
-    expect(refused({ teeth: many(100_000) })).toEqual([]);
-    expect(refused({ teeth: many(100_001) })[0]?.[0]).toBe("too-many");
+    expect(refused({ teeth: many(50_000) })).toEqual([]);
+    expect(refused({ teeth: many(50_001) })[0]?.[0]).toBe("too-many");
     // Nothing is looked at before its length: no list of a length that no memory holds is gone through.
     expect(refused({ teeth: { length: 2 ** 32 - 1 } })[0]?.[0]).toBe("unreadable");
     expect(refused({ teeth: new Array(2 ** 32 - 1) })[0]?.[0]).toBe("too-many");

@@ -1,6 +1,5 @@
-import { quoted, refuse } from "../number/errors.ts";
+import { type Problem, quoted, refuse } from "../number/errors.ts";
 import { type FaultList, faultList } from "../number/fault-list.ts";
-import type { LengthSentence } from "../number/length-sentence.ts";
 import { mmPerInch } from "../number/length-unit.ts";
 import { type DepthRule, type DepthRuleName, depthRule, depthRules, usualDepthRule } from "./depth-rule.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "./measured.ts";
@@ -114,6 +113,6 @@ function readRule(value: unknown, faults: FaultList): DepthRule {
 }
 
 /** Refuses a gear whose parts contradict one another: `problem` is a whole sentence. */
-export function refuseGear(problem: string | LengthSentence): never {
+export function refuseGear(problem: Problem): never {
   refuse("cannot-be-made", "", problem);
 }

@@ -1,5 +1,5 @@
 import type { Head } from "../head/head.ts";
-import { spindleTurnsPerMove } from "../mechanism/prove.ts";
+import { spindleTurnsPerMove } from "../mechanism/identity.ts";
 import { partOfTurn } from "../methods/layout.ts";
 import { lacksCircles } from "../methods/owned-circles.ts";
 import { allMethods, lackOf } from "../methods/registry.ts";

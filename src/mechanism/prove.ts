@@ -1,11 +1,11 @@
-import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { refuse } from "../number/errors.ts";
-import { groupDigits, noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
+import { groupDigits } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import { motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
+import { proveByIdentity } from "./identity.ts";
+import { motionOf } from "./motion.ts";
 import { exactNumber } from "./turns.ts";
 import { walk } from "./walk.ts";
 
@@ -19,7 +19,6 @@ export interface ProofOptions {
 const mostWalked = 100_000n;
 
 const proofKeys = keysOf<ProofOptions>({ walkOn: true });
-const usualProof: ProofOptions = {};
 
 /**
  * Turns a setting through all its moves on a model of the head (crank, pin, plate, gears, worm,
@@ -35,38 +34,17 @@ const usualProof: ProofOptions = {};
  * @throws {@link InputError} when the setting is no move at all, or jams, or there are over 100,000
  * moves to make one by one.
  */
-export function prove(setting: UnprovedSetting, options: ProofOptions = usualProof): Proof {
-  if (options !== usualProof) checkKeys(options, proofKeys, "options");
+export function prove(setting: UnprovedSetting, options: ProofOptions = {}): Proof {
+  checkKeys(options, proofKeys, "options");
   const { walkOn } = options;
+  if (walkOn === undefined) return proveByIdentity(setting);
   const motion = motionOf(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
-  if (walkOn !== undefined && wanted.d > mostWalked)
+  if (wanted.d > mostWalked)
     refuse(
       "too-many",
       "walkOn",
       `${groupDigits(Number(wanted.d))} moves are too many to make one by one; leave it out, and the identity of one move proves them all`,
     );
-  const allMoves = rational(wanted.d);
-  const over = (turns: Fraction) => (turns === still ? noTurn : toRevolutions(turns.mul(allMoves)));
-  const crank = sumOf(motion.acts, "crank");
-  const pinTurns = over(motion.pin);
-  const isDirect = crank === still;
-  return {
-    closes: walkOn === undefined ? spindleOf(motion).equals(wanted) : walk(setting, motion, wanted, walkOn),
-    shownBy: walkOn === undefined ? "identity" : "walk",
-    moves: Number(wanted.d),
-    rounds: Number(wanted.n),
-    crankTurns: isDirect ? null : crank === motion.pin ? pinTurns : over(crank),
-    pinTurns: isDirect ? null : pinTurns,
-    plateTurns: isDirect ? null : over(sumOf(motion.acts, "plate")),
-  };
-}
-
-/**
- * How far one move really turns the spindle, in turns.
- *
- * @throws {@link InputError} when it is no move at all, or jams.
- */
-export function spindleTurnsPerMove(move: SetMove): Revolutions {
-  return toRevolutions(spindleOf(motionOf(move)));
+  return { ...proveByIdentity(setting), closes: walk(setting, motion, wanted, walkOn), shownBy: "walk" };
 }

@@ -4,8 +4,8 @@ import { fromExact, gcd, isPositive, type Revolutions, rational } from "../numbe
 import { checkMove } from "../setting/check-move.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { checkTeethPerMove } from "../setting/target.ts";
+import { spindleTurnsPerMove } from "./identity.ts";
 import type { SetMove } from "./motion.ts";
-import { spindleTurnsPerMove } from "./prove.ts";
 
 /** What a crank move gives when it is made over and over. */
 export interface MoveGives {

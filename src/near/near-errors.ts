@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { spindleTurnsPerMove } from "../mechanism/prove.ts";
+import { spindleTurnsPerMove } from "../mechanism/identity.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { fromExact, inverseModulo, rational, toRevolutions } from "../number/ratio.ts";
 import type { NearFigures, NearMove, UnprovedNearMove } from "../setting/near-setting.ts";

@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
-import { spindleTurnsPerMove } from "../mechanism/prove.ts";
+import { spindleTurnsPerMove } from "../mechanism/identity.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { furthestMultiple } from "../number/first-in-range.ts";
 import { floorMod, fromExact, gcd, inverseModulo, rational, toRatio } from "../number/ratio.ts";

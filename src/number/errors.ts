@@ -1,4 +1,4 @@
-import { type LengthSentence, saidIn } from "./length-sentence.ts";
+import type { LengthSentence, SaidProblem } from "./length-sentence.ts";
 
 /**
  * What kind of fault it is, for a program to act on; the words are for the person.
@@ -39,11 +39,12 @@ export interface Fault {
   readonly lengths?: LengthSentence;
 }
 
+/** What is wrong, as a sentence part; with its lengths taken apart where there are any. */
+export type Problem = string | SaidProblem;
+
 /** A fault, from its sentence. */
-export function faultOf(code: FaultCode, place: string, problem: string | LengthSentence): Fault {
-  return typeof problem === "string"
-    ? { code, place, problem }
-    : { code, place, problem: saidIn("mm", problem), lengths: problem };
+export function faultOf(code: FaultCode, place: string, problem: Problem): Fault {
+  return typeof problem === "string" ? { code, place, problem } : { code, place, ...problem };
 }
 
 /**
@@ -74,7 +75,7 @@ function sentenceOf(faults: readonly Fault[]): string {
 }
 
 /** Refuses one input: an {@link InputError} with a single fault. */
-export function refuse(code: FaultCode, place: string, problem: string | LengthSentence): never {
+export function refuse(code: FaultCode, place: string, problem: Problem): never {
   throw new InputError([faultOf(code, place, problem)]);
 }
 

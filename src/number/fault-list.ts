@@ -1,6 +1,14 @@
 import type Fraction from "fraction.js";
-import { type Fault, type FaultCode, faultOf, InputError, numberFault, quoted, wholeNumberFault } from "./errors.ts";
-import type { LengthSentence } from "./length-sentence.ts";
+import {
+  type Fault,
+  type FaultCode,
+  faultOf,
+  InputError,
+  numberFault,
+  type Problem,
+  quoted,
+  wholeNumberFault,
+} from "./errors.ts";
 import { parseRational } from "./parse-rational.ts";
 import { groupDigits, isPositive } from "./ratio.ts";
 
@@ -8,7 +16,7 @@ import { groupDigits, isPositive } from "./ratio.ts";
 export interface FaultList {
   /** Those gathered so far, in the order of the input. */
   readonly all: readonly Fault[];
-  add(code: FaultCode, place: string, problem: string | LengthSentence): void;
+  add(code: FaultCode, place: string, problem: Problem): void;
   /** Whether a fault is known at exactly this place. */
   has(place: string): boolean;
   /** The value as an object, whose keys should be among `keys`; null where it is none. */

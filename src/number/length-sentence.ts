@@ -17,8 +17,14 @@ export interface LengthSentence {
   readonly lengths: readonly SaidLength[];
 }
 
+/** A sentence with lengths in it: said in millimetres, and taken apart so that it can be said in inches. */
+export interface SaidProblem {
+  readonly problem: string;
+  readonly lengths: LengthSentence;
+}
+
 /** Writes a sentence with lengths in it, each marked by one of {@link said}. */
-export function lengthSentence(text: TemplateStringsArray, ...values: readonly (SaidLength | string | number)[]): LengthSentence {
+export function lengthSentence(text: TemplateStringsArray, ...values: readonly (SaidLength | string | number)[]): SaidProblem {
   const words = [text[0] ?? ""];
   const lengths: SaidLength[] = [];
   for (const [index, value] of values.entries()) {
@@ -30,7 +36,8 @@ export function lengthSentence(text: TemplateStringsArray, ...values: readonly (
       words.push(`${words.pop()}${value}${after}`);
     }
   }
-  return { words, lengths };
+  const sentence: LengthSentence = { words, lengths };
+  return { problem: saidIn("mm", sentence), lengths: sentence };
 }
 
 /** A length for a sentence, in mm: what is allowed, what the gear measures, what was given. */

@@ -1,5 +1,5 @@
 import type { Head } from "../head/head.ts";
-import { prove } from "../mechanism/prove.ts";
+import { proveByIdentity } from "../mechanism/identity.ts";
 import type { GearedMove } from "../methods/crank-moves.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { Trial, TrialEffort } from "../methods/law.ts";
@@ -155,7 +155,7 @@ function trialOf({ layout, teethPerMove, isAnyGood = false }: Search, target: Ta
 function proved(unproved: UnprovedSetting, head: Head, target: Target): Setting {
   const lack = lackOf(unproved, head);
   invariant(lack === null, () => `${JSON.stringify(unproved)} ${lack}`);
-  const proof = prove(unproved);
+  const proof = proveByIdentity(unproved);
   invariant(proof.closes, () => `${JSON.stringify(unproved)} does not close`);
   const closes: Proved & { readonly teethPerMove: number } = {
     teethPerMove: "angle" in target ? 1 : unproved.teethPerMove,

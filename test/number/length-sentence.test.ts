@@ -7,8 +7,10 @@ const sentence = lengthSentence`a pin of ${said.given(12.7)} cannot be used over
 
 describe("a sentence with lengths", () => {
   it("is said in either unit, bounds on the side that is allowed", () => {
-    expect(saidIn("mm", sentence)).toBe("a pin of 12.7 mm cannot be used over 3 teeth of this gear; give 2.001 mm to 5.999 mm");
-    expect(saidIn("in", sentence)).toBe("a pin of 0.5 in cannot be used over 3 teeth of this gear; give 0.0788 in to 0.2362 in");
+    expect(sentence.problem).toBe("a pin of 12.7 mm cannot be used over 3 teeth of this gear; give 2.001 mm to 5.999 mm");
+    expect(saidIn("in", sentence.lengths)).toBe(
+      "a pin of 0.5 in cannot be used over 3 teeth of this gear; give 0.0788 in to 0.2362 in",
+    );
   });
 
   it("is plain data", () => {
@@ -17,7 +19,7 @@ describe("a sentence with lengths", () => {
   });
 
   it("without lengths is its words", () => {
-    expect(lengthSentence`${3} teeth`).toEqual({ words: ["3 teeth"], lengths: [] });
+    expect(lengthSentence`${3} teeth`.lengths).toEqual({ words: ["3 teeth"], lengths: [] });
   });
 });
 
@@ -26,7 +28,7 @@ const units = fc.constantFrom<LengthUnit>("mm", "in");
 
 /** What is printed, back in mm. */
 function printed(unit: LengthUnit, length: SaidLength): number {
-  const [figure = "", written = ""] = saidIn(unit, lengthSentence`${length}`).split(" ");
+  const [figure = "", written = ""] = saidIn(unit, lengthSentence`${length}`.lengths).split(" ");
   expect(written).toBe(unit);
   return Number(figure) * (unit === "mm" ? 1 : 25.4);
 }
@@ -49,7 +51,7 @@ describe("what is shown", () => {
       fc.property(fc.integer({ min: 1, max: 10_000_000 }), units, (millionths, unit) => {
         const text = String(millionths / 1_000_000);
         const mm = Number(text) * (unit === "mm" ? 1 : 25.4);
-        expect(saidIn(unit, lengthSentence`${said.given(mm)}`)).toBe(`${Number(text)} ${unit}`);
+        expect(saidIn(unit, lengthSentence`${said.given(mm)}`.lengths)).toBe(`${Number(text)} ${unit}`);
         expect(Math.abs(printed(unit, said.measure(mm)) - mm)).toBeLessThanOrEqual(unit === "mm" ? 0.0005001 : 0.0000501 * 25.4);
       }),
     );

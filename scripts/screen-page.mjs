@@ -64,6 +64,27 @@ const neverCalled = [
   "toString",
 ];
 
+/**
+ * What fraction.js makes numbers of besides, text and decimals: each from where it is read to where the next begins. The library gives it
+ * whole numbers alone (`src/number/ratio.ts`), so that on the page it refuses them.
+ */
+const neverGiven = [
+  {
+    from: '  } else if (typeof p1 === "string") {\n',
+    to: '  } else if (typeof p1 === "bigint") {\n    n = p1;\n    s',
+    instead: "",
+  },
+  { from: "\n      let z = 1;\n", to: "    }\n\n  } else if", instead: "      throw NonIntegerParameter();\n" },
+];
+
+/** A text without what stands in it from here to there. */
+function cutOut(text, { from, to, instead }, missing) {
+  const start = text.indexOf(from);
+  const end = text.indexOf(to, start);
+  if (start < 0 || end < 0) missing(from.trim());
+  return text.slice(0, start) + instead + text.slice(end);
+}
+
 /** Leaves them out of the page, which has to be small; stops where one of them is called after all. */
 export const leanFractions = {
   name: "lean-fractions",
@@ -79,6 +100,11 @@ export const leanFractions = {
     }, code);
     const inside = neverCalled.find((name) => new RegExp(`\\[["']${name}["']\\]`).test(lean));
     if (inside !== undefined) this.error(`fraction.js itself calls ${inside}: take it off the list in screen-page.mjs`);
-    return { code: lean, map: null };
+    const given = neverGiven.reduce(
+      (text, part) =>
+        cutOut(text, part, (what) => this.error(`fraction.js has no ${what}: take it off the list in screen-page.mjs`)),
+      lean,
+    );
+    return { code: given, map: null };
   },
 };

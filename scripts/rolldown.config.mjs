@@ -1,4 +1,5 @@
-import { leanFractions, screenPage } from "./screen-page.mjs";
+import { leanFractions, typedCallers } from "./lean-page.mjs";
+import { screenPage } from "./screen-page.mjs";
 
 /*
  * Packs the command as CommonJS, which Node starts sooner than modules: what a look-up needs in one file with what it shares, each other job in a file of
@@ -30,12 +31,13 @@ const screen = {
   transform: { target: "es2022" },
   // The package has no side effects but this one.
   treeshake: {
+    propertyReadSideEffects: false,
     moduleSideEffects: [
       { test: /older-engines/, sideEffects: true },
       { test: /./, sideEffects: false },
     ],
   },
-  plugins: [leanFractions, screenPage],
+  plugins: [leanFractions, typedCallers, screenPage],
   output: { dir: "dist/booklet/screen", format: "iife", minify: true },
 };
 

@@ -16,7 +16,8 @@ export {
   indexDivisions,
   type NotPossible,
 } from "./answer.ts";
-export { type DepthRule, type DepthRuleName, depthRules } from "./gear/depth-rule.ts";
+export type { DepthRule, DepthRuleName } from "./gear/depth-rule.ts";
+export { depthRules } from "./gear/depth-rules.ts";
 export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
 export type { GearNote } from "./gear/gear-notes.ts";
 export type { Measure, Residual } from "./gear/identify/gear-evidence.ts";

@@ -1,7 +1,7 @@
 import { type Problem, quoted, refuse } from "../number/errors.ts";
 import { type FaultList, faultList } from "../number/fault-list.ts";
 import { mmPerInch } from "../number/length-unit.ts";
-import { type DepthRule, type DepthRuleName, depthRule, depthRules, usualDepthRule } from "./depth-rule.ts";
+import { type Depth, type DepthRuleName, depthRule, depthRuleNames, usualDepthRule } from "./depth-rule.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "./measured.ts";
 
 /** A spur gear as it is asked for: a count of teeth, a pitch, and what departs from the usual. */
@@ -33,7 +33,7 @@ export interface CheckedSpec {
   readonly system: "module" | "diametral pitch";
   readonly pressureAngle: number;
   readonly profileShift: number;
-  readonly rule: DepthRule;
+  readonly rule: Depth;
   readonly tipDiameter: number | undefined;
   readonly wholeDepth: number | undefined;
   readonly thinning: number;
@@ -105,8 +105,8 @@ function readPitch({ module, diametralPitch }: Readonly<Record<string, unknown>>
     : ({ system: "module", module: readMeasured(module, "module", moduleBounds, faults) } as const);
 }
 
-function readRule(value: unknown, faults: FaultList): DepthRule {
-  const names: readonly string[] = depthRules.map(({ name }) => name);
+function readRule(value: unknown, faults: FaultList): Depth {
+  const names: readonly string[] = depthRuleNames;
   if (typeof value === "string" && names.includes(value)) return depthRule(value as DepthRuleName);
   faults.add("unknown-word", "depthRule", `${quoted(value)} is not a depth rule; give one of ${names.join(", ")}`);
   return depthRule("2.25");

@@ -157,6 +157,6 @@ function errorsOf(wanted: Wanted, places: Places): Errors {
   const misses = [errorAfter(last)];
   if (longSteps.valueOf() < last) misses.push(short.sub(stepPlaces).div(perSpindle));
   if (longSteps.n > 0n) misses.push(short.add(1).sub(stepPlaces).div(perSpindle));
-  const pitch = misses.map((miss) => miss.abs()).reduce((a, b) => (a.gt(b) ? a : b));
+  const pitch = misses.map((miss) => miss.abs()).reduce((a, b) => (a.compare(b) > 0 ? a : b));
   return { closing: errorAfter(wanted.count), worst, worstTooth: index + 1, pitch };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { depthRules } from "../../src/gear/depth-rule.ts";
+import { depthRules } from "../../src/gear/depth-rules.ts";
 import type { GearNote } from "../../src/gear/gear-notes.ts";
 import { overPins } from "../../src/gear/over-pins.ts";
 import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";

@@ -1,0 +1,107 @@
+/*
+ * What the page leaves out of the library, since it has to be small. The build stops where something is left out that is called after all, or that
+ * is no longer there.
+ */
+
+/** Methods of fraction.js that the page never calls, and that no packer leaves out, since they stand in one object. */
+const neverCalled = [
+  "pow",
+  "log",
+  "mod",
+  "lcm",
+  "gcd",
+  "lt",
+  "lte",
+  "gte",
+  "roundTo",
+  "divisible",
+  "gt",
+  "round",
+  "clone",
+  "simplify",
+  "toLatex",
+  "toContinued",
+  "toFraction",
+  "toString",
+];
+
+/**
+ * What fraction.js makes numbers of besides, text, decimals and lists: each from where it is read to where the next begins. The library gives it
+ * whole numbers alone (`src/number/ratio.ts`), so that on the page it refuses them. Last, a world without BigInt and tables of what is never called.
+ */
+const neverGiven = [
+  {
+    from: '  } else if (typeof p1 === "string") {\n',
+    to: '  } else if (typeof p1 === "bigint") {\n    n = p1;\n    s',
+    instead: "",
+  },
+  { from: "} else if (0 in p1) {\n", to: '} else if (typeof p1 === "bigint") {\n      n = p1;\n    } else', instead: "" },
+  { from: "if (typeof BigInt === 'undefined')", to: "const C_ZERO", instead: "" },
+  { from: "const FACTORSTEPS", to: "function factorize", instead: "" },
+  { from: "\n      let z = 1;\n", to: "    }\n\n  } else if", instead: "      throw NonIntegerParameter();\n" },
+];
+
+/** A text without what stands in it from here to there. */
+function cutOut(text, { from, to, instead }, missing) {
+  const start = text.indexOf(from);
+  const end = text.indexOf(to, start);
+  if (start < 0 || end < 0) missing(from.trim());
+  return text.slice(0, start) + instead + text.slice(end);
+}
+
+/** Leaves them out of the page, which has to be small; stops where one of them is called after all. */
+export const leanFractions = {
+  name: "lean-fractions",
+  renderChunk(_, { modules }) {
+    for (const [id, { code }] of Object.entries(modules)) {
+      const called = id.includes("/src/") && neverCalled.find((name) => new RegExp(`(?<!Math)\\.${name}\\(`).test(code ?? ""));
+      if (called) this.error(`${id} calls ${called}, which is left out of the page: take it off the list in lean-page.mjs`);
+    }
+  },
+  transform(code, id) {
+    if (!id.endsWith("fraction.mjs")) return null;
+    const lean = neverCalled.reduce((text, name) => {
+      const method = new RegExp(`^  (["'])${name}\\1: function[\\s\\S]*?^  \\},?\n`, "m");
+      if (!method.test(text)) this.error(`fraction.js has no ${name}: take it off the list in lean-page.mjs`);
+      return text.replace(method, "");
+    }, code);
+    const inside = neverCalled.find((name) => new RegExp(`\\[["']${name}["']\\]`).test(lean));
+    if (inside !== undefined) this.error(`fraction.js itself calls ${inside}: take it off the list in lean-page.mjs`);
+    const given = neverGiven.reduce(
+      (text, part) =>
+        cutOut(text, part, (what) => this.error(`fraction.js has no ${what}: take it off the list in lean-page.mjs`)),
+      lean,
+    );
+    return { code: given, map: null };
+  },
+};
+
+/**
+ * What checks a caller in JavaScript, with what stands for it on the page: there every caller is compiled against the types, every
+ * head comes through `checkHead`, and every way out of the head's own answer. What a person types or a link says is checked where it is read.
+ */
+const checksOfCallers = [
+  { file: "src/head/check-is-head.ts", instead: "export function checkIsHead() {}" },
+  { file: "src/setting/check-move.ts", instead: "export function checkMove() {}" },
+  { file: "src/machine/way-chosen.ts", instead: 'import { wayOf } from "./way.ts"; export const wayChosen = wayOf;' },
+  {
+    file: "src/number/check-options.ts",
+    instead: `export function checkKeys() {}
+      export function oneOf(value) { return value; }
+      /* @__NO_SIDE_EFFECTS__ */ export function keysOf(keys) { return Object.keys(keys); }`,
+  },
+];
+
+const exported = (code) => [...code.matchAll(/export (?:function|const) (\w+)/g)].map(([, name]) => name).sort();
+
+/** Leaves the checks of callers out of the page. */
+export const typedCallers = {
+  name: "typed-callers",
+  transform(code, id) {
+    const found = checksOfCallers.find(({ file }) => id.replaceAll("\\", "/").endsWith(file));
+    if (found === undefined) return null;
+    const [there, here] = [exported(code).join(), exported(found.instead).join()];
+    if (there !== here) this.error(`${found.file} has ${there}, and the page ${here} for it: see lean-page.mjs`);
+    return { code: found.instead, map: null };
+  },
+};

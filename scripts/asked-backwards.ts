@@ -1,25 +1,17 @@
+import { byEyeTyped } from "../booklet/screen/by-eye.ts";
 import { crankTyped } from "../booklet/screen/question.ts";
-import { countsFromAngle, type Head, parseAngle, type SetMove, whatMoveGives } from "../src/index.ts";
+import { countsFromAngle, type Head, type SetMove, whatMoveGives } from "../src/index.ts";
 import { countsByEyeItems, headLine, moveGivesItems } from "../src/words/index.ts";
-import { angleFromZero, fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
+import { fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
 import type { More } from "./more.ts";
 import { withOptionNames } from "./read-options.ts";
 import { itemLines } from "./words.ts";
 
-/**
- * `2.9° ± 0.05°`, or `14.5° ± 0.05° over 5`: the counts that an angle read by eye over one tooth or
- * several could mean.
- */
+/** The counts that an angle read by eye could mean: `2.9° ± 0.05°`, `14.5° ± 0.05° over 5`. */
 export function countsByEye(question: string): More {
-  const [angle = "", either = "", more] = question.split(/±|\+\/?-/);
-  if (more !== undefined)
-    throw fault("unreadable", "", `"${question.slice(0, 40)}" has more than one ±; write an angle such as "2.9° ± 0.05°"`);
-  const [, uncertainty = "", teeth = "1"] = /^(.*?)(?:\s+over\s+(\d+)(?:\s+teeth)?)?\s*$/s.exec(either) ?? [];
-  const read = parseAngle(angle);
-  const off = angleFromZero(uncertainty, "after ±");
-  const over = wholeNumber(teeth, "over");
-  const counts = withOptionNames({ teeth: "over" }, () => countsFromAngle(read, off, over));
-  return { data: { counts }, lines: itemLines(countsByEyeItems(counts, uncertainty.trim())) };
+  const { angle, either, eitherWritten, teeth } = byEyeTyped(question);
+  const counts = withOptionNames({ teeth: "over" }, () => countsFromAngle(angle, either, teeth));
+  return { data: { counts }, lines: itemLines(countsByEyeItems(counts, eitherWritten)) };
 }
 
 /** `gives MOVE`: what count a move really gives. */

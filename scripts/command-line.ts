@@ -1,6 +1,9 @@
-import { type FaultCode, InputError, parseAngle, type Revolutions, readyHeads, revolutions } from "../src/index.ts";
+import { type FaultCode, InputError, readyHeads } from "../src/index.ts";
 import type { AtRadius } from "../src/words/index.ts";
 import { type Given, readOptions } from "./read-options.ts";
+
+// Whole numbers and angles from a zero are read as the page for the screen reads them.
+export { angleTyped as angleFromZero, wholeTyped as wholeNumber } from "../booklet/screen/numbers-typed.ts";
 
 /** Every option that there is. */
 export const options = {
@@ -74,23 +77,6 @@ export const optionNames: Readonly<Record<string, string>> = {
   radiusMm: "--radius",
   "setting.gears": "--gears",
 };
-
-/** Reads a whole number that an option was given. */
-export function wholeNumber(text: string, place: string): number {
-  if (/^\s*\d{1,9}\s*$/.test(text)) return Number(text);
-  throw fault("unreadable", place, `"${text.slice(0, 40)}" is not a whole number; give one such as 12`);
-}
-
-/** Reads an angle from a zero that an option was given: 0 or more. */
-export function angleFromZero(text: string, place: string): Revolutions {
-  if (/^\s*0+(?:\.0+)?\s*°?\s*$/.test(text)) return revolutions(0);
-  try {
-    return parseAngle(text);
-  } catch (error) {
-    if (error instanceof InputError) throw new InputError(error.faults.map((each) => ({ ...each, place })));
-    throw error;
-  }
-}
 
 const lengthPattern = /^\s*(\d{1,6}(?:\.\d{1,6})?)\s*(mm|in|")?\s*$/;
 

@@ -1,3 +1,4 @@
+import { isByEye } from "../booklet/screen/by-eye.ts";
 import { type Fault, InputError } from "../src/index.ts";
 import type { Asked, OptionName, Options } from "./command-line.ts";
 
@@ -16,7 +17,7 @@ const questionNames: Readonly<Record<Question, string>> = {
 /** What kind of question it is; whether it can be read is seen when it is answered. */
 export function kindOfQuestion(question: string): Question {
   if (question === "gives" || question === "spacing" || question === "heads") return question;
-  if (/±|\+\/?-/.test(question)) return "by-eye";
+  if (isByEye(question)) return "by-eye";
   return /^\s*\d+\s*$/.test(question) ? "count" : "angle";
 }
 

@@ -24,9 +24,8 @@ import {
 } from "../../src/words/index.ts";
 import { type Child, el } from "./el.ts";
 import { nearSection } from "./near-section.ts";
-import { button, itemList, kindLine, part, setUp, tiles } from "./pieces.ts";
-import { plateDrawing } from "./plate-drawing.ts";
-import { trainDrawing } from "./train-drawing.ts";
+import { button, itemList, kindLine, part } from "./pieces.ts";
+import { wayPanel } from "./way-panel.ts";
 
 /** What can be done with an answer. */
 export interface Acts {
@@ -63,27 +62,12 @@ function foundPanel(answer: Found, head: Head, acts: Acts): Child {
   ];
 }
 
-/** The way set up: figures and drawings beside each other where there is room. */
+/** The way set up, with its proof, and what to mind. */
 function wayPart(way: Way, answer: Answer, head: Head, acts: Acts): Child {
-  const { figures, items } = setUp(way, head);
   const { setting } = way;
+  const proof = setting.exact ? [{ term: "Proof", text: proofShort(setting) }] : [];
   return [
-    el(
-      "div",
-      { class: "beside" },
-      el(
-        "div",
-        {},
-        tiles(figures),
-        button("Work through it", () => acts.work(way), "main"),
-        itemList([
-          ...items,
-          ...holesItems(way, answer, head),
-          ...(setting.exact ? [{ term: "Proof", text: proofShort(setting) }] : []),
-        ]),
-      ),
-      el("div", { class: "drawings" }, plateDrawing(way, head), "gears" in setting && trainDrawing(setting.gears)),
-    ),
+    wayPanel(way, head, [...holesItems(way, answer, head), ...proof], () => acts.work(way)),
     el("div", { class: "mind" }, itemList(cautionItemsBesides(cautionsFor(way, head)))),
   ];
 }

@@ -1,16 +1,26 @@
-import { type Answer, exactSettings, indexAngle, indexDivisions, type Target, type Way, whatMoveGives } from "../../src/index.ts";
-import { moveGivesItems, targetWords, wayShort } from "../../src/words/index.ts";
+import {
+  type Answer,
+  countsFromAngle,
+  exactSettings,
+  indexAngle,
+  indexDivisions,
+  type Target,
+  type Way,
+  whatMoveGives,
+} from "../../src/index.ts";
+import { countsByEyeItems, type Item, moveGivesItems, targetWords, wayShort } from "../../src/words/index.ts";
 import { answerPanel, leading, notPossibleLine } from "./answer-panel.ts";
+import type { ReadByEye } from "./by-eye.ts";
 import type { Desk, View } from "./desk.ts";
 import { type Child, el, fill } from "./el.ts";
 import { newJob } from "./job.ts";
 import { linkOf } from "./link.ts";
 import { button, itemList, refusalOf } from "./pieces.ts";
-import { type MoveTyped, questionTyped } from "./question.ts";
+import { type MoveTyped, type Question, questionTyped } from "./question.ts";
 import { radiusForm } from "./radius-form.ts";
 
 /** Marks that the figure keys of a phone lack. */
-const markKeys = ["°", "′", "″", "/", "+", "−"] as const;
+const markKeys = ["°", "′", "″", "±", "/", "+", "−"] as const;
 
 /** How long nothing is typed before the answer is read aloud, in ms. */
 const quiet = 700;
@@ -57,11 +67,27 @@ export function askView(desk: Desk): View {
     try {
       const question = questionTyped(input.value);
       if (question === null) return { panel: null, short: "" };
-      return question.kind === "move" ? moveTold(desk, question.move) : targetTold(question.target);
+      return told(question);
     } catch (error) {
       const sentence = refusalOf(error);
       return { panel: el("p", { class: "refused" }, sentence), short: sentence };
     }
+  }
+
+  function told(question: Question): Told {
+    switch (question.kind) {
+      case "target":
+        return targetTold(question.target);
+      case "move":
+        return moveTold(desk, question.move);
+      case "by-eye":
+        return byEyeTold(question.read, ask);
+    }
+  }
+
+  function ask(text: string) {
+    input.value = text;
+    asked();
   }
 
   function targetTold(target: Target): Told {
@@ -105,8 +131,13 @@ export function askView(desk: Desk): View {
       "div",
       { class: "keys" },
       markKeys.map((mark) => button(mark, () => insert(input, mark))),
+      lettersKey(input),
     ),
-    el("p", { id: "hint", class: "note" }, "127 · 2°54′ · 1/124 rev · or a move, to see what it gives: 0 + 22/33"),
+    el(
+      "p",
+      { id: "hint", class: "note" },
+      "127 · 2°54′ · 1/124 rev · a move, to see what it gives: 0 + 22/33 · an angle read by eye: 2.9° ± 0.05°",
+    ),
     aloud,
     answer,
   );
@@ -133,8 +164,32 @@ function moveTold(desk: Desk, move: MoveTyped): Told {
   const items = moveGivesItems(set, whatMoveGives(set), 1);
   return {
     panel: [el("h2", {}, "WHAT THE MOVE GIVES"), el("div", { class: "gives" }, itemList(items))],
-    short: items.map(({ term, text }) => `${term}: ${text}`).join(". "),
+    short: aloudOf(items),
   };
+}
+
+/** The most counts that are offered to be asked. */
+const mostOffered = 20;
+
+function byEyeTold({ angle, either, eitherWritten, teeth }: ReadByEye, ask: (text: string) => void): Told {
+  const counts = countsFromAngle(angle, either, teeth);
+  const items = countsByEyeItems(counts, eitherWritten);
+  return {
+    panel: [
+      el("h2", {}, "WHAT THE ANGLE COULD MEAN"),
+      el("div", { class: "gives" }, itemList(items)),
+      el(
+        "div",
+        { class: "row" },
+        counts.slice(0, mostOffered).map(({ divisions }) => button(`Ask ${divisions}`, () => ask(String(divisions)))),
+      ),
+    ],
+    short: aloudOf(items),
+  };
+}
+
+function aloudOf(items: readonly Item[]): string {
+  return items.map(({ term, text }) => `${term}: ${text}`).join(". ");
 }
 
 function answerTo(desk: Desk, target: Target, all: boolean): Answer {
@@ -151,6 +206,19 @@ function shortAnswer({ target, exact }: Answer, way: Way | null): string {
 
 function begin(desk: Desk, target: Target, way: Way): void {
   location.hash = linkOf(newJob(desk.head().head, { kind: "divide", target, teeth: null }, wayShort(way)), desk.known);
+}
+
+/** Changes between the figures of a phone and its letters, which a few questions need. */
+function lettersKey(input: HTMLInputElement): HTMLButtonElement {
+  const key = button("abc", () => {
+    const hadLetters = input.inputMode === "text";
+    input.inputMode = hadLetters ? "decimal" : "text";
+    fill(key, hadLetters ? "abc" : "123");
+    // A phone changes its keys only when it comes to the field anew.
+    input.blur();
+    input.focus();
+  });
+  return key;
 }
 
 /** Types a mark where the caret stands. */

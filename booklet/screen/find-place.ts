@@ -24,7 +24,7 @@ export interface FoundPlaces {
 export function placesFound(walk: Walk, read: ReadAtMachine): FoundPlaces {
   const hole = read.hole.trim() === "" ? null : wholeTyped(read.hole, "hole");
   const turns = read.turns.trim() === "" ? null : wholeTyped(read.turns, "turns");
-  const ring = read.ring.trim() === "" ? null : byRing(walk, angleTyped(read.ring));
+  const ring = read.ring.trim() === "" ? null : byRing(walk, angleTyped(read.ring, "ring"));
   const indices = walk.steps.flatMap(({ place }, index) => {
     const fits =
       (hole === null || ("hole" in place && place.hole === hole)) &&

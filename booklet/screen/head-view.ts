@@ -1,4 +1,4 @@
-import { checkHead, type Fault, type Head } from "../../src/index.ts";
+import { type CheckedHead, checkHead, type Fault, type Head } from "../../src/index.ts";
 import { headLine } from "../../src/words/index.ts";
 import type { Desk, View } from "./desk.ts";
 import { el, fill } from "./el.ts";
@@ -18,7 +18,7 @@ export function headView(desk: Desk, taken: () => void): View {
       fingerprint(head),
       () => take(heads.find((each) => fingerprint(each) === chosen.value) ?? head),
     );
-    fill(node, el("h2", {}, "THE HEAD THAT ANSWERS"), field("Head", chosen), editor(head, take));
+    fill(node, el("h2", {}, "THE HEAD THAT ANSWERS"), field("Head", chosen), opener(take), editor(head, take));
   }
 
   function take(head: Head) {
@@ -28,6 +28,36 @@ export function headView(desk: Desk, taken: () => void): View {
   }
 
   return { node, show };
+}
+
+/** Opens a head file, one that was saved here or written by hand, and answers with its head. */
+function opener(take: (head: Head) => void): HTMLElement {
+  const refused = el("div", { class: "refused", role: "alert" });
+  const file = el("input", { type: "file", accept: ".json,application/json", onchange: open });
+
+  async function open() {
+    const text = await file.files?.[0]?.text();
+    if (text === undefined) return;
+    const read = headIn(text);
+    if (read.ok) take(read.head);
+    else
+      fill(
+        refused,
+        read.faults.map(({ place, problem }) => el("p", {}, place === "" ? problem : `${place}: ${problem}`)),
+      );
+    // So that the same file can be chosen again once it is mended.
+    file.value = "";
+  }
+
+  return el("div", {}, field("Open a head file", file), refused);
+}
+
+function headIn(text: string): CheckedHead {
+  try {
+    return checkHead(JSON.parse(text));
+  } catch {
+    return { ok: false, faults: [{ code: "unreadable", place: "", problem: "this is no head file, which is JSON" }] };
+  }
 }
 
 /** The description of a head to edit, its faults at their places; a head without faults can be taken and saved. */

@@ -74,7 +74,7 @@ export function jobOf(said: URLSearchParams, known: readonly Head[]): Job {
     work: workOf(said),
     way: said.get("way"),
     startHole: wholeTyped(said.get("hole") ?? "0", "hole"),
-    startAngle: angleTyped(said.get("at") ?? "0", " rev"),
+    startAngle: angleTyped(said.get("at") ?? "0", "at", " rev"),
     side,
     done: wholeTyped(said.get("done") ?? "0", "done"),
   };

@@ -32,7 +32,13 @@ export function numbersTyped(text: string, place: string): readonly number[] {
   return numbers.slice(0, mostListed + 1);
 }
 
-/** An angle from a zero, which may be nothing. */
-export function angleTyped(text: string, unit = ""): Revolutions {
-  return /^\s*0+([.,]0+)?\s*°?\s*$/.test(text) ? revolutions(0) : parseAngle(text + unit);
+/** An angle from a zero, which may be nothing; `unit` is meant where none is typed. */
+export function angleTyped(text: string, place: string, unit = ""): Revolutions {
+  if (/^\s*0+([.,]0+)?\s*°?\s*$/.test(text)) return revolutions(0);
+  try {
+    return parseAngle(text + unit);
+  } catch (error) {
+    if (error instanceof InputError) throw new InputError(error.faults.map((each) => ({ ...each, place })));
+    throw error;
+  }
 }

@@ -1,5 +1,5 @@
-import { type Head, InputError, type Way } from "../../src/index.ts";
-import { type Figure, type Item, wayFigures, wayItems, wayTitle } from "../../src/words/index.ts";
+import { InputError, type Way } from "../../src/index.ts";
+import { type Figure, type Item, wayTitle } from "../../src/words/index.ts";
 import { type Child, el, fill } from "./el.ts";
 
 /** Terms with what is said of them; an item without a term goes on with the one before. */
@@ -27,17 +27,6 @@ export function tiles(figures: readonly Figure[]): HTMLElement {
       ),
     ),
   );
-}
-
-/** How a way is set up: what the hand sets in figures, the stop pin among them, and the rest item by item. */
-export function setUp(way: Way, head: Head): { readonly figures: readonly Figure[]; readonly items: readonly Item[] } {
-  const items = wayItems(way, head).filter(({ inFigures }) => !inFigures);
-  const pin = items.find(({ term }) => term === "Plate stop pin");
-  const [, stands = "", why = ""] = /^(IN|OUT)[:,]?\s*(.*)$/.exec(pin?.text ?? "") ?? [];
-  const figures = wayFigures(way, head);
-  return stands === ""
-    ? { figures, items }
-    : { figures: [...figures, { head: "STOP PIN", figure: stands, under: why }], items: items.filter((item) => item !== pin) };
 }
 
 /** What kind of way it is, and whether it is exact, so that a near one can never be taken for it. */

@@ -1,11 +1,15 @@
 import { parseAngle, type SetMove, type Target } from "../../src/index.ts";
+import { byEyeTyped, isByEye, type ReadByEye } from "./by-eye.ts";
 import { refuseTyped } from "./numbers-typed.ts";
 
 /** A move as it is set, but for the worm ratio, which is the head's. */
 export type MoveTyped = Omit<SetMove, "wormRatio">;
 
-/** What was asked: a count or an angle to divide by, or what a move gives. */
-export type Question = { readonly kind: "target"; readonly target: Target } | { readonly kind: "move"; readonly move: MoveTyped };
+/** What was asked: a count or an angle to divide by, what a move gives, or which counts an angle could mean that was read by eye. */
+export type Question =
+  | { readonly kind: "target"; readonly target: Target }
+  | { readonly kind: "move"; readonly move: MoveTyped }
+  | { readonly kind: "by-eye"; readonly read: ReadByEye };
 
 /**
  * Reads what was typed; null where nothing was.
@@ -16,6 +20,7 @@ export function questionTyped(typed: string): Question | null {
   const text = typed.trim();
   if (text === "") return null;
   if (/^\d{1,8}$/.test(text)) return { kind: "target", target: { divisions: Number(text) } };
+  if (isByEye(text)) return { kind: "by-eye", read: byEyeTyped(text) };
   const move = moveTyped(text);
   // Turns alone are an angle of the work.
   if (move !== null && (move.circle !== null || move.gears)) return { kind: "move", move };

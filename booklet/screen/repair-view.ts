@@ -3,7 +3,9 @@ import {
   betweenWords,
   blankItems,
   cautionItems,
+  centringItems,
   checkItems,
+  cutterItems,
   cuttingCautions,
   errorAtPitch,
   gearInShort,
@@ -15,6 +17,7 @@ import {
   numbering,
   provingWords,
   purposeWords,
+  sawItems,
   startWords,
   teethInRuns,
   thinItems,
@@ -24,13 +27,12 @@ import type { Desk, View } from "./desk.ts";
 import { type Child, el, fill } from "./el.ts";
 import { type GearTyped, newJob } from "./job.ts";
 import { linkOf } from "./link.ts";
-import { button, itemList, kindLine, part, refusalOf, setUp, tiles } from "./pieces.ts";
+import { itemList, kindLine, part, refusalOf } from "./pieces.ts";
 import { stepWords } from "./place-panel.ts";
-import { plateDrawing } from "./plate-drawing.ts";
 import { repairForm } from "./repair-form.ts";
 import { teethDrawing } from "./teeth-drawing.ts";
-import { trainDrawing } from "./train-drawing.ts";
 import { repairPlanned } from "./walk.ts";
+import { wayPanel } from "./way-panel.ts";
 
 /** Plans the repair of a gear, in the order of the work. */
 export function repairView(desk: Desk): View {
@@ -69,7 +71,15 @@ function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Chil
     el("p", { class: "note" }, numbering),
     settingPart(repaired, typed, length, head, desk),
     part("Before any heat", itemList(heatCautions)),
-    part("The blank", itemList(blankItems(repair, length))),
+    part(
+      "Blank, saw and cutter",
+      itemList([
+        ...blankItems(repair, length),
+        ...sawItems(repair, length, false),
+        ...cutterItems(gear),
+        ...centringItems(repaired, length),
+      ]),
+    ),
     part("Check each rebuilt tooth", itemList([...checkItems(gear, repair, length), ...thinItems(repair, length), withTheMate])),
     repair.warnings.length > 0 && itemList(repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) }))),
   ];
@@ -79,7 +89,6 @@ function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWor
   const { job, gear, moves, repair } = repaired;
   if (!job.planned) return el("p", { class: "kind not" }, noPlaces.possible);
   const { way, exact, worstArcSeconds } = job;
-  const { figures, items } = setUp(way, head);
   const worst = { term: "Off by", text: `no space to cut over ${errorAtPitch(worstArcSeconds, gear, length)}` };
   const places = moves.map(({ toothSpace, purpose, position }) =>
     el(
@@ -91,24 +100,9 @@ function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWor
   );
   return [
     kindLine(way),
-    el(
-      "div",
-      { class: "beside" },
-      el(
-        "div",
-        {},
-        tiles(figures),
-        button(
-          "Work through it",
-          () => {
-            location.hash = linkOf(newJob(head, { kind: "repair", gear: typed }, null), desk.known);
-          },
-          "main",
-        ),
-        itemList([...items, ...(exact ? [] : [worst])]),
-      ),
-      el("div", { class: "drawings" }, plateDrawing(way, head), "gears" in way.setting && trainDrawing(way.setting.gears)),
-    ),
+    wayPanel(way, head, exact ? [] : [worst], () => {
+      location.hash = linkOf(newJob(head, { kind: "repair", gear: typed }, null), desk.known);
+    }),
     part("The places", el("ol", { class: "ticks" }, places), el("p", {}, startWords(way)), el("p", {}, provingWords)),
     el(
       "div",

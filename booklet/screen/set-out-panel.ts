@@ -35,7 +35,7 @@ export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
       way: plan.exact ? job.way : null,
       work: work.kind === "divide" ? { ...work, teeth: named } : work,
       startHole: wholeTyped(hole.value, "start hole"),
-      startAngle: angleTyped(at.value),
+      startAngle: angleTyped(at.value, "scales"),
       side: side.value === "minus" ? "minus" : "plus",
       done: 0,
     };

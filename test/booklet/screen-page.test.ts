@@ -16,8 +16,8 @@ const digestOf = (text: string) => `'sha256-${createHash("sha256").update(text).
 const inside = (text: string, tag: string) =>
   [...text.matchAll(new RegExp(`<${tag}[^>]*>([\\s\\S]*?)</${tag}>`, "g"))].map(([, body = ""]) => body);
 
-/** The most bytes that the page may have, packed as a server sends it: 60 kB of 1,024. */
-const mostPacked = 60 * 1024;
+/** The most bytes that the page may have, packed as a server sends it. */
+const mostPacked = 60_000;
 
 describe("the screen edition by the command", () => {
   const folder = mkdtempSync(join(tmpdir(), "screen-"));

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { type Head, indexAngle, indexDivisions, parseAngle, type Setting, wayOf } from "../../src/index.ts";
+import { countsFromAngle, type Head, indexAngle, indexDivisions, parseAngle, type Setting, wayOf } from "../../src/index.ts";
 import { nearItems, reasonItems, routeItems, settingItems, targetWords, wayFigures, wayTitle } from "../../src/words/index.ts";
 import { button, figures, type Open, ready } from "./pages.ts";
 
@@ -108,6 +108,42 @@ export function answerLaws(open: Open): void {
     }
   });
 
+  it("says which counts an angle read by eye could mean, and asks one of them by one tap", async () => {
+    const { page, errors } = await open(usual);
+    const counts = (angle: string, teeth?: number) => countsFromAngle(parseAngle(angle), parseAngle("0.05°"), teeth);
+    for (const [typed, could] of [
+      ["2.9° ± 0.05°", counts("2.9°")],
+      ["2,9 +− 0,05", counts("2.9°")],
+      ["14.5° ± 0.05° over 5", counts("14.5°", 5)],
+    ] as const) {
+      await page.fill("#question", typed);
+      const all = could.map(({ divisions }) => divisions);
+      expect(await page.textContent(".gives dd"), typed).toBe(`${all.join(" or ")} divisions`);
+      expect(await page.locator(".answer button").allTextContents(), typed).toEqual(all.map((count) => `Ask ${count}`));
+    }
+    await button(page, "Ask 124").click();
+    expect(await page.textContent(".answer h2")).toBe("124 DIVISIONS");
+    expect(new URL(page.url()).hash).toBe("#ask=124");
+    expect(errors).toEqual([]);
+  });
+
+  it("the keys under the question type the marks that a phone lacks, and change it to letters", async () => {
+    const { page } = await open(usual);
+    for (const [mark, before] of [
+      ["±", "2.9"],
+      ["−", "2.9±0.05"],
+    ] as const) {
+      await page.fill("#question", before);
+      await button(page, mark).click();
+      expect(await page.inputValue("#question")).toBe(before + mark);
+    }
+    const modeNow = () => page.getAttribute("#question", "inputmode");
+    await button(page, "abc").click();
+    expect(await modeNow()).toBe("text");
+    await button(page, "123").click();
+    expect(await modeNow()).toBe("decimal");
+  });
+
   it("refuses in a sentence what is none of these", async () => {
     const { page, errors } = await open(usual);
     for (const [typed, sentence] of [
@@ -115,6 +151,9 @@ export function answerLaws(open: Open): void {
       ["99999999", /is not a count of divisions/],
       ["2°70'", /60 or more minutes/],
       ["0 + 5/15 gears 56/24", /which way the gears turn the plate/],
+      ["2.9° ± 3°", /as large as the angle itself/],
+      ["2.9° ± x", /after ±: "x" is not an angle/],
+      ["± 0.05° over 5", /is not an angle/],
       ["<img src=x onerror=alert(1)>", /is not an angle/],
     ] as const) {
       await page.fill("#question", typed);

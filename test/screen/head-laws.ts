@@ -48,6 +48,38 @@ export function headLaws(open: Open): void {
     expect(errors).toEqual([]);
   });
 
+  it("a head file is opened again, one saved here or written by hand, and one with faults is refused by their places", async () => {
+    const { page, errors } = await open(usual, "#head");
+    const file = (name: string, text: string) =>
+      page.getByLabel("Open a head file").setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+    const refused = page.locator("[role=alert]");
+    await file("picture.json", "\u0089PNG");
+    await refused.getByText("this is no head file").waitFor();
+    await file("faults.json", JSON.stringify({ wormRatio: 0, plates: [{ name: "1", circles: [15, "x"] }] }));
+    await refused.getByText("wormRatio").waitFor();
+    expect(await refused.textContent()).toContain("plates[0].circles[1]");
+    expect(await page.textContent(".name")).toBe("40:1 head, three plates 15–49, twelve change gears");
+    const byHand = {
+      $schema: "head.schema.json",
+      name: "From a file",
+      wormRatio: 60,
+      plates: [{ name: "A", circles: [21, 30] }],
+    };
+    await file("mine.json", JSON.stringify(byHand));
+    await page.locator(".name", { hasText: "From a file" }).waitFor();
+    const download = page.waitForEvent("download");
+    await button(page, "Save it as a file").click();
+    const saved = readFileSync(await (await download).path(), "utf8");
+    expect(JSON.parse(saved)).toEqual(JSON.parse(JSON.stringify(defineHead(byHand))));
+    await page.reload();
+    expect(await page.textContent(".name")).toBe("From a file (60:1)");
+    await page.getByLabel("Head", { exact: true }).selectOption({ label: ready("ratio-90-dial").name });
+    await file("saved.json", saved);
+    await page.locator(".name", { hasText: "From a file" }).waitFor();
+    expect(await page.getByLabel("Holes of its circles").inputValue()).toBe("21 30");
+    expect(errors).toEqual([]);
+  });
+
   it("a name that is markup stays a name", async () => {
     const name = "</script><img src=x onerror=alert(1)>&lt;";
     const head = defineHead({ ...usual, name, plates: [{ name: "<b>1</b>", circles: [15, 20] }] });

@@ -12,13 +12,15 @@ const colons = new RegExp(String.raw`^(\d+):(\d+)(?::(${number}))?$`);
 const ofTurn = /^(\d+(?:\.\d+|\s*\/\s*\d+)?)\s*(?:rev|revs|revolutions?|turns?)$/i;
 const gon = new RegExp(String.raw`^(${number})\s*(?:gon|grad|grads)$`, "i");
 const bare = new RegExp(`^${number}$`);
+/** `7 1/2°` and `1/2'`: a common fraction of one unit. */
+const commonFraction = /^(?:(\d{1,6})\s+)?(\d{1,6})\s*\/\s*(\d{1,6})\s*(\D+)$/;
 
 /**
  * Reads an angle as a person writes it, exactly.
  *
  * `2.9` and `2.9°` are degrees; `2°54'`, `2d 54m`, `2:54:00` are degrees, minutes and seconds;
  * `1/124 rev` is a part of a revolution; `10 gon` is a part of the 400 of a circle. The marks of a
- * telephone are read as well, `2º54’`, and a decimal comma, `2,9°`, and a half or a quarter, `46½°`.
+ * telephone are read as well, `2º54’`, and a decimal comma, `2,9°`, and common fractions, `46½°`, `7 1/2°`.
  *
  * @returns The angle in revolutions, exact: `"29/3600"` for 2.9 degrees. Always above 0.
  * @throws {@link InputError} when the text is no angle, is zero, or is over 1,000 revolutions.
@@ -31,6 +33,13 @@ const bare = new RegExp(`^${number}$`);
 export function parseAngle(text: string): Revolutions {
   const revolutions = readAngle(text);
   if (revolutions === null) {
+    const [, whole, thousands] = typeof text === "string" ? (/^\s*(\d+),(\d{3})(?!\d)/.exec(text) ?? []) : [];
+    if (whole !== undefined)
+      return refuse(
+        "unreadable",
+        "angle",
+        `the comma of ${quoted(text)} may part thousands or decimals; write ${whole}${thousands} or ${whole}.${thousands} with the unit`,
+      );
     return refuse(
       "unreadable",
       "angle",
@@ -42,13 +51,14 @@ export function parseAngle(text: string): Revolutions {
 
 /** What a telephone or a hand writes for a mark, and the mark that is meant. A comma before three digits may part thousands: it stays. */
 const asTyped: readonly (readonly [RegExp, string])[] = [
-  [/[º˚]/g, "°"],
+  [/[º˚⁰]/g, "°"],
   [/[’‘´`ʹ]/g, "'"],
   [/[”“ʺ]/g, '"'],
   [/^([^.,]*\d),(?=\d)(?!\d{3}(?:\D|$))/, "$1."],
-  [/½/g, ".5"],
-  [/¼/g, ".25"],
-  [/¾/g, ".75"],
+  [/\s*½/g, ".5"],
+  [/\s*¼/g, ".25"],
+  [/\s*¾/g, ".75"],
+  [/⁄/g, "/"],
   // ".5" is written too.
   [/(^|[^\d])\.(?=\d)/g, "$10."],
 ];
@@ -61,11 +71,19 @@ function readAngle(given: unknown): Fraction | null {
   if (turn) return parseRational(turn[1], "angle");
   const centesimal = gon.exec(text);
   if (centesimal) return parseRational(centesimal[1], "angle").div(400);
+  const part = commonFraction.exec(text);
+  if (part) return ofUnit(part[1] ?? "0", `${part[2]}/${part[3]}`, part[4] ?? "");
   const clock = colons.exec(text);
   if (clock) return fromParts(clock[1], clock[2], clock[3]);
   const parts = sexagesimal.exec(text);
   if (parts && text !== "") return fromParts(parts[1], parts[2], parts[3]);
   return null;
+}
+
+/** A whole number and a fraction of whichever unit one of it is read as. */
+function ofUnit(whole: string, fraction: string, unit: string): Fraction | null {
+  const one = readAngle(`1${unit}`);
+  return one === null ? null : parseRational(whole, "angle").add(parseRational(fraction, "angle")).mul(one);
 }
 
 function fromParts(degrees?: string, minutes?: string, seconds?: string): Fraction {

@@ -1,27 +1,26 @@
-#!/usr/bin/env node
-import { realpathSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import {
   type BookForm,
   type BookletOptions,
   bookForms,
   bookletPdf,
   jobSheetPdf,
-  loadHead,
   type PaperName,
   type PartId,
   screenPage,
 } from "../booklet/index.ts";
 import { type Head, InputError } from "../src/index.ts";
 import { bookletHelp } from "./booklet-help.ts";
-import { fault, optionNames, usualHead } from "./command-line.ts";
+import { fault, optionNames } from "./command-line.ts";
 import { created } from "./created.ts";
+import { headAsked } from "./head-asked.ts";
 import { jobAsked, jobInName, jobOptions } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
-import { checkPlace, writeWhole } from "./own-file.ts";
 import { printDrawings } from "./print-drawings.ts";
+import { printedTo } from "./printed-to.ts";
 import { progress } from "./progress.ts";
 import { type Given, readOptions, withOptionName } from "./read-options.ts";
+import type { Said } from "./said.ts";
+import { version } from "./version.ts";
 
 export { printRepairSheet } from "./repair-sheet.ts";
 
@@ -46,6 +45,7 @@ const options = {
   tagged: { type: "boolean" },
   force: { type: "boolean" },
   help: { type: "boolean", short: "h" },
+  version: { type: "boolean" },
   ...bookOptions,
   ...jobOptions,
 } as const;
@@ -55,28 +55,19 @@ type Asked = Given<typeof options>;
 /**
  * Prints a book as the words ask.
  *
- * @returns 0 when it is written.
  * @throws {@link InputError} in one sentence when something asked for is wrong; nothing is written then.
  */
-export async function printBooklet(words: readonly string[]): Promise<number> {
+export async function printBooklet(words: readonly string[]): Promise<Said> {
   const asked = read(words);
-  if (asked.help === true) {
-    process.stdout.write(bookletHelp);
-    return 0;
-  }
-  const head = loadHead(asked.head ?? usualHead);
+  if (asked.help === true) return { code: 0, text: bookletHelp };
+  if (asked.version === true) return { code: 0, text: `${version()}\n` };
+  const head = await headAsked(asked.head);
   const force = asked.force === true;
   if (asked.as === "drawings") {
     const job = asked.job === undefined ? undefined : jobAsked(asked.job, asked);
-    await printDrawings(head, { job, out: asked.out ?? `turns-and-holes-${head.id}-drawings`, force });
-    return 0;
+    return printDrawings(head, { job, out: asked.out ?? `turns-and-holes-${head.id}-drawings`, force });
   }
-  const out = asked.out ?? usualName(head.id, asked);
-  checkPlace(out, force);
-  const bytes = await bytesOf(head, asked);
-  writeWhole(out, bytes);
-  process.stdout.write(`${out}\n`);
-  return 0;
+  return printedTo(asked.out ?? usualName(head.id, asked), force, () => bytesOf(head, asked));
 }
 
 function usualName(id: string, { as = "pages", job }: Asked): string {
@@ -188,14 +179,4 @@ function countsListed(text: string): readonly number[] {
     "--degrees",
     `${JSON.stringify(text)} names too many counts; give up to ${mostTables}, such as 7,11,30-36`,
   );
-}
-
-if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  try {
-    process.exitCode = await printBooklet(process.argv.slice(2));
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    process.exitCode = 2;
-  }
 }

@@ -1,20 +1,14 @@
-import { readFileSync } from "node:fs";
-import { loadHead } from "../booklet/head-file.ts";
 import { type Answer, type PreparedHead, prepare, readyHeads } from "../src/index.ts";
 import { type AtRadius, answerWithWhys } from "../src/words/index.ts";
 import { answerLines, cautionsOf, type Telling } from "./answer-lines.ts";
-import { type Asked, fault, type Options, radiusAsked, readCommandLine, usualHead } from "./command-line.ts";
+import { type Asked, fault, type Options, radiusAsked, readCommandLine } from "./command-line.ts";
 import { checkEffects, kindOfQuestion } from "./effects.ts";
+import { headAsked } from "./head-asked.ts";
 import { lookUp } from "./look-up.ts";
-import { type More, nothingMore } from "./more.ts";
+import { type More, type MoreOfJob, nothingMore } from "./more.ts";
+import type { Said } from "./said.ts";
+import { version } from "./version.ts";
 import { paragraph } from "./words.ts";
-
-/** What a run of the command prints, and what it ends with. */
-export interface Said {
-  /** 0: answered; 1: no exact setting. */
-  readonly code: number;
-  readonly text: string;
-}
 
 /**
  * Answers the words of a command line.
@@ -24,7 +18,7 @@ export interface Said {
 export async function said(words: readonly string[]): Promise<Said> {
   // Loaded only when they are asked for: a look-up is not to wait for them.
   const [job, ...rest] = words;
-  if (job === "booklet") return { code: await (await import("./booklet.ts")).printBooklet(rest), text: "" };
+  if (job === "booklet") return (await import("./booklet.ts")).printBooklet(rest);
   if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest));
   if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest));
   const asked = readCommandLine(words);
@@ -46,17 +40,13 @@ async function answered(asked: Asked): Promise<Said> {
     case "by-eye":
       return ofMore((await import("./asked-backwards.ts")).countsByEye(alone(question, rest)), options);
     case "gives":
-      return ofMore((await import("./asked-backwards.ts")).moveGives(words, headOf(options), options), options);
+      return ofMore((await import("./asked-backwards.ts")).moveGives(words, await headAsked(options.head), options), options);
     case "spacing":
-      return ofMore((await import("./spacing-asked.ts")).spacingAsked(words, headOf(options), options), options);
+      return ofMore((await import("./spacing-asked.ts")).spacingAsked(words, await headAsked(options.head), options), options);
     case "count":
     case "angle":
       return lookedUp(alone(question, rest), options);
   }
-}
-
-function headOf({ head }: Options) {
-  return loadHead(head ?? usualHead);
 }
 
 function alone(question: string, rest: readonly string[]): string {
@@ -70,7 +60,7 @@ function alone(question: string, rest: readonly string[]): string {
 
 async function lookedUp(question: string, options: Options): Promise<Said> {
   const { near, teeth, after, mounted, proof, limit, json, coordinates } = options;
-  const head = prepare(headOf(options));
+  const head = prepare(await headAsked(options.head));
   const answer = lookUp(head, question, options);
   const radius = radiusAsked(options);
   const more = await moreAsked(answer, head, radius, options);
@@ -125,16 +115,6 @@ function ofMore({ data, lines }: More, { json }: Options): Said {
 }
 
 /** What a command with options of its own has to say. */
-function ofJob({ json, code = 0, ...more }: More & { readonly json: boolean; readonly code?: number }): Said {
-  return { ...ofMore(more, { json }), code };
-}
-
-/** From the sources or from the build: the one is a folder nearer to package.json than the other. */
-function version(): string {
-  for (const up of ["../package.json", "../../package.json"]) {
-    try {
-      return (JSON.parse(readFileSync(new URL(up, import.meta.url), "utf8")) as { version: string }).version;
-    } catch {}
-  }
-  return "unknown";
+function ofJob({ json, code = 0, bytes, ...more }: MoreOfJob): Said {
+  return { ...(bytes === undefined ? ofMore(more, { json }) : { text: "", bytes }), code };
 }

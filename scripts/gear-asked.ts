@@ -3,8 +3,9 @@ import { gearWithTexts, identificationWithTexts, lengthsIn } from "../src/words/
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { askedAs, gearFrom, gearOptions, number, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
 import { candidateLines, gearLines, marksLines } from "./gear-words.ts";
-import type { More } from "./more.ts";
+import type { More, MoreOfJob } from "./more.ts";
 import { type Given, readOptions } from "./read-options.ts";
+import { version } from "./version.ts";
 import { line } from "./words.ts";
 
 const options = {
@@ -19,15 +20,17 @@ const options = {
   limit: { type: "string" },
   json: { type: "boolean" },
   help: { type: "boolean", short: "h" },
+  version: { type: "boolean" },
 } as const;
 
 type GearAsked = Given<typeof options>;
 
 /** `gear …`: the measures of a gear, what gear one is, or how many teeth it has. */
-export function gearAsked(words: readonly string[]): More & { readonly json: boolean } {
+export function gearAsked(words: readonly string[]): MoreOfJob {
   const { values, positionals } = readOptions(words, options, "gear --help");
   const json = values.json === true;
   if (values.help === true) return { data: {}, lines: [gearHelp.trimEnd()], json: false };
+  if (values.version === true) return { data: {}, lines: [version()], json: false };
   const byMarks = values.turns !== undefined || values["mate-turns"] !== undefined;
   if (byMarks) return { ...countAsked(values, positionals), json };
   const teeth = teethAsked(positionals, "gear 86 --module 2");

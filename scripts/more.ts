@@ -8,3 +8,12 @@ export interface More {
 
 /** Where nothing more was asked for. */
 export const nothingMore: More = { data: {}, lines: [] };
+
+/** What a command with options of its own has to say. */
+export interface MoreOfJob extends More {
+  readonly json: boolean;
+  /** Left out, 0. */
+  readonly code?: number;
+  /** A file that goes to the output instead of the words. */
+  readonly bytes?: Uint8Array | undefined;
+}

@@ -3,7 +3,8 @@ import { createHash } from "node:crypto";
 import { mkdirSync } from "node:fs";
 import { bookletDigest, bookletPdf, screenPage } from "../booklet/index.ts";
 import { readyHeads } from "../src/index.ts";
-import { writeWhole } from "./own-file.ts";
+import { placeFor } from "./own-file.ts";
+import { writeWhole } from "./write-whole.ts";
 
 // Prints the books of all ready heads into booklet/printed, and their screen editions, for those who have no Node, with the
 // digests by which the tests know that they are what the code makes. Run it from the top of the
@@ -14,9 +15,9 @@ mkdirSync(folder, { recursive: true });
 const digests: Record<string, { readonly pages: string; readonly file: string; readonly screen: string }> = {};
 for (const head of readyHeads) {
   const [file, screen] = [await bookletPdf(head), Buffer.from(screenPage(head))];
-  writeWhole(`${folder}/${head.id}.pdf`, file);
-  writeWhole(`${folder}/${head.id}.html`, screen);
+  writeWhole(placeFor(`${folder}/${head.id}.pdf`, true), file);
+  writeWhole(placeFor(`${folder}/${head.id}.html`, true), screen);
   digests[head.id] = { pages: await bookletDigest(head), file: digestOf(file), screen: digestOf(screen) };
   process.stdout.write(`${folder}/${head.id}.pdf, .html\n`);
 }
-writeWhole(`${folder}/digests.json`, Buffer.from(`${JSON.stringify(digests, null, 2)}\n`));
+writeWhole(placeFor(`${folder}/digests.json`, true), Buffer.from(`${JSON.stringify(digests, null, 2)}\n`));

@@ -1,13 +1,15 @@
-import { loadHead } from "../booklet/head-file.ts";
 import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { lengthsIn, repairWithTexts } from "../src/words/index.ts";
-import { angleFromZero, fault, millimetres, usualHead, wholeNumber } from "./command-line.ts";
+import { angleFromZero, fault, millimetres, wholeNumber } from "./command-line.ts";
 import { askedAs, gearFrom, gearOptions, millimetresFromZero, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
-import type { More } from "./more.ts";
+import { headAsked } from "./head-asked.ts";
+import type { MoreOfJob } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { type Given, readOptions } from "./read-options.ts";
 import { repairLines } from "./repair-words.ts";
+import type { Said } from "./said.ts";
 import { searchAsked, startAsked } from "./shared-options.ts";
+import { version } from "./version.ts";
 import { line } from "./words.ts";
 
 const options = {
@@ -33,14 +35,16 @@ const options = {
   force: { type: "boolean" },
   json: { type: "boolean" },
   help: { type: "boolean", short: "h" },
+  version: { type: "boolean" },
 } as const;
 
 type RepairGiven = Given<typeof options>;
 
 /** `repair …`: all that a repair needs, in words, as data, and as a sheet to print. */
-export async function repairAsked(words: readonly string[]): Promise<More & { readonly json: boolean; readonly code: number }> {
+export async function repairAsked(words: readonly string[]): Promise<MoreOfJob> {
   const { values, positionals } = readOptions(words, options, "repair --help");
-  if (values.help === true) return { data: {}, lines: [repairHelp.trimEnd()], json: false, code: 0 };
+  if (values.help === true) return { data: {}, lines: [repairHelp.trimEnd()], json: false };
+  if (values.version === true) return { data: {}, lines: [version()], json: false };
   const teeth = teethAsked(positionals, "repair 86 --module 2 --damaged 31,32");
   if (!pitchGiven(values))
     throw fault(
@@ -49,7 +53,7 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
       `the pitch is not given; add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH`,
     );
   checkTogether(values);
-  const head = loadHead(values.head ?? usualHead);
+  const head = await headAsked(values.head);
   const gear = gearFrom(teeth, values);
   const repaired = askedAs(values, () => repairOnHead(head, gear, repairOptions(teeth, values)));
   const length = lengthsIn(unitOf(values));
@@ -63,11 +67,12 @@ export async function repairAsked(words: readonly string[]): Promise<More & { re
           sawGiven: values.saw !== undefined,
         });
   return {
-    data: { ...repairWithTexts(repaired), ...(sheet !== null && { sheet }) },
+    data: { ...repairWithTexts(repaired), ...(sheet !== null && { sheet: values.sheet }) },
     lines: [
       ...repairLines(repaired, head, length, values.saw !== undefined),
-      ...(sheet === null ? [] : ["", line("Sheet", sheet)]),
+      ...(values.sheet === undefined ? [] : ["", line("Sheet", values.sheet)]),
     ],
+    bytes: sheet?.bytes,
     json: values.json === true,
     code: repaired.exact ? 0 : 1,
   };
@@ -81,6 +86,8 @@ function checkTogether(values: RepairGiven): void {
     if (values[each] !== undefined && values.sheet === undefined)
       throw fault("no-effect", `--${each}`, "goes with --sheet, the file to print to");
   }
+  if (values.sheet === "-" && values.json === true)
+    throw fault("conflict", "--sheet", "and --json cannot both go to the output; name a file for the sheet");
   if (values["mate-thinning"] !== undefined && values.backlash === undefined)
     throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
 }
@@ -89,7 +96,7 @@ async function printed(
   path: string,
   { paper, force }: RepairGiven,
   sheet: import("../booklet/index.ts").RepairSheet,
-): Promise<string> {
+): Promise<Said> {
   const { job: repaired } = sheet;
   if (!repaired.job.planned)
     throw fault(
@@ -99,8 +106,7 @@ async function printed(
     );
   // Kept apart from this file, which is packed: pdfkit is loaded only where something is printed.
   const { printRepairSheet } = await import("./booklet.ts");
-  await printRepairSheet(path, force === true, { ...sheet, ...(paper !== undefined && { paper }) });
-  return path;
+  return printRepairSheet(path, force === true, { ...sheet, ...(paper !== undefined && { paper }) });
 }
 
 function repairOptions(teeth: number, given: RepairGiven): RepairOnHeadOptions {

@@ -1,6 +1,7 @@
 import { type PaperName, type RepairSheet, repairSheetPdf } from "../booklet/index.ts";
 import { created } from "./created.ts";
-import { checkPlace, writeWhole } from "./own-file.ts";
+import { printedTo } from "./printed-to.ts";
+import type { Said } from "./said.ts";
 
 /** A sheet with the name of its paper as it was typed. */
 export interface RepairSheetAsked extends RepairSheet {
@@ -8,11 +9,12 @@ export interface RepairSheetAsked extends RepairSheet {
 }
 
 /**
- * Prints the sheet of a repair to a file.
+ * Prints the sheet of a repair to a file, or with `-` to the output.
  *
  * @throws {@link InputError} in one sentence when the file or the paper is not allowed; nothing is written then.
  */
-export async function printRepairSheet(path: string, force: boolean, { paper, ...sheet }: RepairSheetAsked): Promise<void> {
-  checkPlace(path, force);
-  writeWhole(path, await repairSheetPdf({ ...sheet, ...(paper !== undefined && { paper: paper as PaperName }), ...created() }));
+export function printRepairSheet(path: string, force: boolean, { paper, ...sheet }: RepairSheetAsked): Promise<Said> {
+  return printedTo(path, force, () =>
+    repairSheetPdf({ ...sheet, ...(paper !== undefined && { paper: paper as PaperName }), ...created() }),
+  );
 }

@@ -1,25 +1,26 @@
 #!/usr/bin/env node
-import { said } from "./command.ts";
+import { fileError } from "../booklet/file-error.ts";
+import { type Outlet, run } from "./run.ts";
 
-// A reader that closes early, such as a pager, is no fault.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-});
+/** The output and the error stream of this process. */
+const streams: Outlet = {
+  isTerminal: process.stdout.isTTY === true,
+  write: (what) =>
+    new Promise((done, failed) => {
+      process.stdout.write(what, (error) => {
+        // A reader that closes early, such as a pager, is no fault.
+        if (error && !("code" in error && error.code === "EPIPE")) failed(fileError("the output", "written", error));
+        else done();
+      });
+    }),
+  complain: (text) => void process.stderr.write(text),
+};
 
-/** Says what is asked for on the output, or in one line on the error stream why it cannot be read. */
-async function run(words: readonly string[]): Promise<void> {
-  try {
-    const { code, text } = await said(words);
-    process.stdout.write(text);
-    process.exitCode = code;
-  } catch (error) {
-    // By name: the booklet is loaded apart from this file and has the class a second time.
-    if (!(error instanceof Error && error.name === "InputError")) throw error;
-    // What was typed may hold a line break, but what is said of it is one line.
-    process.stderr.write(`turns-and-holes: ${error.message.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, " ")}\n`);
-    process.exitCode = 2;
-  }
-}
+// Each is told to whoever writes.
+process.stdout.on("error", () => {});
+process.stderr.on("error", () => {});
 
 // Not awaited at the top: the command is packed as a CommonJS file, which starts sooner and cannot.
-void run(process.argv.slice(2));
+void run(process.argv.slice(2), streams).then((status) => {
+  process.exitCode = status;
+});

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -31,18 +31,19 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "bad-input-"));
   for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
   mkdirSync(join(folder, "folder.json"));
+  symlinkSync("circle.json", join(folder, "circle.json"));
 });
 afterAll(() => {
   // Nothing that was refused has written anything.
   const left = readdirSync(folder).sort();
   rmSync(folder, { recursive: true });
-  expect(left).toEqual([...Object.keys(files), "folder.json"].sort());
+  expect(left).toEqual([...Object.keys(files), "folder.json", "circle.json"].sort());
 });
 
-/** One sentence on stderr, nothing on stdout, exit 2. */
-async function refused(words: readonly string[], node: readonly string[] = []): Promise<string> {
+/** One sentence on stderr, nothing on stdout, exit 2; 3 where it is the file that cannot be read. */
+async function refused(words: readonly string[], node: readonly string[] = [], status = 2): Promise<string> {
   const { code, stdout, stderr } = await run(words, folder, node);
-  expect([code, stdout]).toEqual([2, ""]);
+  expect([code, stdout]).toEqual([status, ""]);
   expect(stderr).toMatch(/^turns-and-holes: [^\n]+\n$/);
   expect(stderr.length).toBeLessThan(500);
   expect(stderr).not.toMatch(/undefined|\[object|node:|\bat [\w.]+ \(/);
@@ -104,12 +105,19 @@ describe.concurrent("a head that cannot be read", () => {
     ["list.json", "list.json: a list is not an object"],
     ["brackets.json", "brackets.json: has 3,000,000 bytes, too many for a head file"],
     ["fewer-brackets.json", "fewer-brackets.json: is not JSON"],
-    ["folder.json", "folder.json: is a directory; name the JSON file in it"],
     ["missing.json", "missing.json: there is no such ready head and no such file; the ready heads are ratio-40-plates-15-49"],
     ["", "head: no name or file was given"],
     ["on two\nlines.json", "on two lines.json: there is no such ready head and no such file"],
   ])("%s", async (head, told) => {
     expect(await refused(["12", "--head", head])).toContain(told);
+  });
+
+  it.each([
+    ["folder.json", "folder.json: is a directory; name the JSON file in it"],
+    ["circle.json", "circle.json: cannot be read: its links lead in a circle"],
+    ["ü".repeat(250), "cannot be read: the name is too long"],
+  ])("%s cannot be read", async (head, told) => {
+    expect(await refused(["12", "--head", head], [], 3)).toContain(told);
   });
 });
 

@@ -139,4 +139,4 @@ export type {
   WholeTurns,
 } from "./setting/setting.ts";
 export type { Target } from "./setting/target.ts";
-export { indexTable, type TableOptions, type TableRow } from "./table.ts";
+export { indexRows, indexTable, type TableOptions, type TableRow, type TableWatch } from "./table.ts";

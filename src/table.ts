@@ -1,7 +1,7 @@
 import type { Head } from "./head/head.ts";
 import { checkKeys, keysOf } from "./number/check-options.ts";
 import { effortOf, isCut } from "./number/effort.ts";
-import { refuse } from "./number/errors.ts";
+import { quoted, refuse } from "./number/errors.ts";
 import { groupDigits } from "./number/ratio.ts";
 import { sharedBy } from "./search/efforts.ts";
 import { firstSetting, type Search, type SearchOptions, searchKeys, searchOn } from "./search/exact-settings.ts";
@@ -26,7 +26,16 @@ export interface TableOptions extends SearchOptions {
   readonly to: number;
 }
 
+/** How a table is watched and stopped while it is made. */
+export interface TableWatch {
+  /** Looked at before every count: an `AbortSignal`, or whatever throws in order to stop. */
+  readonly signal?: { throwIfAborted(): void } | undefined;
+  /** Called after every count, with how many of them are done. */
+  readonly onProgress?: ((done: number, total: number) => void) | undefined;
+}
+
 const tableKeys = keysOf<TableOptions>({ ...searchKeys, from: true, to: true });
+const watchedKeys = [...tableKeys, ...keysOf<TableWatch>({ signal: true, onProgress: true })];
 const mostRows = 100_000;
 
 /**
@@ -40,7 +49,51 @@ const mostRows = 100_000;
  * indexTable(readyHeads[0], { from: 95, to: 97 }).map(({ setting }) => setting.spaces); // [8,11,6]
  * ```
  */
-export function indexTable(head: Head | PreparedHead, range: TableOptions): readonly TableRow[] {
+export function indexTable(head: Head | PreparedHead, options: TableOptions & TableWatch): readonly TableRow[] {
+  checkKeys(options, watchedKeys, "options");
+  const { signal, onProgress, ...range } = options;
+  checkWatch(signal, onProgress);
+  const found = indexRows(head, range);
+  const total = range.to - range.from + 1;
+  const rows: TableRow[] = [];
+  signal?.throwIfAborted();
+  for (const row of found) {
+    rows.push(row);
+    onProgress?.(rows.length, total);
+    signal?.throwIfAborted();
+  }
+  return rows;
+}
+
+function checkWatch(signal: unknown, onProgress: unknown): void {
+  if (signal !== undefined && !isSignal(signal))
+    refuse("unreadable", "signal", `${quoted(signal)} is no signal to stop by; give the signal of an AbortController`);
+  if (onProgress !== undefined && typeof onProgress !== "function")
+    refuse(
+      "unreadable",
+      "onProgress",
+      `${quoted(onProgress)} is not a function; give one that takes how many are done, and of how many`,
+    );
+}
+
+function isSignal(signal: unknown): boolean {
+  return (
+    typeof signal === "object" && signal !== null && "throwIfAborted" in signal && typeof signal.throwIfAborted === "function"
+  );
+}
+
+/**
+ * The rows of {@link indexTable} one by one, each worked out when it is asked for: whoever goes through
+ * them may stop, wait or do other work between any two.
+ *
+ * @throws {@link InputError} at once, as {@link indexTable} does.
+ *
+ * @example
+ * ```ts
+ * indexRows(readyHeads[0], { from: 2, to: 100_000 }).next().value.divisions; // 2
+ * ```
+ */
+export function indexRows(head: Head | PreparedHead, range: TableOptions): Generator<TableRow, undefined> {
   checkKeys(range, tableKeys, "options");
   const { from, to, ...options } = range;
   checkDivisions(from, "from");
@@ -52,18 +105,20 @@ export function indexTable(head: Head | PreparedHead, range: TableOptions): read
       "to",
       `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`,
     );
-  const search = searchOn(head, options);
+  return rowsOf(searchOn(head, options), from, to);
+}
+
+function* rowsOf(search: Search, from: number, to: number): Generator<TableRow, undefined> {
   const share = shareOf(search);
   let left = oneMore + share * (to - from);
-  const rows: TableRow[] = [];
   for (let divisions = from; divisions <= to; divisions += 1) {
     // What the counts before have left over is there for this one, and of its own it has a share.
     const most = Math.min(oneMore, left) + share;
     const effort = effortOf(most);
-    rows.push({ divisions, setting: firstSetting(search, { divisions }, sharedBy(effort)), complete: !isCut(effort) });
+    const setting = firstSetting(search, { divisions }, sharedBy(effort));
     left -= most - Math.max(0, effort.left);
+    yield { divisions, setting, complete: !isCut(effort) };
   }
-  return rows;
 }
 
 /** Steps of work that a count may take beyond its share, as long as the others leave it that. */

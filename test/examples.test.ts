@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import * as library from "../src/index.ts";
+import * as index from "../src/index.ts";
+import * as words from "../src/words/index.ts";
+
+const library = { ...index, ...words };
 
 /** Each line of an example in the comments of the library: `expression; // value`. */
 const examples = readdirSync("src", { recursive: true, encoding: "utf8" })

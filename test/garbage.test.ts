@@ -18,6 +18,7 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   ],
   indexAngle: [threePlates, revolutions(1, 7), { methods: ["simple"] }],
   indexTable: [threePlates, { from: 2, to: 4, methods: ["simple"] }],
+  indexRows: [threePlates, { from: 2, to: 4, methods: ["simple"] }],
   exactSettings: [threePlates, { divisions: 12 }, { teethPerMove: 2 }],
   nearSettings: [threePlates, { angle: revolutions(1, 7) }, { teethPerMove: 2 }],
   planJob: [

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { indexDivisions, indexTable } from "../src/index.ts";
+import { indexDivisions, indexRows, indexTable } from "../src/index.ts";
 import { heads, small } from "./support/arbitraries.ts";
 import { threePlates } from "./support/ready.ts";
 import { refusalLines } from "./support/refusal.ts";
@@ -18,6 +18,44 @@ describe("indexTable", () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe("a table that is watched", () => {
+  it("says after every count how many are done, and of how many", () => {
+    const told: string[] = [];
+    const rows = indexTable(threePlates, { from: 5, to: 8, onProgress: (done, total) => told.push(`${done}/${total}`) });
+    expect([told, rows]).toEqual([["1/4", "2/4", "3/4", "4/4"], indexTable(threePlates, { from: 5, to: 8 })]);
+  });
+
+  it("stops where it is told to, with the reason given", () => {
+    const stop = new AbortController();
+    const { signal } = stop;
+    let most = 0;
+    const onProgress = (done: number) => {
+      most = done;
+      if (done === 3) stop.abort(new Error("enough"));
+    };
+    expect(() => indexTable(threePlates, { from: 2, to: 100_000, signal, onProgress })).toThrow("enough");
+    expect(most).toBe(3);
+    expect(() => indexTable(threePlates, { from: 2, to: 9, signal })).toThrow("enough");
+  });
+
+  it("is gone through count by count, no further than it is asked, and the same", () => {
+    const range = { from: 90, to: 130, teethPerMove: 4 };
+    expect([...indexRows(threePlates, range)]).toEqual(indexTable(threePlates, range));
+    for (const { divisions } of indexRows(threePlates, { from: 2, to: 100_000 })) {
+      if (divisions < 5) continue;
+      expect(divisions).toBe(5);
+      break;
+    }
+  });
+
+  it.each([
+    [{ signal: {} }, "signal: an object is no signal to stop by; give the signal of an AbortController"],
+    [{ onProgress: 3 }, "onProgress: 3 is not a function; give one that takes how many are done, and of how many"],
+  ])("%j is refused", (watch, line) => {
+    expect(refusalLines(() => indexTable(threePlates, wrong({ from: 2, to: 3, ...watch })))).toEqual([line]);
   });
 });
 

@@ -18,7 +18,9 @@ export {
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
+export { positionColumns, type TextColumn, tableColumns } from "./columns.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
+export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";

@@ -175,8 +175,8 @@ describe("the sheet", () => {
     expect((await run([...job, "--sheet", "sheet.pdf", "--json"], folder)).stdout).toContain('"sheet":"sheet.pdf"');
     writeFileSync(join(folder, "letter.txt"), "dear reader");
     const refused = await run([...job, "--sheet", "letter.txt"], folder);
-    expect([refused.code, refused.stdout]).toEqual([2, ""]);
-    expect(refused.stderr).toContain("is not a book of this program");
+    expect([refused.code, refused.stdout]).toEqual([3, ""]);
+    expect(refused.stderr).toContain("is not a file of this program");
     expect(readFileSync(join(folder, "letter.txt"), "utf8")).toBe("dear reader");
     expect((await run([...job, "--sheet", "letter.txt", "--force"], folder)).code).toBe(0);
     expect(readFileSync(join(folder, "letter.txt"), "latin1").startsWith("%PDF-")).toBe(true);
@@ -194,13 +194,13 @@ describe("the sheet", () => {
   });
 
   it.each([
-    ["a paper there is not", ["--sheet", "new.pdf", "--paper", "a9"], "there is no paper"],
-    ["no such directory", ["--sheet", "nowhere/new.pdf"], "there is no directory"],
-    ["a paper without a sheet", ["--paper", "a4"], "--paper: goes with --sheet"],
-    ["force without a sheet", ["--force"], "--force: goes with --sheet"],
-  ])("%s: refused, and nothing is written", async (_, more, said) => {
+    ["a paper there is not", ["--sheet", "new.pdf", "--paper", "a9"], "there is no paper", 2],
+    ["no such directory", ["--sheet", "nowhere/new.pdf"], "there is no directory", 3],
+    ["a paper without a sheet", ["--paper", "a4"], "--paper: goes with --sheet", 2],
+    ["force without a sheet", ["--force"], "--force: goes with --sheet", 2],
+  ] as const)("%s: refused, and nothing is written", async (_, more, said, status) => {
     const { code, stdout, stderr } = await run([...job, ...more], folder);
-    expect([code, stdout]).toEqual([2, ""]);
+    expect([code, stdout]).toEqual([status, ""]);
     expect(stderr).toMatch(/^turns-and-holes: [^\n]+\n$/);
     expect(stderr).toContain(said);
     expect(readdirSync(folder).filter((name) => name.startsWith("new") || name.endsWith(".tmp"))).toEqual([]);

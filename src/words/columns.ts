@@ -1,0 +1,103 @@
+import type { Place } from "../machine/place.ts";
+import { fromExact, type Revolutions } from "../number/ratio.ts";
+import type { Setting } from "../setting/setting.ts";
+import type { TableRow } from "../table.ts";
+
+/** A column of a table in text, the first line of it its head. */
+export interface TextColumn {
+  readonly head: string;
+  readonly cells: readonly string[];
+}
+
+/** What a cell holds: nothing where it does not apply. */
+type Cell = string | number | null | undefined;
+
+type Cells<Row> = Readonly<Record<string, (row: Row) => Cell>>;
+
+/** Columns in which some cell says something. */
+function told<Row>(rows: readonly Row[], cells: Cells<Row>): readonly TextColumn[] {
+  return Object.entries(cells)
+    .map(([head, cell]) => ({ head, cells: rows.map((row) => String(cell(row) ?? "")) }))
+    .filter((column) => rows.length === 0 || column.cells.some((cell) => cell !== ""));
+}
+
+const gearsOf = (setting: Setting | null) => (setting?.method === "differential" ? setting.gears : null);
+const secondOf = (setting: Setting | null) => (setting?.method === "compound" ? setting.second : null);
+
+const ofSetting: Cells<TableRow> = {
+  divisions: ({ divisions }) => divisions,
+  method: ({ setting }) => setting?.method,
+  plate: ({ setting }) => setting?.plate,
+  face: ({ setting }) => setting?.face,
+  circle: ({ setting }) => setting?.circle,
+  turns: ({ setting }) => setting?.turns,
+  spaces: ({ setting }) => setting?.spaces,
+  "arms enclose": ({ setting }) => setting?.armsEnclose,
+  "second circle": ({ setting }) => secondOf(setting)?.circle,
+  "second spaces": ({ setting }) => secondOf(setting)?.spaces,
+  "second part": ({ setting }) => secondOf(setting)?.direction,
+  drivers: ({ setting }) => gearsOf(setting)?.drivers.join(" × "),
+  driven: ({ setting }) => gearsOf(setting)?.driven.join(" × "),
+  idlers: ({ setting }) => gearsOf(setting)?.idlers,
+  "plate turns": ({ setting }) => gearsOf(setting)?.direction,
+  "may foul": ({ setting }) => (gearsOf(setting)?.mayFoul ? "yes" : null),
+  "teeth per move": ({ setting }) => setting?.teethPerMove,
+  "not all tried": ({ complete }) => (complete ? null : "yes"),
+};
+
+/**
+ * The rows of a table as columns with one value a cell, for a spreadsheet: a count that nothing closes
+ * has no method. A column that would be empty is not there.
+ */
+export function tableColumns(rows: readonly TableRow[]): readonly TextColumn[] {
+  return told(rows, ofSetting);
+}
+
+const byMoves = (place: Place) => (place.by === "moves" ? place : null);
+const byHoles = (place: Place) => (place.by === "moves" || place.by === "nearest-hole" ? place : null);
+const minusIf = (isBack: boolean, value: number | undefined) =>
+  value === undefined ? null : isBack && value > 0 ? -value : value;
+const goOn = (place: Place, key: "turns" | "spaces") => {
+  const from = byHoles(place)?.from;
+  return from && minusIf(from.direction === "back", from[key]);
+};
+
+const ofPlace: Cells<Place> = {
+  tooth: ({ tooth }) => tooth,
+  "go on turns": (place) => goOn(place, "turns"),
+  "go on spaces": (place) => goOn(place, "spaces"),
+  "second turns": (place) => byMoves(place)?.from.second?.turns,
+  "second spaces": (place) => byMoves(place)?.from.second?.spaces,
+  "second part": (place) => byMoves(place)?.from.second?.direction,
+  turns: (place) => byHoles(place)?.turns,
+  hole: (place) => byHoles(place)?.hole,
+  "rear hole": (place) => byMoves(place)?.rearHole,
+  "dial turns": ({ dial }) => dial?.turns,
+  "dial mark": ({ dial }) => dial?.mark,
+  "dial line": ({ dial }) => dial?.line,
+  "ring mark": ({ ring }) => ring?.mark,
+  "ring line": ({ ring }) => ring?.line,
+  "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, 4),
+  degrees: ({ angle }) => degreesOf(angle),
+};
+
+/**
+ * The places of a job as columns with one value a cell, for a spreadsheet or a stepper: what to go on by
+ * (below 0 where it goes back), where that stands, what dial and ring show, how far it is off in
+ * arc-seconds, and the true angle in degrees to ten decimals, the only figures that are rounded.
+ */
+export function positionColumns(places: readonly Place[]): readonly TextColumn[] {
+  return told(places, ofPlace);
+}
+
+const mostDecimals = 10;
+
+function degreesOf(angle: Revolutions): string {
+  return decimal(fromExact(angle).mul(360).valueOf(), mostDecimals);
+}
+
+/** Without needless zeros, and never in powers of ten. */
+function decimal(value: number, places: number): string {
+  const text = value.toFixed(places).replace(/\.?0+$/, "");
+  return text === "-0" ? "0" : text;
+}

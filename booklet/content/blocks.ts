@@ -8,6 +8,7 @@
  */
 
 import type { FigureBlock } from "./figure-blocks.ts";
+import type { PlateKey } from "./plate-keys.ts";
 import type { SeriesBlock } from "./series-block.ts";
 import type { TableBlock } from "./table-block.ts";
 
@@ -150,6 +151,8 @@ export interface Book {
   readonly digest: string;
   readonly running: Running;
   readonly parts: readonly Part[];
+  /** What plates that have a letter for a name are called, where the sheets do not say so themselves. */
+  readonly plateKeys?: readonly PlateKey[];
   /** Whether each sheet must stand alone, with title and warning of its part. */
   readonly sheetsStandAlone: boolean;
 }

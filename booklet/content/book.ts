@@ -18,6 +18,7 @@ import { impossiblePart } from "./impossible-part.ts";
 import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
 import { plateCheckPart } from "./plate-check-part.ts";
+import { type KeyedHead, keyedHead } from "./plate-keys.ts";
 import { reachPart } from "./reach-part.ts";
 import { readingPart } from "./reading-part.ts";
 import { isReadHead } from "./readings.ts";
@@ -63,9 +64,10 @@ export function deskOf(
   { from, to, parts, degreeTables, inches }: Contents,
   onProgress?: (done: number) => void,
 ): Desk {
-  const on = prepare(head);
+  const keyed = keyedHead(head);
+  const on = prepare(keyed.head);
   return {
-    head,
+    ...keyed,
     on,
     counts: headCounts(on, from, to, onProgress),
     included: sectionsIn(head, parts),
@@ -84,8 +86,9 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     fileTitle: head.name,
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
-    running: runningOf(head, edition),
+    running: runningOf(desk, edition, " (letters: page 1)"),
     parts: [titlePart(desk, edition, parts), ...parts],
+    plateKeys: desk.keys,
     sheetsStandAlone: false,
   };
 }
@@ -97,8 +100,13 @@ function sectionsIn(head: Head, parts: readonly PartId[]): ReadonlySet<string> {
   return new Set<string>([...others, ...(parts.includes("readings") ? ["simple", "dial"] : [])]);
 }
 
-/** What stands on every page of a head's book or sheet. */
-export function runningOf(head: Head, { version, digest }: Edition): Running {
+/**
+ * What stands on every page of a head's book or sheet.
+ *
+ * @param whereKeys - Stands after `plates` where letters stand for them: where to find what those mean.
+ */
+export function runningOf({ head, keys }: KeyedHead, { version, digest }: Edition, whereKeys = ""): Running {
+  const where = keys.length === 0 ? "" : whereKeys;
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const plates = head.plates.map(plateWithCircles).join("   ");
   return {
@@ -108,8 +116,8 @@ export function runningOf(head: Head, { version, digest }: Edition): Running {
       head.gears.length === 0
         ? ["no gears"]
         : [`with gears ${head.gears.join(" ")}`, `with ${counted(head.gears.length, "gear")}`],
-    plates: plates === "" ? "no plates" : `Plates ${plates}`,
-    platesInShort: `${counted(head.plates.length, "plate")}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
+    plates: plates === "" ? "no plates" : `Plates${where} ${plates}`,
+    platesInShort: `${counted(head.plates.length, "plate")}${where}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
     rule: footRule(head, { method: "simple" }),
     edition: `Turns & Holes ${version} · ${digest}`,
     editionInShort: `${version} · ${digest}`,

@@ -2,6 +2,7 @@ import type { Head } from "../../src/index.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
+import type { PlateKey } from "./plate-keys.ts";
 import { sectionWords } from "./sections.ts";
 import { countColumns, crankCells, crankColumns } from "./setting-cells.ts";
 import type { Cell, Column, Row, TableBlock } from "./table-block.ts";
@@ -22,6 +23,12 @@ export function commonestTable({ head, counts }: Desk, { arms, countsFromAfar }:
   };
 }
 
+/** The letters that stand for plates in such a table. */
+export function keysOfCommonest({ keys, counts }: Desk): readonly PlateKey[] {
+  const used = counts.filter(({ divisions }) => commonestCounts.includes(divisions)).map(({ simple }) => bestOf(simple)?.plate);
+  return keys.filter(({ key }) => used.includes(key));
+}
+
 /** What a table of the commonest counts is to have. */
 export interface CommonestTable {
   readonly arms: boolean;
@@ -29,9 +36,13 @@ export interface CommonestTable {
   readonly countsFromAfar: boolean;
 }
 
+function bestOf(simple: HeadCount["simple"]): HeadCount["simple"][number] | undefined {
+  return simple.find(({ teethPerMove }) => teethPerMove === 1);
+}
+
 function rowOf(head: Head, { divisions, simple, section }: HeadCount, columns: number): Row {
   const count: Cell = { text: String(divisions) };
-  const best = simple.find(({ teethPerMove }) => teethPerMove === 1);
+  const best = bestOf(simple);
   if (best) return { cells: [count, ...crankCells(head, best)].slice(0, columns) };
   return { cells: [count], rest: { text: sectionWords[section].pointer } };
 }

@@ -1,8 +1,10 @@
 import { type Head, kindOf, type NearMove, type PlannedJob, type Setting, type SettingGears, type Way } from "../../src/index.ts";
-import { counted, goesBy, kindWords } from "../../src/words/index.ts";
+import { counted, goesBy, kindWords, wayFigures, wayItems } from "../../src/words/index.ts";
 import { armsInWords } from "./arms.ts";
 import type { Block } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
+import { itemList } from "./item-list.ts";
+import { keyedHead, plateInFull } from "./plate-keys.ts";
 import { sectionWords } from "./sections.ts";
 import { trainFigure, trainInWords } from "./train-blocks.ts";
 import { circlesAndDiameters } from "./words.ts";
@@ -22,6 +24,39 @@ export function ruleOf({ target, way: { setting }, exact }: Pick<PlannedJob, "ta
     angle: "angle" in target,
     near: !exact,
   });
+}
+
+/**
+ * What the hand sets, in large figures, and in words what these leave out: a plate that has a letter for
+ * a name has its own name there.
+ */
+export function setUp(way: Way, head: Head): readonly Block[] {
+  const { head: short, keys } = keyedHead(head);
+  const keyed = onPlates(way, head, short);
+  const isKeyed = keys.some(({ key }) => key === keyed.setting.plate);
+  const named = isKeyed ? withPlate(keyed, plateInFull(keys, keyed.setting.plate ?? "")) : way;
+  const saysPlate = (term: string) => isKeyed && (term === "Plate" || term === "Direct plate");
+  return [
+    { kind: "panel", items: wayFigures(keyed, short) },
+    itemList(wayItems(named, head).filter(({ term, inFigures }) => !inFigures || saysPlate(term))),
+  ];
+}
+
+/** A way on a head as the same on another, which has the same plates by other names. */
+function onPlates(way: Way, from: Head, to: Head): Way {
+  const { setting } = way;
+  if (setting.method === "direct") {
+    const at = from.directPlates.findIndex(({ name }) => name === setting.plate);
+    return withPlate(way, to.directPlates[at]?.name ?? setting.plate);
+  }
+  const at = from.plates.findIndex(({ name }) => name === setting.plate);
+  const face = from.plates[at]?.faces.findIndex(({ name }) => name === setting.face) ?? -1;
+  const plate = to.plates[at];
+  return plate === undefined ? way : withPlate(way, plate.name, plate.faces[face]?.name ?? null);
+}
+
+function withPlate(way: Way, plate: string, face = way.setting.face): Way {
+  return { ...way, setting: { ...way.setting, plate, face } } as Way;
 }
 
 /**

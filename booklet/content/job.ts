@@ -24,16 +24,15 @@ import {
   otherWayItems,
   shortAngle,
   startItem,
-  wayFigures,
-  wayItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { walked } from "./head-counts.ts";
 import { itemList } from "./item-list.ts";
-import { drawings, markOf, ruleOf } from "./job-setting.ts";
+import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
+import { keyedHead } from "./plate-keys.ts";
 import { ratioInWords } from "./words.ts";
 
 /** One job: a count, or an angle made over and over, and how it is done where it is not to be done as is best. */
@@ -47,7 +46,7 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
     fileTitle: `${titleOf(plan.target)}, job sheet: ${head.name}`,
     subject: `Job sheet: ${titleOf(plan.target)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
-    running: runningOf(head, edition),
+    running: runningOf(keyedHead(head), edition),
     parts: [partOf(plan, head, job)],
     sheetsStandAlone: false,
   };
@@ -121,8 +120,7 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
     rule: ruleOf(plan, head),
     ...(exact ? {} : { warning: `Not exact: ${errorOf(plan)}.` }),
     blocks: [
-      { kind: "panel", items: wayFigures(way, head) },
-      itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+      ...setUp(way, head),
       ...drawings(way, head),
       itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),

@@ -1,6 +1,7 @@
 import type { Head, Method, PreparedHead } from "../../src/index.ts";
 import type { Part } from "./blocks.ts";
 import type { CountBy, CountNotPossible, HeadCount } from "./head-counts.ts";
+import type { KeyedHead } from "./plate-keys.ts";
 
 /** The parts a book can have, in their order. */
 export const partIds = [
@@ -28,7 +29,10 @@ export type PartId = (typeof partIds)[number];
 
 /** What the parts are written from. */
 export interface Desk {
+  /** Its plates named as print names them. */
   readonly head: Head;
+  /** What plates that have a letter for a name are called. */
+  readonly keys: KeyedHead["keys"];
   /** The same head laid out, to be asked. */
   readonly on: PreparedHead;
   readonly counts: readonly HeadCount[];

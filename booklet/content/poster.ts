@@ -2,8 +2,9 @@ import type { Head } from "../../src/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Book, Part } from "./blocks.ts";
 import { type Contents, deskOf, runningOf } from "./book.ts";
-import { commonestTable } from "./commonest-table.ts";
+import { commonestTable, keysOfCommonest } from "./commonest-table.ts";
 import type { Desk } from "./parts.ts";
+import { keyLine } from "./plate-keys.ts";
 import { reachGrid } from "./reach-part.ts";
 import { ratioInWords } from "./words.ts";
 
@@ -12,21 +13,24 @@ const contents: Contents = { from: 2, to: 100, parts: [], degreeTables: null };
 
 /** Writes the poster of a head. */
 export function posterOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
-  return sheetOf("Poster", [posterPart(deskOf(head, contents, onProgress))], head, edition);
+  const desk = deskOf(head, contents, onProgress);
+  return sheetOf("Poster", [posterPart(desk)], desk, edition);
 }
 
 /** Writes the card of a head. */
 export function cardOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
-  return sheetOf("Pocket card", cardParts(deskOf(head, contents, onProgress)), head, edition);
+  const desk = deskOf(head, contents, onProgress);
+  return sheetOf("Pocket card", cardParts(desk), desk, edition);
 }
 
-function sheetOf(what: string, parts: readonly Part[], head: Head, edition: Edition): Book {
+function sheetOf(what: string, parts: readonly Part[], desk: Desk, edition: Edition): Book {
+  const { head } = desk;
   return {
     title: head.name,
     fileTitle: `${what}: ${head.name}`,
     subject: `The counts that shops use most on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
-    running: runningOf(head, edition),
+    running: runningOf(desk, edition),
     parts,
     sheetsStandAlone: true,
   };
@@ -37,7 +41,10 @@ function posterPart(desk: Desk): Part {
   return {
     id: "poster",
     title: "The counts that shops use most",
-    alone: "No gears, plate stop pin IN. Turns, then spaces; the arms enclose one hole more than the spaces, the pin’s own.",
+    alone: inLine(
+      "No gears, plate stop pin IN. Turns, then spaces; the arms enclose one hole more than the spaces, the pin’s own.",
+      keyLine(keysOfCommonest(desk)),
+    ),
     blocks: [
       commonestTable(desk, { arms: true, countsFromAfar: true }),
       { kind: "heading", text: "What this head can do" },
@@ -51,13 +58,25 @@ function posterPart(desk: Desk): Part {
   };
 }
 
+function inLine(...texts: readonly (string | undefined)[]): string {
+  return texts.filter((text) => text !== undefined).join(" ");
+}
+
+/** Letters of a line on the plates that a card has room for over its table. */
+const mostOnFront = 200;
+
 /** A card for the pocket, its two sides: the counts that shops use most, and what the head can do. */
 function cardParts(desk: Desk): readonly Part[] {
+  const key = keyLine(keysOfCommonest(desk));
+  const overleaf = key !== undefined && key.length > mostOnFront;
   return [
     {
       id: "front",
       title: "Turns, then spaces",
-      alone: "No gears, plate stop pin IN. The arms enclose one hole more than the spaces.",
+      alone: inLine(
+        "No gears, plate stop pin IN. The arms enclose one hole more than the spaces.",
+        overleaf ? "The letters of the plates: overleaf." : key,
+      ),
       blocks: [commonestTable(desk, { arms: false, countsFromAfar: false })],
     },
     {
@@ -65,6 +84,7 @@ function cardParts(desk: Desk): readonly Part[] {
       title: "What this head can do",
       blocks: [
         reachGrid(desk, { upTo: 100, small: true }),
+        ...(overleaf ? [{ kind: "paragraph", style: "small", text: key } as const] : []),
         {
           kind: "paragraph",
           style: "small",

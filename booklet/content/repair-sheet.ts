@@ -18,15 +18,14 @@ import {
   sawItems,
   teethInRuns,
   thinItems,
-  wayFigures,
-  wayItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import type { GearFigure } from "./figure-blocks.ts";
 import { itemList } from "./item-list.ts";
-import { drawings, markOf, ruleOf } from "./job-setting.ts";
+import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
+import { keyedHead } from "./plate-keys.ts";
 import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
 import { ratioInWords } from "./words.ts";
@@ -55,7 +54,7 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
     fileTitle: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${job.gear.teeth}: ${head.name}`,
     subject: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${gearInShort(job.gear)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
-    running: runningOf(head, edition),
+    running: runningOf(keyedHead(head), edition),
     sheetsStandAlone: false,
     parts: [
       {
@@ -88,8 +87,7 @@ function settingBlocks(
       kind: "paragraph",
       text: `Gear of ${gearInShort(gear)}. Outside ${length(gear.tipDiameter)}, depth ${length(gear.wholeDepth)}.`,
     },
-    { kind: "panel", items: wayFigures(way, head) },
-    itemList(wayItems(way, head).filter(({ inFigures }) => !inFigures)),
+    ...setUp(way, head),
     ...(way.by === "moves" && "gears" in way.setting ? drawings(way, head, smallShare) : []),
     ...(exact
       ? []

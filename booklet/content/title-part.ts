@@ -3,6 +3,7 @@ import { arcUpTo, counted, mixed, plateWithCircles } from "../../src/words/index
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import { plateInFull } from "./plate-keys.ts";
 import { isReadHead } from "./readings.ts";
 import type { BookSection } from "./sections.ts";
 import { degreesPerTurn, ratioInWords } from "./words.ts";
@@ -17,7 +18,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
       kind: "paragraph",
       text: `One turn of the ${head.plates.length === 0 ? "handwheel" : "crank"} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
     },
-    { kind: "list", items: equipment(head) },
+    { kind: "list", items: equipment(desk) },
     { kind: "heading", text: "Contents" },
     { kind: "list", folds: true, items: parts.map(({ id, title }) => ({ term: `page {page:${id}}`, text: title, link: id })) },
     { kind: "heading", text: "How this book was made" },
@@ -71,11 +72,11 @@ function proved(head: Head): string {
 }
 
 /** What the owner described; of what there is none, only what a reader would look for. */
-function equipment(head: Head): { term: string; text: string }[] {
+function equipment({ head, keys }: Desk): { term: string; text: string }[] {
   const { plates, directPlates, gears, ring, dial } = head;
   return [
-    ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles(plate) })),
-    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${name}: ${holes}` })),
+    ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles({ ...plate, name: plateInFull(keys, plate.name) }) })),
+    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${plateInFull(keys, name)}: ${holes}` })),
     ...(plates.length === 0 ? [] : plateWorkings(head, gears)),
     ...(ring === null && plates.length > 0 ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
     ...(dial === null && plates.length > 0 ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),

@@ -3,6 +3,7 @@ import type { Block, Book, Part } from "./blocks.ts";
 import type { Contents } from "./book.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import type { PartId } from "./parts.ts";
+import { keyLine } from "./plate-keys.ts";
 import { isReadHead } from "./readings.ts";
 import type { TableBlock } from "./table-block.ts";
 
@@ -20,7 +21,20 @@ export function wallContents(head: Head, from: number, to: number): Pick<Content
 
 /** A book made over into sheets for the wall: what the hand sets, in large type, and what warns. */
 export function forWall(book: Book): Book {
-  return { ...book, sheetsStandAlone: true, parts: book.parts.filter(({ id }) => id !== "title").flatMap(wallPartsOf) };
+  const key = keyLine(book.plateKeys ?? []);
+  const parts = book.parts.filter(({ id }) => id !== "title").map((part) => (namesPlates(part) ? withKey(part, key) : part));
+  return { ...book, sheetsStandAlone: true, parts: parts.flatMap(wallPartsOf) };
+}
+
+/** Parts whose rows name no plate. */
+const withoutPlates: ReadonlySet<string> = new Set<PartId>(["reach", "dial", "readings"]);
+
+function namesPlates({ id }: Part): boolean {
+  return !withoutPlates.has(id);
+}
+
+function withKey(part: Part, key: string | undefined): Part {
+  return key === undefined ? part : { ...part, alone: part.alone === undefined ? key : `${part.alone} ${key}` };
 }
 
 /** What stands under a heading of its own has sheets of its own: each then says what the heading says. */

@@ -10,6 +10,7 @@ const head = ready("ratio-40-plates-15-49-ungeared");
 const on = prepare(head);
 const desk = {
   head,
+  keys: [],
   on,
   counts: headCounts(on, 2, 400),
   included: new Set(["compound"]),

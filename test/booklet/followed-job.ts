@@ -3,6 +3,7 @@ import { defineHead, type Head, parseAngle, type Revolutions, revolutions } from
 import { turnsOf } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
 import { secondHand } from "./heads.ts";
+import { headAsPrinted } from "./plate-keys.ts";
 import { type PrintedSheet, readSheet, said } from "./printed-sheet.ts";
 import type { OnTheBench } from "./sheet-on-bench.ts";
 import { type PrintedWay, wayOn } from "./sheet-setting.ts";
@@ -25,8 +26,9 @@ export async function followed(head: Head, options: JobOptions): Promise<Followe
   const sheet = await readSheet(await jobSheetPdf(head, options));
   const step: Revolutions = "divisions" in options ? revolutions(1, options.divisions) : options.angle;
   const [, tooth = "", hole = "0"] = /^At tooth (\d+)(?:: pin in hole (\d+))?/.exec(said(sheet, "Start")) ?? [];
+  const named = headAsPrinted(sheet.lines, head);
   const bench: OnTheBench = {
-    head,
+    head: named,
     step: turnsOf(step),
     startTooth: Number(tooth),
     startHole: Number(hole),
@@ -35,7 +37,7 @@ export async function followed(head: Head, options: JobOptions): Promise<Followe
     made: options.after === undefined ? 0 : options.after - Number(tooth),
     key: "tooth",
   };
-  return { sheet, way: wayOn(sheet, head, { spindlePerMove: step }), bench };
+  return { sheet, way: wayOn(sheet, named, { spindlePerMove: step }), bench };
 }
 
 /** One of each way, and of what can be asked of it. */

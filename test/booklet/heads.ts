@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { defineHead, type Head } from "../../src/index.ts";
+import { ready } from "../support/ready.ts";
+
+const usual = ready("ratio-40-plates-15-49");
 
 /** A set with one plate lost, a direct plate, and a few gears. */
 export const secondHand: Head = defineHead({
@@ -28,6 +31,27 @@ export const dialThird: Head = defineHead({
   id: "dial-ratio-1-over-3",
   wormRatio: "1/3",
   dial: { marksPerTurn: 2, vernierLines: 4 },
+});
+
+/** As long as names may be. */
+export const longNames: readonly string[] = [
+  "first plate, bought with the head, its rim is chipped at one",
+  "second plate, from the old machine in the shed by the river",
+  "third plate, drilled in the spring from a blank of cast iron",
+];
+
+/** A direct plate by a long name. */
+export const brassPlate = "the brass plate on the spindle nose, turning with the work";
+
+/** The usual head as someone has it who names plates by where they came from. */
+export const longNamed: Head = defineHead({
+  id: "long-names",
+  name: "The old dividing head from the tool room, with all its parts",
+  wormRatio: 40,
+  plates: usual.plates.map(({ faces }, index) => ({ name: longNames[index] ?? "", circles: [...(faces[0]?.circles ?? [])] })),
+  directPlates: [{ name: brassPlate, holes: 24 }],
+  rearPin: true,
+  gears: [...usual.gears],
 });
 
 const name = fc

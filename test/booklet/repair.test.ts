@@ -20,7 +20,8 @@ import {
 } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
-import { headSpec, secondHand } from "./heads.ts";
+import { headSpec, longNamed, secondHand } from "./heads.ts";
+import { headAsPrinted } from "./plate-keys.ts";
 import { readSheet } from "./printed-sheet.ts";
 import { linesOf, openPdf, piecesOf } from "./read-pdf.ts";
 import { wrongOn } from "./sheet-on-bench.ts";
@@ -55,8 +56,9 @@ async function wrongOnSheet(sheet: RepairSheet, paper: PaperName = "a4"): Promis
   const printed = await readSheet(await repairSheetPdf({ ...sheet, paper }), "space");
   expect(printed.places.length).toBe(repair.plan.spaces.length + 2);
   const step = revolutions(1, gear.teeth);
-  return wrongOn(printed, wayOn(printed, sheet.head, { spindlePerMove: step }), {
-    head: sheet.head,
+  const head = headAsPrinted(printed.lines, sheet.head);
+  return wrongOn(printed, wayOn(printed, head, { spindlePerMove: step }), {
+    head,
     step: turnsOf(step),
     startTooth: Number(printed.places[0]?.space),
     startHole: 0,
@@ -71,6 +73,7 @@ describe("the sheet of a repair, read back", () => {
   it.each([
     ["86 teeth by simple indexing", geared, { teeth: 86, module: 2 }, { damaged: [31, 32, 33] }],
     ["127 teeth with gears, two places of damage", geared, { teeth: 127, module: 1.25 }, { damaged: [5, 6, 90, 91] }],
+    ["127 teeth with gears on a plate of a long name", longNamed, { teeth: 127, module: 1.25 }, { damaged: [5, 6] }],
     ["97 teeth by a near compound move", ungeared, { teeth: 97, module: 2 }, { damaged: [31, 32, 33] }],
     ["69 teeth by compound moves with a part back", ungeared, { teeth: 69, module: 2 }, { damaged: [4, 5, 40] }],
     ["97 teeth by the dial of a bare table", dialOnly, { teeth: 97, diametralPitch: 12 }, { damaged: [5, 6, 40] }],

@@ -86,7 +86,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, onProgr
     fileTitle: head.name,
     subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
     digest: edition.digest,
-    running: runningOf(desk, edition, " (letters: page 1)"),
+    running: runningOf(desk, edition, onTitlePage),
     parts: [titlePart(desk, edition, parts), ...parts],
     plateKeys: desk.keys,
     sheetsStandAlone: false,
@@ -98,6 +98,15 @@ function sectionsIn(head: Head, parts: readonly PartId[]): ReadonlySet<string> {
   if (!isReadHead(head)) return new Set(parts);
   const others = parts.filter((part) => part !== "simple" && part !== "dial");
   return new Set<string>([...others, ...(parts.includes("readings") ? ["simple", "dial"] : [])]);
+}
+
+/** Where to find what the letters of plates mean. */
+const onTitlePage = " (letters: page 1)";
+
+/** What stands on every sheet of a book that has no title page. */
+export function withoutTitlePage(running: Running): Running {
+  const without = (text: string) => text.replace(onTitlePage, "");
+  return { ...running, plates: without(running.plates), platesInShort: without(running.platesInShort) };
 }
 
 /**

@@ -6,6 +6,8 @@ export interface PlateKey {
   readonly key: string;
   /** As its owner calls it, with its faces where their names are too long as well. */
   readonly name: string;
+  /** Whether it is a plate on the spindle itself, which only counts by direct indexing name. */
+  readonly direct: boolean;
 }
 
 /** A head as print names its parts. */
@@ -23,19 +25,17 @@ const longestInTable = 8;
 export function keyedHead(head: Head): KeyedHead {
   const letters = freeLetters(head);
   const keys: PlateKey[] = [];
-  const shortOf = new Map<string, string>();
-  const keyFor = (name: string, named: string): string => {
+  const keyFor = (name: string, direct: boolean): string => {
     const key = letters.next().value;
-    keys.push({ key, name: named });
-    shortOf.set(name, key);
+    keys.push({ key, name, direct });
     return key;
   };
   const plates = head.plates.map((plate): Plate => {
     if (!isLong(plate.name) && !hasLongFaces(plate)) return plate;
-    return { name: keyFor(plate.name, inFull(plate)), faces: plate.faces.map((face, at) => shortFace(plate, face, at)) };
+    return { name: keyFor(inFull(plate), false), faces: plate.faces.map((face, at) => shortFace(plate, face, at)) };
   });
   const directPlates = head.directPlates.map(({ name, holes }) => ({
-    name: isLong(name) ? keyFor(name, name) : name,
+    name: isLong(name) ? keyFor(name, true) : name,
     holes,
   }));
   if (keys.length === 0) return { head, keys };

@@ -1,9 +1,9 @@
 import type { Head } from "../../src/index.ts";
 import type { Block, Book, Part } from "./blocks.ts";
-import type { Contents } from "./book.ts";
+import { type Contents, withoutTitlePage } from "./book.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import type { PartId } from "./parts.ts";
-import { keyLine } from "./plate-keys.ts";
+import { keyLine, type PlateKey } from "./plate-keys.ts";
 import { isReadHead } from "./readings.ts";
 import type { TableBlock } from "./table-block.ts";
 
@@ -21,19 +21,25 @@ export function wallContents(head: Head, from: number, to: number): Pick<Content
 
 /** A book made over into sheets for the wall: what the hand sets, in large type, and what warns. */
 export function forWall(book: Book): Book {
-  const key = keyLine(book.plateKeys ?? []);
-  const parts = book.parts.filter(({ id }) => id !== "title").map((part) => (namesPlates(part) ? withKey(part, key) : part));
-  return { ...book, sheetsStandAlone: true, parts: parts.flatMap(wallPartsOf) };
+  const { parts, running, plateKeys = [] } = book;
+  return {
+    ...book,
+    sheetsStandAlone: true,
+    running: withoutTitlePage(running),
+    parts: parts
+      .filter(({ id }) => id !== "title")
+      .map((part) => withKey(part, plateKeys))
+      .flatMap(wallPartsOf),
+  };
 }
 
 /** Parts whose rows name no plate. */
 const withoutPlates: ReadonlySet<string> = new Set<PartId>(["reach", "dial", "readings"]);
 
-function namesPlates({ id }: Part): boolean {
-  return !withoutPlates.has(id);
-}
-
-function withKey(part: Part, key: string | undefined): Part {
+/** A part whose sheets say what the letters of their plates stand for. */
+function withKey(part: Part, keys: readonly PlateKey[]): Part {
+  if (withoutPlates.has(part.id)) return part;
+  const key = keyLine(keys.filter(({ direct }) => direct === (part.id === "direct")));
   return key === undefined ? part : { ...part, alone: part.alone === undefined ? key : `${part.alone} ${key}` };
 }
 

@@ -6,11 +6,16 @@ import { type Galley, galley, type Slug, space } from "./slugs.ts";
 
 const wide = 20;
 const narrow = 10;
+/** From row to row, and from line to line of the key, in parts of the size of the figures. */
+const rowHeight = 2.05;
+const keyHeight = 1.75;
+/** Of that height what goes where the page is set closest of all. */
+const spareHeight = 0.4;
 
 /** Sets a grid of counts, twenty in a row or ten, as large as one page holds it. */
 export function gridGalley({ cells, key, summary, small }: GridBlock, width: number, paper: Paper, measure: Measure): Galley {
   const { size, perRow } = fittedTo(cells, key.length, small ? paper.text : paper.table, width, paper, measure);
-  const box = { width: width / perRow, height: size * 2.05, size };
+  const box = { width: width / perRow, height: size * closer(rowHeight, paper), size };
   const rows: Slug[] = [];
   // Rows end on whole tens, so that a count is found by its last figure.
   const lead = (Number(cells[0]?.text ?? 1) - 1) % perRow;
@@ -22,7 +27,7 @@ export function gridGalley({ cells, key, summary, small }: GridBlock, width: num
       marks: (left, top) => row.flatMap((cell, at) => cellMarks(cell, left + (indent + at) * box.width, top, box, measure)),
     });
   }
-  return { ...galley([...keyLines(key, size, measure), ...rows, space(size)]), role: "Figure", alt: summary };
+  return { ...galley([...keyLines(key, size, paper, measure), ...rows, space(size)]), role: "Figure", alt: summary };
 }
 
 /** The largest type with which all rows stand on one page; where none does, the paper's own. */
@@ -33,10 +38,15 @@ function fittedTo(cells: GridBlock["cells"], keys: number, largest: number, widt
   for (let size = largest; size >= paper.note; size -= 0.5) {
     for (const perRow of [wide, narrow]) {
       const rows = Math.ceil(cells.length / perRow) + 1 + keys;
-      if (fits(size, perRow) && rows * size * 2.05 <= room) return { size, perRow };
+      if (fits(size, perRow) && rows * size * rowHeight <= room) return { size, perRow };
     }
   }
   return { size: paper.note, perRow: fits(paper.note, wide) ? wide : narrow };
+}
+
+/** A height in parts of the size, less where the gaps of the page are closed. */
+function closer(height: number, { closeness }: Paper): number {
+  return height - spareHeight * (1 - closeness.gap);
 }
 
 interface Box {
@@ -81,8 +91,8 @@ function counted(text: string, look: Look, left: number, top: number, { width, h
   return [...behind[look], label];
 }
 
-function keyLines(key: GridBlock["key"], size: number, measure: Measure): Slug[] {
-  const box = { width: size * 2.4, height: size * 1.75, size };
+function keyLines(key: GridBlock["key"], size: number, paper: Paper, measure: Measure): Slug[] {
+  const box = { width: size * 2.4, height: size * closer(keyHeight, paper), size };
   const style: Style = { weight: "regular", size };
   return key.map(({ look, text }) => ({
     height: box.height + 1.5,

@@ -47,6 +47,8 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
   const width = usual.width - usual.inner - usual.outer;
   const galleyFor = galleysOnce(width, usual, measure);
   const figureFor = figuresOnce(width, measure);
+  // Once, since what is set on one is kept by its closeness.
+  const closerPapers = closer.map((each): Paper => ({ ...usual, closeness: closerOf(usual.closeness, each) }));
   const galleysOf = (part: Part, { paper, grown }: PartSize, known: PageNumbers): readonly Galley[] =>
     part.blocks.map((block) => {
       const larger = grown.get(block);
@@ -70,9 +72,8 @@ export function partSetter(sheetsStandAlone: boolean, usual: Paper, measure: Mea
       const galleys = galleysOf(part, { paper: usual, grown: ungrown }, known);
       return sketched(part, galleys, first, () => {
         const sketch = sketchWith(part, galleys, usual, first);
-        const closeOf = (closeness: Closeness) =>
-          sketchOf({ paper: { ...usual, closeness }, grown: ungrown }, part, first, known);
-        return (isWasteful(sketch) ? closeAsNeeded(sketch, closeOf) : undefined) ?? sketch;
+        const setOn = (paper: Paper) => sketchOf({ paper, grown: ungrown }, part, first, known);
+        return (isWasteful(sketch) ? closeAsNeeded(sketch, closerPapers, setOn) : undefined) ?? sketch;
       });
     },
     grown: (part, sketch, first, known) =>
@@ -86,17 +87,31 @@ function isWasteful({ sheets }: PartSketch): boolean {
   return sheets.length > 1 && sheets.some(({ filled }) => filled < worthSaving);
 }
 
-/** No closer than saves a page; undefined where even the closest saves none. */
-function closeAsNeeded({ sheets }: PartSketch, closeOf: (closeness: Closeness) => PartSketch): PartSketch | undefined {
+/** No closer than saves a page, of papers that are ever closer; undefined where even the closest saves none. */
+function closeAsNeeded(
+  { sheets }: PartSketch,
+  papers: readonly Paper[],
+  setOn: (paper: Paper) => PartSketch,
+): PartSketch | undefined {
   const saves = (sketch: PartSketch) => sketch.sheets.length < sheets.length;
-  const closest = closer.at(-1);
-  const last = closest && closeOf(closest);
+  const closest = papers.at(-1);
+  const last = closest && setOn(closest);
   if (last === undefined || !saves(last)) return undefined;
-  for (const closeness of closer.slice(0, -1)) {
-    const sketch = closeOf(closeness);
+  for (const paper of papers.slice(0, -1)) {
+    const sketch = setOn(paper);
     if (saves(sketch)) return sketch;
   }
   return last;
+}
+
+/** In everything the closer of two: a sheet that is close by itself is never opened. */
+function closerOf(one: Closeness, other: Closeness): Closeness {
+  return {
+    line: Math.min(one.line, other.line),
+    row: Math.min(one.row, other.row),
+    gap: Math.min(one.gap, other.gap),
+    drawing: Math.min(one.drawing, other.drawing),
+  };
 }
 
 /** A part as it was sketched last, and of what. */

@@ -103,6 +103,8 @@ describe("plates with long names, by a letter each", () => {
   ] as const)("%s on %s: each sheet that names a plate by its letter says which that is", async (as, paper) => {
     const options: BookletOptions = as === "wall" ? { as, paper, to: 130 } : { as, paper };
     const pages = await piecesOf(await bookletPdf(longNamed, options));
+    if (as !== "wall") expect(pages).toHaveLength(1);
+    expect(pages.flatMap(linesOf).join("\n")).not.toContain("letters: page");
     const letters = new Set(keysPrinted(pages.flatMap(linesOf), longNamed).map(({ key }) => key));
     expect(letters.size).toBeGreaterThan(1);
     for (const page of pages) {

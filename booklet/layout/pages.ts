@@ -3,8 +3,9 @@ import type { Sheet } from "./filling-page.ts";
 import type { Page } from "./marks.ts";
 import type { Measure } from "./measure.ts";
 import { frameOf, type Paper } from "./paper.ts";
-import { type PageNumbers, type PartSetter, type PartSketch, partSetter } from "./part-setter.ts";
+import { type PartSetter, type PartSketch, partSetter } from "./part-setter.ts";
 import { furniture } from "./running.ts";
+import type { PageNumbers } from "./set-once.ts";
 
 /** A book whose page numbers are settled, with the places that can be gone to. */
 export interface SetBook {

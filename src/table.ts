@@ -36,13 +36,14 @@ export interface TableWatch {
 
 const tableKeys = keysOf<TableOptions>({ ...searchKeys, from: true, to: true });
 const watchedKeys = [...tableKeys, ...keysOf<TableWatch>({ signal: true, onProgress: true })];
-const mostRows = 100_000;
+/** A second's work; more are for whoever goes through them one by one, and may stop. */
+const mostRows = 20_000;
 
 /**
  * The preferred setting of every count in a range; a count that cannot be done is there too.
  *
  * @param head - The head, or one that was prepared.
- * @throws {@link InputError} when the range is upside down, over 100,000 counts, or not of counts.
+ * @throws {@link InputError} when the range is upside down, over 20,000 counts, or not of counts.
  *
  * @example
  * ```ts
@@ -55,6 +56,12 @@ export function indexTable(head: Head | PreparedHead, options: TableOptions & Ta
   checkWatch(signal, onProgress);
   const found = indexRows(head, range);
   const total = range.to - range.from + 1;
+  if (total > mostRows)
+    refuse(
+      "too-many",
+      "to",
+      `${groupDigits(total)} counts are too many for one table; give at most ${groupDigits(mostRows)}, or take them one by one from indexRows`,
+    );
   const rows: TableRow[] = [];
   signal?.throwIfAborted();
   for (const row of found) {
@@ -86,7 +93,7 @@ function isSignal(signal: unknown): boolean {
  * The rows of {@link indexTable} one by one, each worked out when it is asked for: whoever goes through
  * them may stop, wait or do other work between any two.
  *
- * @throws {@link InputError} at once, as {@link indexTable} does.
+ * @throws {@link InputError} at once, when the range is upside down or not of counts.
  *
  * @example
  * ```ts
@@ -99,12 +106,6 @@ export function indexRows(head: Head | PreparedHead, range: TableOptions): Gener
   checkDivisions(from, "from");
   checkDivisions(to, "to");
   if (to < from) refuse("conflict", "to", `${to} is below ${from}; give the smaller count first`);
-  if (to - from >= mostRows)
-    refuse(
-      "too-many",
-      "to",
-      `${groupDigits(to - from + 1)} counts are too many for one table; give at most ${groupDigits(mostRows)}`,
-    );
   return rowsOf(searchOn(head, options), from, to);
 }
 

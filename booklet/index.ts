@@ -1,7 +1,7 @@
 /**
  * The printed book for a head: a title page, every count with its setting, and what cannot be done.
  *
- * @packageDocumentation
+ * @module turns-and-holes/booklet
  */
 import { createHash } from "node:crypto";
 import type { Head } from "../src/index.ts";
@@ -14,6 +14,7 @@ import { setInPages } from "./layout/pages.ts";
 import { paperNamed } from "./layout/papers.ts";
 import { type PdfBytes, printed } from "./printed.ts";
 
+export { type Fault, InputError } from "../src/index.ts";
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";
@@ -66,10 +67,10 @@ export type JobOptions = Job & Pick<BookletOptions, "paper" | "created" | "tagge
  * the chosen teeth with a box to tick, ring and dial readings, how far each is off where the way is
  * not exact, checks on the way, cautions, room for notes.
  *
- * It prints the plan that {@link planJob} makes of the same head, target and options. An angle that
+ * It prints the plan that `planJob` of the library makes of the same head, target and options. An angle that
  * takes over 1,000 moves to come back to its start is listed to one turn of the work.
  *
- * @throws {@link InputError} as {@link planJob} does, when there are over 1,000 positions to list, or
+ * @throws {@link InputError} as `planJob` of the library does, when there are over 1,000 positions to list, or
  * when the head cannot do the job even nearly.
  */
 export async function jobSheetPdf(

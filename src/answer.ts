@@ -102,6 +102,11 @@ export function indexDivisions(head: Head | PreparedHead, divisions: number, opt
  * @param head - The head, or one that was prepared.
  * @param angle - In revolutions, exact, as {@link parseAngle} returns it: `"29/3600"`.
  * @throws {@link InputError} when the angle or an option is not allowed.
+ *
+ * @example
+ * ```ts
+ * indexAngle(readyHeads[0], parseAngle("2°54'")).settings[0].circle; // 18
+ * ```
  */
 export function indexAngle(head: Head | PreparedHead, angle: Revolutions, options: AnswerOptions = {}): Answer {
   return answer(head, { angle: checkAngle(angle) }, options);

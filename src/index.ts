@@ -4,7 +4,7 @@
  *
  * Everything here is a pure function on plain readonly data. Exact values are text, `"p/q"`.
  *
- * @packageDocumentation
+ * @module turns-and-holes
  */
 
 export {
@@ -59,7 +59,7 @@ export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
 export { type Head, type HeadInShort, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
 export type { CirclesSpec, DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
-export { readyHeads } from "./head/ready-heads.ts";
+export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
@@ -139,4 +139,4 @@ export type {
   WholeTurns,
 } from "./setting/setting.ts";
 export type { Target } from "./setting/target.ts";
-export { indexRows, indexTable, type TableOptions, type TableRow, type TableWatch } from "./table.ts";
+export { indexRows, indexTable, type Stop, type TableOptions, type TableRow, type TableWatch } from "./table.ts";

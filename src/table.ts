@@ -26,10 +26,16 @@ export interface TableOptions extends SearchOptions {
   readonly to: number;
 }
 
+/** What tells long work to stop, as an `AbortSignal` does. */
+export interface Stop {
+  /** Throws where the work is to stop. */
+  throwIfAborted(): void;
+}
+
 /** How a table is watched and stopped while it is made. */
 export interface TableWatch {
   /** Looked at before every count: an `AbortSignal`, or whatever throws in order to stop. */
-  readonly signal?: { throwIfAborted(): void } | undefined;
+  readonly signal?: Stop | undefined;
   /** Called after every count, with how many of them are done. */
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
 }

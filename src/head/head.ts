@@ -76,7 +76,14 @@ export interface OwnedCircle {
   readonly holes: number;
 }
 
-/** Every hole circle of a head, plate by plate. The same count on two faces is there twice. */
+/**
+ * Every hole circle of a head, plate by plate. The same count on two faces is there twice.
+ *
+ * @example
+ * ```ts
+ * ownedCircles(readyHeads[2]).slice(0, 2).map(({ face, holes }) => `${face} ${holes}`); // ["front 24","front 25"]
+ * ```
+ */
 export function ownedCircles(head: Head): readonly OwnedCircle[] {
   checkIsHead(head);
   return head.plates.flatMap(({ name, faces }) =>

@@ -1,3 +1,4 @@
+import { quoted, refuse } from "../number/errors.ts";
 import { defineHead } from "./define-head.ts";
 import type { Head } from "./head.ts";
 import type { PlateSpec } from "./plate.ts";
@@ -90,3 +91,24 @@ export const readyHeads: readonly Head[] = Object.freeze([
   }),
   ...tables,
 ]);
+
+/**
+ * A ready head by its id.
+ *
+ * @throws {@link InputError} when there is none of that id.
+ *
+ * @example
+ * ```ts
+ * readyHead("ratio-90-dial").wormRatio; // "90"
+ * ```
+ */
+export function readyHead(id: string): Head {
+  const head = readyHeads.find((each) => each.id === id);
+  if (head === undefined)
+    refuse(
+      "unknown-word",
+      "id",
+      `${quoted(id)} is no ready head; the ready heads are ${readyHeads.map((each) => each.id).join(", ")}`,
+    );
+  return head;
+}

@@ -28,6 +28,11 @@ const mostCounts = 10_000;
  * @param teeth - How many teeth the angle was read over.
  * @throws {@link InputError} when `teeth` is not a whole number above 0, when the angle is not above
  * the uncertainty, or over 10,000 counts fit.
+ *
+ * @example
+ * ```ts
+ * countsFromAngle(parseAngle("4.2°"), parseAngle("0.03°")).map(({ divisions }) => divisions); // [86]
+ * ```
  */
 export function countsFromAngle(angle: Revolutions, uncertainty: Revolutions, teeth = 1): readonly PossibleCount[] {
   const read = fromExact(checkAngle(angle));

@@ -29,7 +29,14 @@ export type Caution =
   /** From zero: one rounded step is never added to the last. */
   | { readonly code: "never-add-steps" };
 
-/** What to mind on a way. A head without index plates has a handwheel in place of a crank, and neither stop pin nor holes. */
+/**
+ * What to mind on a way. A head without index plates has a handwheel in place of a crank, and neither stop pin nor holes.
+ *
+ * @example
+ * ```ts
+ * cautionsFor(planJob(readyHead("ratio-90-dial"), { divisions: 97 }).way, readyHead("ratio-90-dial"))[0].code; // "never-add-steps"
+ * ```
+ */
 export function cautionsFor(way: Way, head: Pick<Head, "plates">): readonly Caution[] {
   const hand = head.plates.length > 0 ? "crank" : "handwheel";
   const always: Caution[] = [{ code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }];

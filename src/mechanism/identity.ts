@@ -38,6 +38,11 @@ export function proveByIdentity(setting: UnprovedSetting): Proof {
  * How far one move really turns the spindle, in turns.
  *
  * @throws {@link InputError} when it is no move at all, or jams.
+ *
+ * @example
+ * ```ts
+ * spindleTurnsPerMove({ wormRatio: ratio(40), turns: 1, spaces: 2, circle: 18 }); // "1/36"
+ * ```
  */
 export function spindleTurnsPerMove(move: SetMove): Revolutions {
   return toRevolutions(spindleOf(motionOf(move)));

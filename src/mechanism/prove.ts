@@ -33,6 +33,11 @@ const proofKeys = keysOf<ProofOptions>({ walkOn: true });
  * @param setting - As returned by the library, or through JSON.
  * @throws {@link InputError} when the setting is no move at all, or jams, or there are over 100,000
  * moves to make one by one.
+ *
+ * @example
+ * ```ts
+ * prove(indexDivisions(readyHeads[0], 36).settings[0]).crankTurns; // "40"
+ * ```
  */
 export function prove(setting: UnprovedSetting, options: ProofOptions = {}): Proof {
   checkKeys(options, proofKeys, "options");

@@ -56,6 +56,11 @@ export function whatMoveGives(move: SetMove, teethPerMove = 1): MoveGives {
  * What a differential setting gives when its gears are forgotten and the plate is left pinned.
  *
  * @returns What the crank move alone gives, or null for a setting without gears.
+ *
+ * @example
+ * ```ts
+ * gearsForgotten(indexDivisions(readyHeads[0], 97).settings[0]).divisions; // 100
+ * ```
  */
 export function gearsForgotten(setting: UnprovedSetting): MoveGives | null {
   checkMove(setting);

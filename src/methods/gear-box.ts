@@ -26,6 +26,11 @@ export interface GearBox {
  * sends most ratios away at once; the rest are worked out when first asked for.
  *
  * @param gears - Teeth of each gear owned, duplicates counted.
+ *
+ * @example
+ * ```ts
+ * gearBox([24, 48, 72]).trains(1, 2, 1)[0].drivers; // [48]
+ * ```
  */
 export function gearBox(gears: readonly number[]): GearBox {
   const owned = new Map<number, number>();

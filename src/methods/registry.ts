@@ -75,6 +75,11 @@ export function lackOf(setting: UnprovedSetting, head: Head): string | null {
  * pins and gears, and that its idlers turn the plate the way the setting says.
  *
  * @throws {@link InputError} that names what the head lacks, or says that it is no setting or no head.
+ *
+ * @example
+ * ```ts
+ * typeof checkOwned(indexDivisions(readyHeads[0], 97).settings[0], readyHeads[0]); // "undefined"
+ * ```
  */
 export function checkOwned(setting: UnprovedSetting, head: Head): void {
   checkIsHead(head);

@@ -49,6 +49,11 @@ const moveKinds = Object.keys(easier) as MoveKind[];
  *
  * @param head - The head, or one that was prepared.
  * @throws {@link InputError} when the target or an option is not allowed.
+ *
+ * @example
+ * ```ts
+ * nearSettings(readyHeads[1], { divisions: 97 })[0].method; // "compound"
+ * ```
  */
 export function nearSettings(head: Head | PreparedHead, target: Target, options: SearchOptions = {}): readonly NearSetting[] {
   checkSearchOptions(options);

@@ -95,7 +95,14 @@ export function formatAngle(angle: Revolutions, places = 0): string {
   return `${mark}${sign}${seconds / 3600n}° ${two((seconds / 60n) % 60n)}′ ${two(seconds % 60n)}${decimals}″`;
 }
 
-/** Arc-seconds of an exact angle in revolutions, as a plain number for display. */
+/**
+ * Arc-seconds of an exact angle in revolutions, as a plain number for display.
+ *
+ * @example
+ * ```ts
+ * arcSeconds(parseAngle("2.9°")); // 10440
+ * ```
+ */
 export function arcSeconds(angle: Revolutions): number {
   return fromExact(angle).mul(arcSecondsPerTurn).valueOf();
 }

@@ -63,6 +63,11 @@ const exactPattern = /^(-?\d{1,300})(?:\/0*([1-9]\d{0,299}))?$/;
  * Reads exact text, such as `"-7/3"`, into a rational to reckon with.
  *
  * @throws {@link InputError} when it is none.
+ *
+ * @example
+ * ```ts
+ * fromExact("29/3600").mul(360).toFraction(); // "29/10"
+ * ```
  */
 export function fromExact(text: string): Fraction {
   return (

@@ -89,6 +89,11 @@ export function searchOn(head: Head | PreparedHead, options: SearchOptions = {})
  *
  * @returns The settings one by one, and at the end whether all was tried.
  * @throws {@link InputError} when the target or an option is not allowed.
+ *
+ * @example
+ * ```ts
+ * exactSettings(readyHeads[0], { divisions: 36 }).next().value.circle; // 18
+ * ```
  */
 export function* exactSettings(
   head: Head | PreparedHead,

@@ -10,7 +10,14 @@ export type KindOf<M extends Method> = M extends "differential" ? "one-pair" | "
 /** The kinds of setting, told apart as the order of preference does. */
 export type Kind = KindOf<Method>;
 
-/** The kind of a setting. */
+/**
+ * The kind of a setting.
+ *
+ * @example
+ * ```ts
+ * kindOf(indexDivisions(readyHeads[0], 36).settings[0]); // "simple"
+ * ```
+ */
 export function kindOf(setting: UnprovedSetting): Kind {
   if (setting.method !== "differential") return setting.method;
   const { gears, teethPerMove } = setting;

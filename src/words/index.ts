@@ -1,7 +1,7 @@
 /**
  * The sentences: what the library returns as codes and values, said in English and in the person's unit.
  *
- * @packageDocumentation
+ * @module turns-and-holes/words
  */
 export {
   headLine,

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { countsFromMarks, type MarksMeet } from "../../../src/gear/identify/tooth-count.ts";
 import { countsFromAngle } from "../../../src/machine/angle-by-eye.ts";
-import { parseAngle } from "../../../src/number/parse-angle.ts";
 import { revolutions } from "../../../src/number/exact.ts";
+import { parseAngle } from "../../../src/number/parse-angle.ts";
 
 /** Turns the two wheels tooth by tooth until both marks are back. */
 function turnedTogether(teeth: number, mateTeeth: number): { turns: number; mateTurns: number } {

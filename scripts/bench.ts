@@ -20,7 +20,7 @@ const help = `Benchmarks: each figure is a ratio against a baseline of the same 
 async function bench(asked: readonly string[]): Promise<void> {
   const inC = exhaustiveInC();
   if (inC === null) process.stderr.write("no C compiler: what is measured against the obvious way in C is left out\n");
-  const groups: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
+  const groups: Readonly<Record<string, () => Figure[] | Promise<Figure[]> | AsyncIterable<Figure>>> = {
     ...(inC && { table: () => tableFigures(inC.run), near: () => nearFigures(inC.run) }),
     lazy: lazyFigures,
     gears: gearSetFigures,
@@ -32,7 +32,7 @@ async function bench(asked: readonly string[]): Promise<void> {
   const figures: Figure[] = [];
   for (const [name, measure] of Object.entries(groups)) {
     if (asked.length > 0 && !asked.includes(name)) continue;
-    for (const each of await measure()) {
+    for await (const each of await measure()) {
       figures.push(each);
       process.stdout.write(`${figureLine(each)}\n`);
     }
@@ -42,6 +42,14 @@ async function bench(asked: readonly string[]): Promise<void> {
   drawCurve();
   writeFileSync(projectFile("docs/benchmarks.json"), `${JSON.stringify(figures, null, 2)}\n`);
 }
+
+// A run that is stopped ends there and then: the browser would else be closed under what is measured, and that be taken for a fault.
+for (const [signal, number] of [
+  ["SIGHUP", 1],
+  ["SIGINT", 2],
+  ["SIGTERM", 15],
+] as const)
+  process.once(signal, () => process.exit(128 + number));
 
 const words = process.argv.slice(2);
 if (words.includes("--help")) process.stdout.write(help);

@@ -109,11 +109,13 @@ export function notPossibleLine(target: Target): HTMLElement {
 
 function notPossiblePanel(answer: NotPossible, head: Head, acts: Acts): Child {
   const way = leading(answer, acts.way);
+  // The near ways stand above these, each to be taken.
+  const routes = answer.routes.filter(({ kind }) => kind !== "near");
   return [
     notPossibleLine(answer.target),
     way !== null && [kindLine(way), wayPart(way, answer, head, acts)],
     nearSection(answer, acts),
-    part("What would help, the least effort first", itemList(routeItems(answer))),
+    routes.length > 0 && part("What would help, the least effort first", itemList(routeItems({ ...answer, routes }))),
     part("Why not", itemList(reasonItems(answer.impossible.reasons, head)), el("p", {}, triedWords(answer))),
   ];
 }

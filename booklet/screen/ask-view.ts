@@ -39,6 +39,7 @@ export function askView(desk: Desk): View {
     autocomplete: "off",
     autocapitalize: "off",
     spellcheck: "false",
+    placeholder: " ",
     "aria-describedby": "hint",
     oninput: asked,
     onkeydown: (event) => (event as KeyboardEvent).key === "Enter" && input.blur(),
@@ -174,15 +175,17 @@ const mostOffered = 20;
 function byEyeTold({ angle, either, eitherWritten, teeth }: ReadByEye, ask: (text: string) => void): Told {
   const counts = countsFromAngle(angle, either, teeth);
   const items = countsByEyeItems(counts, eitherWritten);
+  const [could, ...others] = items;
   return {
     panel: [
       el("h2", {}, "WHAT THE ANGLE COULD MEAN"),
-      el("div", { class: "gives" }, itemList(items)),
+      el("div", { class: "gives" }, itemList(could ? [could] : [])),
       el(
         "div",
         { class: "row" },
         counts.slice(0, mostOffered).map(({ divisions }) => button(`Ask ${divisions}`, () => ask(String(divisions)))),
       ),
+      itemList(others),
     ],
     short: aloudOf(items),
   };

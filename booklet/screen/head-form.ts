@@ -50,7 +50,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       changed();
     });
     const row: PlateRow = {
-      node: el("div", { class: "row" }, named.node, circles.node, drop),
+      node: el("div", { class: "row of-plate" }, named.node, circles.node, drop),
       name: named.read,
       circles: circles.read,
       plate,

@@ -95,7 +95,7 @@ function settingPart(repaired: RepairOnHead, typed: GearTyped, length: LengthWor
       "li",
       {},
       el("b", {}, `${purposeWords[purpose]} ${betweenWords(toothSpace, repair.plan)}`),
-      ` ${stepWords({ place: position }, job, head).join(" · ")}`,
+      ` · ${stepWords({ place: position }, job, head).join(" · ")}`,
     ),
   );
   return [

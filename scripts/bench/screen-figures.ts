@@ -33,22 +33,21 @@ const typeAll = `async (counts) => {
 const passes = 3;
 const counts = Array.from({ length: 999 }, (_, index) => index + 2);
 
-/** From the key to the answer in the screen edition, on a processor slowed down, over all counts from 2 to 1000. */
-export async function screenFigures(): Promise<Figure[]> {
+/** From the key to the answer in the screen edition, on a processor slowed down, over all counts from 2 to 1000: each head's figure as it is measured. */
+export async function* screenFigures(): AsyncGenerator<Figure> {
   const browser = await openBrowser();
-  if (browser === null) return [];
+  if (browser === null) return;
   const folder = mkdtempSync(join(tmpdir(), "screen-"));
-  const figures: Figure[] = [];
+  // Also where the run is stopped, when nothing else is done any more.
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
   for (const head of readyHeads.slice(0, 4)) {
     const file = join(folder, `${head.id}.html`);
     writeFileSync(file, screenPage(head));
     const all: number[][] = [];
     for (let pass = 0; pass < passes; pass += 1) all.push(await timesOf(browser, pathToFileURL(file).href));
-    figures.push(figureOf(head, times(counts.map((_, index) => Math.min(...all.map((pass) => pass[index] ?? 0))))));
+    yield figureOf(head, times(counts.map((_, index) => Math.min(...all.map((pass) => pass[index] ?? 0)))));
   }
   await browser.close();
-  rmSync(folder, { recursive: true });
-  return figures;
 }
 
 async function timesOf(browser: Browser, url: string): Promise<number[]> {

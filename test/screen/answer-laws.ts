@@ -56,7 +56,10 @@ function faults(said: Said, divisions: number, head: Head): readonly string[] {
       ),
       ...has(
         said.said,
-        [...routeItems(answer), ...reasonItems(answer.impossible.reasons, head)].map(({ text }) => text),
+        [
+          ...routeItems({ ...answer, routes: answer.routes.filter(({ kind }) => kind !== "near") }),
+          ...reasonItems(answer.impossible.reasons, head),
+        ].map(({ text }) => text),
       ),
     ];
   }
@@ -93,6 +96,12 @@ export function answerLaws(open: Open): void {
       expect(await page.textContent(".answer h2"), typed).toContain(targetWords(target));
       expect((await figures(page, ".answer"))[0] ?? null).toBe(settings[0] ? figuresOf(settings[0], usual)[0] : null);
     }
+  });
+
+  it("points to nothing that stands elsewhere on the page", async () => {
+    const { page } = await open(ungeared, "#ask=97");
+    expect(await page.textContent(".answer")).not.toMatch(/see (?:below|above)/);
+    expect(await page.locator(".answer h3").first().textContent()).toMatch(/^Near ways/);
   });
 
   it("says what a move gives", async () => {

@@ -2,13 +2,15 @@ import { ownedCircles } from "../../src/index.ts";
 import type { Block, ColumnsBlock, Part } from "./blocks.ts";
 import type { HeadCount, ProvedBy } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
+import { plateHeading } from "./plate-keys.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
 /** What a plate that is on the head can do: for each of its circles the counts with their moves. */
-export function circlesPart({ head, counts, included }: Desk): Part | null {
+export function circlesPart({ head, keys, counts, included }: Desk): Part | null {
   const circles = ownedCircles(head);
   if (circles.length === 0) return null;
-  const faces = [...new Set(circles.map((circle) => plateOf(head, circle)))];
+  const headings = new Map(circles.map((circle) => [plateOf(head, circle), plateHeading(keys, circle)]));
+  const faces = [...headings.keys()];
   const linked = included.has("simple");
   return {
     id: "circles",
@@ -31,7 +33,7 @@ export function circlesPart({ head, counts, included }: Desk): Part | null {
             }),
           )
           .filter(({ items }) => items.length > 0);
-        return used.length === 0 ? [] : [{ kind: "heading", text: `Plate ${face}` }, ...used];
+        return used.length === 0 ? [] : [{ kind: "heading", text: headings.get(face) ?? face }, ...used];
       }),
     ],
   };

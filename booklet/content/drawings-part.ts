@@ -3,6 +3,7 @@ import { circlesOf, counted } from "../../src/words/index.ts";
 import { armsInWords } from "./arms.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import { plateHeading } from "./plate-keys.ts";
 import { trainBlocks } from "./train-blocks.ts";
 import { anchorOf, circlesAndDiameters, plateOf } from "./words.ts";
 
@@ -41,7 +42,7 @@ function faces(desk: Desk, plate: Plate): Block[] {
         ? ` Set for ${example.divisions} divisions: ${counted(example.setting.turns, "turn")} and ${counted(chosen.spaces, "space")} on the ${chosen.circle} circle, ${armsInWords(chosen)}.`
         : "";
     return [
-      { kind: "heading", text: `Plate ${name}` },
+      { kind: "heading", text: plateHeading(desk.keys, { plate: plate.name, face: face.name }) },
       {
         kind: "figure",
         share: 0.95,

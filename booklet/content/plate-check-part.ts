@@ -2,6 +2,7 @@ import { type CircleChords, type FaceChords, fromExact, type HoleChord, plateCho
 import { arcUpTo, type LengthWords, lengthsIn } from "../../src/words/index.ts";
 import type { Block, Book, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
+import { plateHeading } from "./plate-keys.ts";
 import type { Cell, Column } from "./table-block.ts";
 import { anchorOf, plateOf } from "./words.ts";
 
@@ -44,7 +45,7 @@ function howTo({ head }: Desk, faces: readonly FaceChords[]): Block[] {
   ];
 }
 
-function faceBlocks({ head }: Desk, face: FaceChords, index: number, length: LengthWords): Block[] {
+function faceBlocks({ head, keys }: Desk, face: FaceChords, index: number, length: LengthWords): Block[] {
   const name = plateOf(head, face);
   const known = face.circles.every(({ diameter }) => diameter !== null);
   const template: Block[] = known
@@ -64,7 +65,7 @@ function faceBlocks({ head }: Desk, face: FaceChords, index: number, length: Len
   return [
     {
       kind: "heading",
-      text: `Plate ${name}${known ? `, in ${length.unit}` : ", in diameters of the circle"}`,
+      text: `${plateHeading(keys, face)}${known ? `, in ${length.unit}` : ", in diameters of the circle"}`,
       anchor: anchorOf("chord", index),
     },
     {

@@ -1,4 +1,5 @@
 import type { Face, Head, Plate } from "../../src/index.ts";
+import { type OnPlate, plateShort } from "../../src/words/index.ts";
 import { bookSections, sectionWords } from "./sections.ts";
 
 /** A plate whose name is too long for a table, with the letter that stands for it. */
@@ -86,6 +87,12 @@ export function keyInFull({ key, name }: PlateKey): string {
 export function plateInFull(keys: readonly PlateKey[], plate: string): string {
   const found = keys.find(({ key }) => key === plate);
   return found === undefined ? plate : keyInFull(found);
+}
+
+/** A face of a plate over what is told of it: `Plate 1 front`, `Plate A front = second plate, from the old machine`. */
+export function plateHeading(keys: readonly PlateKey[], on: OnPlate): string {
+  const found = keys.find(({ key }) => key === on.plate);
+  return `Plate ${plateShort(on)}${found === undefined ? "" : ` = ${found.name}`}`;
 }
 
 /** All letters in a line, for a sheet that stands alone; undefined where there are none. */

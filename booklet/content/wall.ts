@@ -22,24 +22,40 @@ export function wallContents(head: Head, from: number, to: number): Pick<Content
 /** A book made over into sheets for the wall: what the hand sets, in large type, and what warns. */
 export function forWall(book: Book): Book {
   const { parts, running, plateKeys = [] } = book;
+  const sheet = keySheet(plateKeys);
   return {
     ...book,
     sheetsStandAlone: true,
     running: withoutTitlePage(running),
-    parts: parts
-      .filter(({ id }) => id !== "title")
-      .map((part) => withKey(part, plateKeys))
-      .flatMap(wallPartsOf),
+    parts: [
+      ...sheet,
+      ...parts
+        .filter(({ id }) => id !== "title")
+        .map((part) => withKey(part, plateKeys, sheet.length > 0))
+        .flatMap(wallPartsOf),
+    ],
   };
 }
 
 /** Parts whose rows name no plate. */
 const withoutPlates: ReadonlySet<string> = new Set<PartId>(["reach", "dial", "readings"]);
 
-/** A part whose sheets say what the letters of their plates stand for. */
-function withKey(part: Part, keys: readonly PlateKey[]): Part {
+/** Letters of a line on the plates that a sheet has room for over its rows. */
+const mostOverRows = 400;
+const ofTheLetters = "The letters of the plates";
+
+/** Where the plates are too many to be told on each sheet, a sheet of them. */
+function keySheet(keys: readonly PlateKey[]): readonly Part[] {
+  if ((keyLine(keys)?.length ?? 0) <= mostOverRows) return [];
+  const items = keys.map(({ key, name }) => ({ term: key, text: `= ${name}` }));
+  return [{ id: "letters", title: ofTheLetters, blocks: [{ kind: "list", items }] }];
+}
+
+/** A part whose sheets say what the letters of their plates stand for, or which sheet does. */
+function withKey(part: Part, keys: readonly PlateKey[], hasSheet: boolean): Part {
   if (withoutPlates.has(part.id)) return part;
-  const key = keyLine(keys.filter(({ direct }) => direct === (part.id === "direct")));
+  const used = keys.filter(({ direct }) => direct === (part.id === "direct"));
+  const key = hasSheet && used.length > 0 ? `${ofTheLetters}: page 1.` : keyLine(used);
   return key === undefined ? part : { ...part, alone: part.alone === undefined ? key : `${part.alone} ${key}` };
 }
 

@@ -114,6 +114,18 @@ describe("plates with long names, by a letter each", () => {
     }
   });
 
+  it("tells them on a first sheet for the wall where they are too many for each, and every sheet says so", async () => {
+    const plates = Array.from({ length: 14 }, (_, at) => ({
+      name: `plate no. ${at + 1} of the set that came with the third head`,
+      circles: [15, 16, 17].map((holes) => holes + 3 * at),
+    }));
+    const head = defineHead({ wormRatio: 40, plates });
+    const pages = await piecesOf(await bookletPdf(head, { as: "wall", to: 100, parts: ["simple"] }));
+    expect(keysPrinted(linesOf(pages[0] ?? []), head)).toHaveLength(14);
+    for (const page of pages.slice(1)) expect(linesOf(page).join(" ")).toContain("The letters of the plates: page 1.");
+    expect(faults(pages, head, { from: 2, to: 40 })).toEqual(none);
+  });
+
   it.each(["a4", "a5", "letter", "half-letter"] as const)("a job sheet on %s names its plate in full", async (paper) => {
     for (const divisions of [97, 51, 18]) {
       const pages = await piecesOf(await jobSheetPdf(longNamed, { divisions, paper }));

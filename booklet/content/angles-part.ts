@@ -1,4 +1,5 @@
 import {
+  formatAngle,
   fromExact,
   type Head,
   indexAngle,
@@ -9,6 +10,7 @@ import {
   type PreparedHead,
   type Revolutions,
 } from "../../src/index.ts";
+import { arcSeconds } from "../../src/number/angle.ts";
 import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { arcUpTo, counted, listed, shortAngle } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
@@ -90,12 +92,20 @@ function spacesTable(head: Head): Block {
         cells: [
           { text: plateOf(head, circle) },
           { text: String(circle.holes) },
-          { text: shortAngle(toRevolutions(perTurn.inverse())) },
+          { text: worthOf(toRevolutions(perTurn.inverse())) },
           ...shown.map(({ minutes }): Cell => ({ text: String(spacesFor(head, circle.holes, minutes) ?? nothing) })),
         ],
       };
     }),
   };
+}
+
+/** An angle to the second, or under a minute to a hundredth: so many spaces are so many times it. */
+function worthOf(angle: Revolutions): string {
+  if (arcSeconds(angle) >= 60) return shortAngle(angle);
+  return formatAngle(angle, 2)
+    .replace(/(\.\d*?)0+″$/, "$1″")
+    .replace(/\.″$/, "″");
 }
 
 function anglesTable(on: PreparedHead): Block {

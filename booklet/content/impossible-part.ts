@@ -16,7 +16,8 @@ import { anchorOf } from "./words.ts";
 export function impossiblePart(desk: Desk): Part | null {
   const counts = notPossible(desk);
   if (counts.length === 0) return null;
-  const tables = new Set(positionTables(desk).map(({ divisions }) => divisions));
+  const here = new Set(counts.map(({ divisions }) => divisions));
+  const tables = new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : [])));
   const onRing = new Set(counts.filter((count) => isOnRing(desk, count)).map(({ divisions }) => divisions));
   const ways = waysThere(counts, onRing);
   return {

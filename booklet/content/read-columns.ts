@@ -48,5 +48,5 @@ export function toKnowOfReadings({ dial, ring, plates }: Head): string {
     cautionItem({ code: "one-way", hand, to: "mark" }),
     cautionItem({ code: "lock-spindle" }),
   ];
-  return `At position no. 1 set ${scales} to 0; their figures rise from there. ${said.map(({ text }) => text).join(" ")}`;
+  return `At position no. 1 set ${scales} to 0; ${dial && ring ? "their" : "its"} figures rise from there. ${said.map(({ text }) => text).join(" ")}`;
 }

@@ -39,7 +39,7 @@ interface Example {
   readonly setting: Crank & OnHoles;
 }
 
-/** A count with whole turns and a few spaces on it; where there is none, one with spaces alone. */
+/** A count with a few whole turns and a few spaces on it; where there is none, the first of the fewest turns. */
 function exampleFor(on: PreparedHead): Example | null {
   let second: Example | null = null;
   for (let divisions = 7; divisions <= 400; divisions += 1) {
@@ -47,7 +47,7 @@ function exampleFor(on: PreparedHead): Example | null {
     if (setting?.method !== "simple" || setting.circle === null || setting.teethPerMove > 1) continue;
     if (setting.spaces < 3 || setting.spaces > 12) continue;
     if (setting.turns > 0 && setting.turns < 9) return { divisions, setting };
-    second ??= { divisions, setting };
+    if (second === null || setting.turns < second.setting.turns) second = { divisions, setting };
   }
   return second;
 }
@@ -79,7 +79,7 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
         },
         {
           term: "2",
-          text: `Unlock the spindle. Draw the pin, turn ${counted(turns, "whole turn")}, then on to the hole at the far arm. Let the pin drop.`,
+          text: `Unlock the spindle. Draw the pin, ${turns === 0 ? "" : `turn ${counted(turns, "whole turn")}, then `}on to the hole at the far arm. Let the pin drop.`,
         },
         { term: "3", text: "Swing both arms round until the near arm touches the pin. Lock the spindle. Cut." },
         { term: "4", text: "The same again for each division. 0 turns is printed as 0: move the spaces alone." },
@@ -141,7 +141,7 @@ function stepsOf({ dial, ring }: Head): readonly { readonly term: string; readon
   return [
     {
       term: "1",
-      text: `Bring the work to its first position, coming to it the way you will turn. Set ${scales} to 0 there, and leave them so until the last cut.`,
+      text: `Bring the work to its first position, coming to it the way you will turn. Set ${scales} to 0 there, and leave ${dial && ring ? "them" : "it"} so until the last cut.`,
     },
     { term: "2", text: `Unlock the spindle. ${read} Lock the spindle. Cut.` },
     { term: "3", text: "The same again for each position, every reading from the one zero." },
@@ -168,7 +168,7 @@ function habits(head: Head): Block[] {
         {
           term: "Check",
           text: plates
-            ? "Each row says when the pin is back in its start hole, and what the ring then reads."
+            ? `Each row says when the pin is back in its start hole${ring === null ? "" : ", and what the ring then reads"}.`
             : ring === null
               ? "Count the cuts at a quarter and half way round."
               : "A quarter and half way round, look at the ring: it must read what the table prints.",

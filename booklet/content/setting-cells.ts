@@ -43,12 +43,16 @@ export function stepCell(divisions: number): Cell {
   return { text: formatAngle(revolutions(1, divisions)) };
 }
 
-/** Columns that say when the pin is back in the hole it started from, for a plate that stands still. */
-export const startHoleColumns: readonly Column[] = [
-  { head: "moves", group: "CHECK: START HOLE AGAIN", align: "right", aside: "start hole after {} moves" },
-  { head: "turns", group: "CHECK: START HOLE AGAIN", align: "right", aside: "turns {}" },
-  { head: "ring", group: "CHECK: START HOLE AGAIN", align: "right", aside: "ring {}" },
-];
+/** Columns that say when the pin is back in the hole it started from, for a plate that stands still; with what the ring shows, where there is one. */
+export function startHoleColumns({ ring }: Head): readonly Column[] {
+  return [
+    { head: "moves", group: startHole, align: "right", aside: "start hole after {} moves" },
+    { head: "turns", group: startHole, align: "right", aside: "turns {}" },
+    ...(ring === null ? [] : [{ head: "ring", group: startHole, align: "right", aside: "ring {}" } as const]),
+  ];
+}
+
+const startHole = "CHECK: START HOLE AGAIN";
 
 /**
  * The cells for {@link startHoleColumns}.
@@ -56,10 +60,10 @@ export const startHoleColumns: readonly Column[] = [
  * A move of p/q turns, in lowest terms, brings the pin back to its hole after q moves, p whole
  * turns, with the spindle at p/R of a turn.
  */
-export function startHoleCells({ turns, spaces, circle, wormRatio }: Crank & OfMove): readonly Cell[] {
+export function startHoleCells({ ring }: Head, { turns, spaces, circle, wormRatio }: Crank & OfMove): readonly Cell[] {
   const move = rational(turns * (circle ?? 1) + spaces, circle ?? 1);
   const spindle = withinTurn(rational(move.n).div(fromExact(wormRatio)));
-  return [{ text: String(move.d) }, { text: String(move.n) }, { text: shortAngle(spindle) }];
+  return [{ text: String(move.d) }, { text: String(move.n) }, ...(ring === null ? [] : [{ text: shortAngle(spindle) }])];
 }
 
 /** What the ring shows: whole turns of the spindle dropped, but one full turn read as 360°. */

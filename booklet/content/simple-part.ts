@@ -64,7 +64,7 @@ function simpleTable(head: Head, counts: readonly HeadCount[], included: Readonl
     kind: "table",
     headwords: true,
     summary: "Counts by simple indexing",
-    columns: [...countColumns, ...(block ? [teethColumn] : []), ...crankColumns, stepColumn, ...startHoleColumns],
+    columns: [...countColumns, ...(block ? [teethColumn] : []), ...crankColumns, stepColumn, ...startHoleColumns(head)],
     rows,
   };
 }
@@ -79,7 +79,7 @@ function simpleRow(head: Head, { divisions, simple }: HeadCount, best: ProvedBy<
       ...(block ? [{ text: String(best.teethPerMove) }] : []),
       ...crankCells(head, best),
       stepCell(divisions),
-      ...startHoleCells(best),
+      ...startHoleCells(head, best),
     ],
     ...(others === "" ? {} : { notes: [others] }),
   };

@@ -50,6 +50,21 @@ export function brokenIntoLines(measure: Measure, text: string, style: Style, wi
   return [...lines, line];
 }
 
+/** Between the parts of a line that may go on below only where one of them ends. */
+export const betweenParts = "  ·  ";
+
+/** Breaks a line of several parts between them, and only a part that is too long within itself. */
+export function brokenAtPoints(measure: Measure, text: string, style: Style, width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const part of text.split(betweenParts)) {
+    const last = lines.at(-1);
+    const longer = `${last}${betweenParts}${part}`;
+    if (last !== undefined && measure(longer, style) <= width) lines[lines.length - 1] = longer;
+    else lines.push(...brokenIntoLines(measure, part, style, width));
+  }
+  return lines;
+}
+
 function pieces(measure: Measure, word: string, style: Style, width: number): readonly string[] {
   if (measure(word, style) <= width) return [word];
   const found: string[] = [];

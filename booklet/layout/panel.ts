@@ -42,10 +42,13 @@ export function panelGalley({ items }: PanelBlock, width: number, paper: Paper, 
   return galley([panel, space(paper.text * 0.5 * paper.closeness.gap)]);
 }
 
+/** Of what a figure has for itself and the gap after it: 180:1 and 7 must not be read as 180:17. */
+const mostOfPitch = 0.82;
+
 /** As large as the widest figure leaves room for. */
 function figureSize(items: PanelBlock["items"], pitch: number, paper: Paper, measure: Measure): number {
   const widest = Math.max(...items.map(({ figure }) => measure(figure, { weight: "bold", size: 1 })));
-  return Math.min(paper.text * 4.4, (pitch * 0.92) / widest);
+  return Math.min(paper.text * 4.4, (pitch * mostOfPitch) / widest);
 }
 
 /** Sets lines to write on, 8 mm apart; where there is less room, fewer of them. */

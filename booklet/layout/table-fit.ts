@@ -1,6 +1,6 @@
 import type { Column, Row, TableBlock } from "../content/table-block.ts";
 import type { Style } from "./marks.ts";
-import type { Measure } from "./measure.ts";
+import { betweenParts, type Measure } from "./measure.ts";
 import type { Paper } from "./paper.ts";
 
 /** A table measured for its width: where each column stands and how large its figures are. */
@@ -89,7 +89,7 @@ function withUnder(block: TableBlock, underOf: (column: Column) => Under | undef
       const under = unders[index];
       return under?.large === asLarge ? [under.text.replace("{}", text)] : [];
     });
-    return found.length === 0 ? [] : [found.join("  ·  ")];
+    return found.length === 0 ? [] : [found.join(betweenParts)];
   };
   const rows = block.rows.map(
     (row): Row => ({

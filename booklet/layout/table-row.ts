@@ -1,6 +1,6 @@
 import type { Cell, Row } from "../content/table-block.ts";
 import type { Mark, Style } from "./marks.ts";
-import { brokenIntoLines, type Measure, setText } from "./measure.ts";
+import { brokenAtPoints, brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
 import type { Slug } from "./slugs.ts";
 import { cellStyle, type Fitted } from "./table-fit.ts";
@@ -51,7 +51,7 @@ function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure): Broke
   const cells = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
   const underLeft = fitted.columns[2]?.left ?? 0;
   const under = underLines(row, size, paper).flatMap(({ text, style, height }) =>
-    brokenIntoLines(measure, text, style, fitted.width - underLeft).map((each): UnderLine => ({ text: each, style, height })),
+    brokenAtPoints(measure, text, style, fitted.width - underLeft).map((each): UnderLine => ({ text: each, style, height })),
   );
   const underFrom = Math.max(1, ...cells.map((each) => each.length)) * line;
   const underHeight = under.reduce((sum, { height }) => sum + height, 0);

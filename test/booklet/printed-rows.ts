@@ -70,9 +70,9 @@ function withLineUnder(lines: readonly string[]): readonly string[] {
   for (const line of lines) {
     if (/^(?:one division|plate turns|start hole|without the gears|check) /.test(line))
       found.push(`${found.pop()}|${line.replace(/\s+·(?:\s+|$)/g, " · ")}`);
-    // What does not fit the line goes on below: its end is what the ring reads.
-    else if (/\|one division .*start hole(?!.* ring .*[°′″]$)/.test(found.at(-1) ?? "") || /^\d+[′″]$/.test(line))
-      found.push(`${found.pop()?.trimEnd()} ${line}`);
+    // What does not fit the line goes on below, at one of the points between its parts.
+    else if (/\|one division /.test(found.at(-1) ?? "") && /^(?:turns|ring) /.test(line))
+      found.push(`${found.pop()?.trimEnd()} · ${line}`);
     else found.push(line);
   }
   return found;

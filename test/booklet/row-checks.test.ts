@@ -51,8 +51,8 @@ function wrongStep({ setting, divisions, rest }: PrintedRow): readonly string[] 
 /** What is wrong with when the pin is back in its start hole: so many moves, whole turns, and the ring there. */
 function wrongStart({ setting, divisions, rest }: PrintedRow, head: Head): readonly string[] {
   const check =
-    /\|(\d+)\|(\d+)\|(?:≈ )?([^|]*°[^|]*)$/.exec(rest) ??
-    /start hole after (\d+) moves · turns (\d+) ·\s+ring (?:≈ )?(.*°.*)$/.exec(rest);
+    /\|(\d+)\|(\d+)(?:\|(?:≈ )?([^|]*°[^|]*))?$/.exec(rest) ??
+    /start hole after (\d+) moves\s+(?:· )?turns (\d+)(?:\s+(?:· )?ring (?:≈ )?(.*°.*))?$/.exec(rest);
   if (setting?.method !== "simple") return [];
   if (check === null) return [`${divisions}: no start hole in "${rest}"`];
   const [moves, turns] = [BigInt(check[1] ?? 0), check[2] ?? ""];
@@ -66,7 +66,10 @@ function wrongStart({ setting, divisions, rest }: PrintedRow, head: Head): reado
   return [
     ...(turnsText(gone) === turns ? [] : [`${divisions}: ${moves} moves are ${turnsText(gone)} turns, printed ${turns}`]),
     ...(before.includes(1n) ? [`${divisions}: the pin was back before ${moves} moves`] : []),
-    ...(Math.abs(off) <= 0.5 ? [] : [`${divisions}: the ring is off by ${off}″`]),
+    ...((check[3] === undefined) === (head.ring === null)
+      ? []
+      : [`${divisions}: a ring is read where there is none, or none where there is`]),
+    ...(head.ring === null || Math.abs(off) <= 0.5 ? [] : [`${divisions}: the ring is off by ${off}″`]),
   ];
 }
 

@@ -1,0 +1,101 @@
+import { describe, expect, it } from "vitest";
+import { type BookletOptions, bookletPdf } from "../../booklet/index.ts";
+import { defineHead, type Head, readyHeads } from "../../src/index.ts";
+import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
+
+const [usual] = readyHeads as readonly [Head];
+const plates = usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] }));
+const [firstPlate] = plates;
+
+const fiveToOne = defineHead({ id: "ratio-5", wormRatio: 5, plates: firstPlate ? [firstPlate] : [] });
+const fine = defineHead({ id: "ratio-4000", wormRatio: 4000, plates, ring: { marksPerTurn: 360 } });
+/** A table that is set by its ring alone. */
+const ringAlone = defineHead({
+  id: "ratio-180-ring",
+  wormRatio: 180,
+  directPlates: [{ name: "nose", holes: 24 }],
+  ring: { marksPerTurn: 360 },
+});
+const faced = defineHead({
+  id: "two-faced",
+  wormRatio: 40,
+  plates: plates.map(({ name, circles }) => ({
+    name,
+    faces: [
+      { name: "front", circles },
+      { name: "back", circles: circles.map((holes) => holes + 30) },
+    ],
+  })),
+  ring: { marksPerTurn: 360 },
+});
+
+async function book(head: Head, options: BookletOptions = {}): Promise<readonly (readonly Piece[])[]> {
+  return piecesOf(await bookletPdf(head, options));
+}
+
+async function linesIn(head: Head, options: BookletOptions = {}): Promise<readonly string[]> {
+  return (await book(head, options)).flatMap(linesOf);
+}
+
+describe("what a head has not, its book does not speak of", () => {
+  it.each(["a4", "a5"] as const)("no ring, on %s", async (paper) => {
+    // The title page says of the whole head what it has and has not.
+    const lines = (await linesIn(fiveToOne, { paper })).filter((line) => line !== "Ring|none");
+    expect(lines.filter((line) => /\bring\b/i.test(line))).toEqual([]);
+  });
+
+  it("one scale is not spoken of as two", async () => {
+    const text = (await linesIn(ringAlone, { to: 60 })).join(" ");
+    expect(text).toContain("set ring to 0; its figures rise");
+    expect(text).toMatch(/Set ring to 0 there, and leave it so\s+until/);
+  });
+
+  it("no positions, where none of the counts that cannot be done has a table of them", async () => {
+    const pages = (await book(ringAlone)).map(linesOf).filter((lines) => lines.some((line) => line.includes("NOT POSSIBLE")));
+    const told = pages.filter((lines) => lines.some((line) => line.startsWith("Count|")));
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.flat().filter((line) => line.includes("positions"))).toEqual([]);
+  });
+
+  it("no turns, where a move has none", async () => {
+    expect((await linesIn(fiveToOne, { to: 30 })).filter((line) => line.includes("0 whole turns"))).toEqual([]);
+  });
+});
+
+describe("what stands close together cannot be read as one", () => {
+  it.each([ringAlone, fine, fiveToOne].map((head) => [head.id, head] as const))(
+    "%s: the large figures of the title page stand a figure apart",
+    async (_, head) => {
+      const [title = []] = await book(head, { to: 400, parts: ["reach"] });
+      const { y = 0 } = title.find(({ text }) => text === `${head.wormRatio}:1`) ?? {};
+      const figures = title.filter((piece) => Math.abs(piece.y - y) < 1).sort((a, b) => a.left - b.left);
+      expect(figures.length).toBeGreaterThan(1);
+      for (const [index, { left, text, right }] of figures.slice(1).entries()) {
+        const figureWidth = (right - left) / text.length;
+        expect(left - (figures[index]?.right ?? 0)).toBeGreaterThan(figureWidth * 0.9);
+      }
+    },
+  );
+
+  it("a small line under a row goes on below at a point between two of its parts, and nowhere else", async () => {
+    const lines = (await linesIn(faced, { paper: "a5", parts: ["simple"] })).filter((line) => !line.startsWith("spaces also "));
+    expect(lines.filter((line) => /^ring [≈ \d]+°/.test(line)).length).toBeGreaterThan(20);
+    expect(lines.filter((line) => /(?:·|\bring|\bturns|≈)\s*$/.test(line) && !line.includes("|"))).toEqual([]);
+    expect(lines.filter((line) => /^[≈\d° ′″]+[°′″]$/.test(line))).toEqual([]);
+  });
+});
+
+describe("angles", () => {
+  it("are told to a part of a second where a space is worth less than a minute", async () => {
+    const lines = await linesIn(fine, { parts: ["angles"] });
+    expect(lines.join("\n")).toMatch(/^1\|15\|0° 00′ 21\.6″/m);
+    expect(lines.join("\n")).toMatch(/3\|49\|≈ 0° 00′ 06\.61″/);
+  });
+});
+
+describe("the worked example", () => {
+  it("has no more turns to count than it needs", async () => {
+    const [line = ""] = (await linesIn(fine, { to: 30, parts: ["reading"] })).filter((each) => each.startsWith("Example: "));
+    expect(Number(/(\d+) divisions/.exec(line)?.[1])).toBeGreaterThan(300);
+  });
+});

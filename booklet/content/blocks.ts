@@ -80,7 +80,7 @@ export interface RuledBlock {
 }
 
 /** How a count stands in the grid; told apart without colour. */
-export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck";
+export type Look = "plain" | "underlined" | "reversed" | "framed" | "struck" | "queried";
 
 /** What is to be measured, with room to write each measure by hand. */
 export interface BlanksBlock {

@@ -25,6 +25,7 @@ import { isReadHead } from "./readings.ts";
 import { readingsPart } from "./readings-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
+import { unfoundPart } from "./unfound-part.ts";
 import { degreesPerTurn, ratioInWords } from "./words.ts";
 
 /** What a book is to hold. */
@@ -50,6 +51,7 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   geared: gearedPart,
   compound: compoundPart,
   impossible: impossiblePart,
+  unfound: unfoundPart,
   degrees: degreesPart,
   drawings: drawingsPart,
   chords: plateCheckPart,

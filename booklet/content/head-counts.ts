@@ -11,7 +11,7 @@ import {
   type Setting,
   type SettingBy,
 } from "../../src/index.ts";
-import { kindWords } from "../../src/words/index.ts";
+import { isShownImpossible, kindWords } from "../../src/words/index.ts";
 import { isReadHead, type ReadCount, readCount } from "./readings.ts";
 import type { BookSection } from "./sections.ts";
 
@@ -25,6 +25,8 @@ interface EveryCount {
   readonly section: BookSection;
   /** How a head that is set by readings sets it; null on other heads, and where its places would run into each other. */
   readonly read: ReadCount | null;
+  /** False where not everything was tried, so that there may be a better setting. */
+  readonly complete: boolean;
   /** Every simple setting, where there is one: all owned circles that close. */
   readonly simple: readonly ProvedBy<"simple">[];
 }
@@ -53,26 +55,41 @@ export function headCounts(
   to: number,
   onProgress?: (done: number) => void,
 ): readonly HeadCount[] {
-  return indexTable(on, { from, to }).map(({ divisions, setting }, index) => {
+  return indexTable(on, { from, to }).map(({ divisions, setting, complete }, index) => {
     onProgress?.(index);
     const simple = [...exactSettings(on, { divisions }, { methods: ["simple"] })].filter(isSimple);
     for (const each of simple) walked(each, on);
-    return setting === null ? notDone(on, divisions, simple) : done(on, divisions, simple, setting);
+    return setting === null ? notDone(on, divisions, simple) : done(on, { divisions, simple, complete }, setting);
   });
 }
 
-function done(on: PreparedHead, divisions: number, simple: EveryCount["simple"], setting: Setting): CountBy<Method> {
+type CountTried = Pick<EveryCount, "divisions" | "simple" | "complete">;
+
+function done(on: PreparedHead, count: CountTried, setting: Setting): CountBy<Method> {
   // A simple one is among those that were walked before.
   if (setting.method !== "simple") walked(setting, on);
-  const read = isReadHead(on.head) ? readCount(on, divisions, []) : null;
-  return { divisions, section: kindWords[kindOf(setting)].section, read, simple, setting };
+  const read = isReadHead(on.head) ? readCount(on, count.divisions, []) : null;
+  return { ...count, section: kindWords[kindOf(setting)].section, read, setting };
 }
 
 function notDone(on: PreparedHead, divisions: number, simple: EveryCount["simple"]): HeadCount {
   const answer = indexDivisions(on, divisions);
-  if (answer.exact) return done(on, divisions, simple, answer.settings[0]);
+  if (answer.exact) return done(on, { divisions, simple, complete: answer.untried.length === 0 }, answer.settings[0]);
   const read = isReadHead(on.head) ? readCount(on, divisions, answer.near) : null;
-  return { divisions, section: read === null ? "impossible" : "readings", read, simple, setting: null, answer };
+  return {
+    divisions,
+    section: read === null ? undone(answer) : "readings",
+    read,
+    simple,
+    complete: answer.untried.length === 0,
+    setting: null,
+    answer,
+  };
+}
+
+/** Impossible only where that is shown. */
+function undone({ impossible }: NotPossible): BookSection {
+  return isShownImpossible(impossible) ? "impossible" : "unfound";
 }
 
 function isSimple(setting: Setting): setting is ProvedBy<"simple"> {

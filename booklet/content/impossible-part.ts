@@ -1,6 +1,6 @@
 import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
-import { arcUpTo, listed, nearHow } from "../../src/words/index.ts";
-import type { Part } from "./blocks.ts";
+import { arcUpTo, listed, nearHow, untriedWords } from "../../src/words/index.ts";
+import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { gridExplained, impossibleGrid, mostImpossible } from "./impossible-grid.ts";
@@ -16,9 +16,8 @@ import { anchorOf } from "./words.ts";
 export function impossiblePart(desk: Desk): Part | null {
   const counts = notPossible(desk);
   if (counts.length === 0) return null;
-  const here = new Set(counts.map(({ divisions }) => divisions));
-  const tables = new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : [])));
-  const onRing = new Set(counts.filter((count) => isOnRing(desk, count)).map(({ divisions }) => divisions));
+  const told = toldOf(desk, counts);
+  const { onRing } = told;
   const ways = waysThere(counts, onRing);
   return {
     id: "impossible",
@@ -26,20 +25,36 @@ export function impossiblePart(desk: Desk): Part | null {
     mark: sectionWords.impossible.running,
     rule: footRule(desk.head, { method: "simple", near: true }),
     warning: warningOf(ways, onRing),
-    alone: aloneOf(desk.head, ways),
+    alone: `${keyTo(["impossible"])}${nearMoveWords(desk.head, ways)}`,
     blocks: [
       { kind: "paragraph", text: mostImpossible(desk) ? gridExplained : routes(desk.head, ways) },
-      mostImpossible(desk) ? impossibleGrid(counts, onRing) : fullTable(counts, ways, { tables, onRing }),
+      ...leftUntried(counts),
+      mostImpossible(desk) ? impossibleGrid(counts, onRing) : fullTable(counts, ways, told),
     ],
   };
 }
 
 /** Counts that the book tells more of. */
-interface Told {
+export interface Told {
   /** Those with a table of their positions. */
   readonly tables: ReadonlySet<number>;
   /** Those that the ring has a mark for every place of. */
   readonly onRing: ReadonlySet<number>;
+}
+
+/** That there may be nearer ways than those printed, where not everything was tried. */
+export function leftUntried(counts: readonly CountNotPossible[]): readonly Block[] {
+  const cut = new Set(counts.flatMap(({ answer }) => answer.untried.map(({ code }) => code)));
+  return cut.size === 0 ? [] : [{ kind: "paragraph", text: untriedWords([...cut].map((code) => ({ code }))) }];
+}
+
+/** What the book tells more of some counts. */
+export function toldOf(desk: Desk, counts: readonly CountNotPossible[]): Told {
+  const here = new Set(counts.map(({ divisions }) => divisions));
+  return {
+    tables: new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : []))),
+    onRing: new Set(counts.filter((count) => isOnRing(desk, count)).map(({ divisions }) => divisions)),
+  };
 }
 
 function isOnRing({ on }: Desk, { divisions, answer }: CountNotPossible): boolean {
@@ -47,11 +62,11 @@ function isOnRing({ on }: Desk, { divisions, answer }: CountNotPossible): boolea
 }
 
 /** Each count in a row of its own with all that nearly does it, and what would do it. */
-function fullTable(counts: readonly CountNotPossible[], ways: readonly NearColumn[], told: Told): TableBlock {
+export function fullTable(counts: readonly CountNotPossible[], ways: readonly NearColumn[], told: Told): TableBlock {
   return {
     kind: "table",
     headwords: true,
-    summary: "Counts that cannot be done",
+    summary: sectionWords[counts[0]?.section ?? "impossible"].done,
     columns: [
       ...countColumns,
       stepColumn,
@@ -65,7 +80,7 @@ function fullTable(counts: readonly CountNotPossible[], ways: readonly NearColum
 }
 
 /** A way to come near that some count of the book has. */
-interface NearColumn {
+export interface NearColumn {
   readonly head: string;
   readonly isMove: boolean;
   /** The best setting of this way among those of a count. */
@@ -83,7 +98,8 @@ const byRing = fromZero("ring", "ring");
 /** The ways to come near: one move made over and over, or every position from one zero by what the head has to set it by. */
 const allWays: readonly NearColumn[] = [byMove, fromZero("nearest-hole", "nearest\nhole"), fromZero("dial", "dial"), byRing];
 
-function waysThere(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly NearColumn[] {
+/** The ways that any of some counts has. */
+export function waysThere(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly NearColumn[] {
   return allWays.filter(
     (way) => (way === byRing && onRing.size > 0) || counts.some(({ answer }) => way.find(answer.near) !== undefined),
   );
@@ -100,13 +116,12 @@ function warningOf(ways: readonly NearColumn[], onRing: ReadonlySet<number>): st
   return `${none} The errors are those of the worst position: ${move}each set by itself from one zero.`;
 }
 
-/** What the mark and a near move mean. */
-function aloneOf({ rearPin, gears }: Head, ways: readonly NearColumn[]): string {
-  const key = keyTo(["impossible"]);
-  if (!ways.some(({ isMove }) => isMove)) return key;
+/** What a near move means. */
+export function nearMoveWords({ rearPin, gears }: Head, ways: readonly NearColumn[]): string {
+  if (!ways.some(({ isMove }) => isMove)) return "";
   const both = rearPin ? " A second circle (+ on, − back) is crank and plate together by the rear pin, stop pin OUT." : "";
   const train = gears.length === 0 ? "" : " With gears: stop pin OUT.";
-  return `${key} Near move: turns + spaces of a circle by the crank, stop pin IN.${both}${train}`;
+  return ` Near move: turns + spaces of a circle by the crank, stop pin IN.${both}${train}`;
 }
 
 /** What remains, in order of effort. */
@@ -122,14 +137,18 @@ function routes(head: Head, ways: readonly NearColumn[]): string {
   return `${remain.length === 0 ? "" : `Routes that remain: ${remain.join("; ")}.`}${move}`;
 }
 
-function impossibleRow({ divisions, answer }: CountNotPossible, ways: readonly NearColumn[], { tables, onRing }: Told): Row {
+function impossibleRow(
+  { divisions, section, answer }: CountNotPossible,
+  ways: readonly NearColumn[],
+  { tables, onRing }: Told,
+): Row {
   const { near, nearestCounts, circlesThatWouldDo } = answer;
   const [best] = near;
   return {
-    anchor: anchorOf("impossible", divisions),
+    anchor: anchorOf(section, divisions),
     cells: [
       { text: String(divisions) },
-      { text: sectionWords.impossible.mark, reversed: true },
+      { text: sectionWords[section].mark, reversed: true },
       stepCell(divisions),
       { text: nearestCounts.length === 0 ? nothing : listed(nearestCounts) },
       ...ways.map((way) => ({ text: way === byRing && onRing.has(divisions) ? "exact" : worstOf(way.find(near)) })),

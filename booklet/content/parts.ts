@@ -16,6 +16,7 @@ export const partIds = [
   "geared",
   "compound",
   "impossible",
+  "unfound",
   "degrees",
   "drawings",
   "chords",
@@ -52,6 +53,11 @@ export function doneBy<M extends Method>({ counts }: Pick<Desk, "counts">, metho
 /** The counts that nothing closes, and no scale sets place by place where the head is set so. */
 export function notPossible({ counts }: Pick<Desk, "counts">): readonly CountNotPossible[] {
   return counts.filter((count): count is CountNotPossible => count.setting === null && count.section === "impossible");
+}
+
+/** The counts for which nothing was found where not everything could be tried: they may be possible. */
+export function notFound({ counts }: Pick<Desk, "counts">): readonly CountNotPossible[] {
+  return counts.filter((count): count is CountNotPossible => count.setting === null && count.section === "unfound");
 }
 
 /** Writes one part, or nothing where this head has nothing for it. */

@@ -25,7 +25,7 @@ export function positionTables(desk: Desk): readonly Positions[] {
 }
 
 function isWanted({ head }: Desk, { divisions, section, read }: HeadCount): boolean {
-  return divisions <= usualTablesTo && (isReadHead(head) ? read !== null : section === "impossible");
+  return divisions <= usualTablesTo && (isReadHead(head) ? read !== null : section === "impossible" || section === "unfound");
 }
 
 function positionsOf({ on }: Desk, divisions: number, count: HeadCount | undefined): Positions | null {

@@ -1,8 +1,8 @@
-import { kindWords, type Section } from "../../src/words/index.ts";
+import { kindWords, notFoundWords, type Section } from "../../src/words/index.ts";
 import type { Look } from "./blocks.ts";
 
 /** Where a count stands in the book: among those done in the same way, or among those that nothing closes. */
-export type BookSection = Section | "readings" | "impossible";
+export type BookSection = Section | "readings" | "impossible" | "unfound";
 
 /** What a book says of a section wherever it speaks of it. */
 export interface SectionWords {
@@ -86,6 +86,15 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
     done: "cannot be done exactly with what this head has",
     pointer: "cannot be done exactly",
     running: "NOT POSSIBLE",
+  },
+  unfound: {
+    mark: "?",
+    meaning: `${notFoundWords} for this book: there may be a setting; look the count up by itself`,
+    meaningInShort: `${notFoundWords}; there may be a setting`,
+    look: "queried",
+    done: `${notFoundWords}: there may be a setting`,
+    pointer: notFoundWords,
+    running: "NOT FOUND",
   },
 };
 

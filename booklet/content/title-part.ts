@@ -25,7 +25,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     {
       kind: "paragraph",
       style: "small",
-      text: `Turns & Holes, edition ${edition.version}, counts ${from} to ${to}, inputs ${edition.digest}. ${proved(head)}`,
+      text: `Turns & Holes, edition ${edition.version}, counts ${from} to ${to}, inputs ${edition.digest}. ${proved(head)}${leftUntried(counts)}`,
     },
     {
       kind: "paragraph",
@@ -45,12 +45,14 @@ function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
         { head: "ON THE MARKS", figure: many(["simple", "direct", "dial"]), under: "counts, exact" },
         { head: "FROM ONE ZERO", figure: many(["readings"]), under: `counts, within ${withinAtMost(counts)}` },
         { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
+        { head: "NOT FOUND", figure: many(["unfound"]), under: "counts" },
       ]
     : [
         { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
         { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
         { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
         { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
+        { head: "NOT FOUND", figure: many(["unfound"]), under: "counts" },
       ];
   return [
     { head: "WORM RATIO", figure: ratioInWords(head.wormRatio).replaceAll(" ", ""), under: `${degreesPerTurn(head)} a turn` },
@@ -69,6 +71,13 @@ function proved(head: Head): string {
   return isReadHead(head)
     ? `Every count from mark to mark ${tried} (handwheel, worm, spindle, in exact fractions) before it was printed; every other position is read off the scales from one exact zero.`
     : `Every setting in it ${tried} (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`;
+}
+
+/** That better settings may have been left; of those that were not found their own part tells. */
+function leftUntried(counts: Desk["counts"]): string {
+  const many = counts.filter(({ setting, complete }) => setting !== null && !complete).length;
+  if (many === 0) return "";
+  return ` This head has so many circles or gears that for ${counted(many, "count")} not everything was tried: there may be better settings.`;
 }
 
 /** What the owner described; of what there is none, only what a reader would look for. */

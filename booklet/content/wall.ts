@@ -8,7 +8,17 @@ import { isReadHead } from "./readings.ts";
 import type { TableBlock } from "./table-block.ts";
 
 /** The parts that make wall sheets, each sheet of one subject. */
-export const wallParts: readonly PartId[] = ["reading", "reach", "simple", "direct", "dial", "geared", "compound", "impossible"];
+export const wallParts: readonly PartId[] = [
+  "reading",
+  "reach",
+  "simple",
+  "direct",
+  "dial",
+  "geared",
+  "compound",
+  "impossible",
+  "unfound",
+];
 
 /**
  * What the sheets of a head hold where nothing else is asked for: on one that is set by readings every

@@ -77,7 +77,14 @@ function counted(text: string, look: Look, left: number, top: number, { width, h
     size,
     grey: look === "reversed" ? 1 : look === "struck" ? 0.35 : 0,
   };
-  const label = setText(measure, text, style, left + width / 2, top + height / 2 + size * 0.35, "center");
+  const label = setText(
+    measure,
+    look === "queried" ? `${text}?` : text,
+    style,
+    left + width / 2,
+    top + height / 2 + size * 0.35,
+    "center",
+  );
   const inset = { x: left + 0.8, y: top + 1, width: width - 1.6, height: height - 2 };
   const [right, bottom] = [inset.x + inset.width, inset.y + inset.height];
   const around = `M${inset.x} ${inset.y}H${right}V${bottom}H${inset.x}Z`;
@@ -86,6 +93,7 @@ function counted(text: string, look: Look, left: number, top: number, { width, h
     underlined: [{ kind: "rule", from: [label.x, label.y + 2], to: [label.x + label.width, label.y + 2], width: 1 }],
     reversed: [{ kind: "band", ...inset, grey: 0 }],
     framed: [{ kind: "shape", path: around, stroke: { width: 0.9, grey: 0 }, box: [inset.x, inset.y, right, bottom] }],
+    queried: [],
     struck: [{ kind: "rule", from: [inset.x + 1, bottom - 1], to: [right - 1, inset.y + 1], width: 0.7, grey: 0.35 }],
   };
   return [...behind[look], label];

@@ -59,6 +59,9 @@ export function untriedWords(untried: readonly Untried[]): string {
   return `This head has so many circles or gears that not everything was tried. There may be others, and better ones, of: ${parts}.`;
 }
 
+/** Of a count that has no setting where not everything was tried: it is not shown that there is none. */
+export const notFoundWords = "not found in the work allowed";
+
 /** Whether it is shown that a target is impossible, and not merely not found. */
 export function isShownImpossible({ reasons }: Impossible): boolean {
   return reasons.every(({ code }) => code !== "not-all-tried");

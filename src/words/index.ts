@@ -6,6 +6,7 @@
 export {
   headLine,
   isShownImpossible,
+  notFoundWords,
   passedOverItems,
   placeNoun,
   reasonItems,

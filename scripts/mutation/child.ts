@@ -6,13 +6,25 @@ import type { Told } from "./shim.ts";
 
 /** What the parent asks of a process: which mutant is in from the start (0: none), and then one after the other. */
 export type Asked =
-  | { readonly ask: "load"; readonly room: string; readonly active: number }
+  | {
+      readonly ask: "load";
+      readonly room: string;
+      readonly active: number;
+      /** Tests that take longer are left out, and so are those named. */
+      readonly mostSeconds: number | null;
+      readonly without: readonly string[];
+    }
   | { readonly ask: "try"; readonly id: number };
 
 /** What a process says. */
 export type Said =
-  | { readonly say: "loaded"; readonly reached: readonly number[]; readonly failing: readonly string[] }
-  | { readonly say: "tried"; readonly id: number; readonly by: string | null };
+  | {
+      readonly say: "loaded";
+      readonly reached: readonly number[];
+      readonly failing: readonly string[];
+      readonly slow: readonly string[];
+    }
+  | { readonly say: "tried"; readonly id: number; readonly by: string | null; readonly reached: boolean };
 
 interface Known {
   readonly test: Told;
@@ -21,14 +33,16 @@ interface Known {
   ms: number;
 }
 
+const mostMutants = 2 ** 16;
 let active = 0;
 let steps = 0;
 let mostSteps = Number.POSITIVE_INFINITY;
-let reached = new Set<number>();
+/** What was reached is noted while the tests are loaded, and no more while mutants are tried. */
+let reached: Uint8Array | null = new Uint8Array(mostMutants);
 
 // Every place that is changed asks whether its change is in; a loop that never ends asks too often.
 (globalThis as unknown as { $m: (id: number) => boolean }).$m = (id) => {
-  reached.add(id);
+  if (reached !== null) reached[id] = 1;
   steps += 1;
   if (steps > mostSteps) throw new Error("goes on and on");
   return id === active;
@@ -46,45 +60,57 @@ async function run({ run: body }: Told): Promise<boolean> {
   }
 }
 
-async function load(room: string, from: number): Promise<Said> {
-  active = from;
-  mostSteps = 2e9;
-  // The same cases for every mutant, as the tests themselves have them.
-  fc.configureGlobal({ seed: 1 });
+const idsIn = (marked: Uint8Array): readonly number[] => [...marked.keys()].filter((id) => marked[id] === 1);
+
+const nameOf = ({ file, name }: Told) => `${file}: ${name}`;
+
+async function toldIn(room: string): Promise<readonly Told[]> {
   const { told, startFile } = (await import(pathToFileURL(join(room, "vitest.js")).href)) as typeof import("./shim.ts");
   for (const file of JSON.parse(readFileSync(join(room, "tests.json"), "utf8")) as string[]) {
     startFile(file);
     await import(pathToFileURL(join(room, file)).href);
   }
-  const whileLoading = [...reached];
-  const failing: string[] = [];
+  return told;
+}
+
+async function load({ room, active: from, mostSeconds, without }: Asked & { ask: "load" }): Promise<Said> {
+  active = from;
+  mostSteps = 2e9;
+  // The same cases for every mutant, as the tests themselves have them.
+  fc.configureGlobal({ seed: 1 });
+  const told = await toldIn(room);
+  const whileLoading = idsIn(reached ?? new Uint8Array());
+  const [failing, slow]: [string[], string[]] = [[], []];
   for (const test of told) {
-    reached = new Set();
+    if (without.includes(nameOf(test))) continue;
+    const marked = new Uint8Array(mostMutants);
+    reached = marked;
     const start = performance.now();
-    if (!(await run(test))) {
-      failing.push(`${test.file}: ${test.name}`);
-      // With a mutant in, one that fails is all that is wanted.
-      if (from !== 0) break;
-      continue;
-    }
-    known.push({ test, reaches: reached, steps, ms: performance.now() - start });
+    const passes = await run(test);
+    const ms = performance.now() - start;
+    if (!passes) failing.push(nameOf(test));
+    else if (mostSeconds !== null && ms > 1000 * mostSeconds) slow.push(nameOf(test));
+    else known.push({ test, reaches: new Set(idsIn(marked)), steps, ms });
+    // With a mutant in, one that fails is all that is wanted.
+    if (!passes && from !== 0) break;
   }
+  reached = null;
   known.sort((a, b) => a.ms - b.ms);
-  return { say: "loaded", reached: whileLoading, failing };
+  return { say: "loaded", reached: whileLoading, failing, slow };
 }
 
 async function tryOne(id: number): Promise<Said> {
-  for (const { test, reaches, steps: usual } of known) {
-    if (!reaches.has(id)) continue;
+  const reachedBy = known.filter(({ reaches }) => reaches.has(id));
+  for (const { test, steps: usual } of reachedBy) {
     active = id;
     mostSteps = 20 * usual + 100_000;
     const passes = await run(test);
     active = 0;
-    if (!passes) return { say: "tried", id, by: `${test.file}: ${test.name}` };
+    if (!passes) return { say: "tried", id, by: nameOf(test), reached: true };
   }
-  return { say: "tried", id, by: null };
+  return { say: "tried", id, by: null, reached: reachedBy.length > 0 };
 }
 
 process.on("message", async (asked: Asked) => {
-  process.send?.(asked.ask === "load" ? await load(asked.room, asked.active) : await tryOne(asked.id));
+  process.send?.(asked.ask === "load" ? await load(asked) : await tryOne(asked.id));
 });

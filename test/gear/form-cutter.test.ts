@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type FormCutters, formCutters } from "../../src/gear/form-cutter.ts";
 import { spurGear } from "../../src/gear/spur-gear.ts";
 import { formCutterRanges } from "../published/form-cutters.ts";
+import { cited } from "../published/source.ts";
 
 const inch = 25.4;
 const ofPitch = (teeth: number, module: number): FormCutters => {
@@ -18,15 +19,21 @@ const cuttersFor = (teeth: number) => {
 const counts = Array.from({ length: 389 }, (_, index) => 12 + index);
 
 describe("published ranges", () => {
-  it.each(formCutterRanges.whole)(`cutter $cutter cuts $min to $max (${formCutterRanges.source})`, ({ cutter, min, max }) => {
-    for (const teeth of [min, max ?? 5000]) {
-      expect(cuttersFor(teeth).inch).toEqual({ number: cutter, from: min, to: max });
-    }
-  });
+  it.each(formCutterRanges.whole)(
+    `cutter $cutter cuts $min to $max (${cited(formCutterRanges.source)})`,
+    ({ cutter, min, max }) => {
+      for (const teeth of [min, max ?? 5000]) {
+        expect(cuttersFor(teeth).inch).toEqual({ number: cutter, from: min, to: max });
+      }
+    },
+  );
 
-  it.each(formCutterRanges.half)(`cutter $cutter cuts $min to $max (${formCutterRanges.source})`, ({ cutter, min, max }) => {
-    for (const teeth of [min, max]) expect(cuttersFor(teeth).inchHalf).toEqual({ number: cutter, from: min, to: max });
-  });
+  it.each(formCutterRanges.half)(
+    `cutter $cutter cuts $min to $max (${cited(formCutterRanges.source)})`,
+    ({ cutter, min, max }) => {
+      for (const teeth of [min, max]) expect(cuttersFor(teeth).inchHalf).toEqual({ number: cutter, from: min, to: max });
+    },
+  );
 
   it("does not agree with the misprint of cutter 4 1/2", () => {
     const { cutter, min, max } = formCutterRanges.suspect;
@@ -38,7 +45,7 @@ describe("published ranges", () => {
 describe("half numbers", () => {
   const { least, most } = formCutterRanges.halfPitches;
 
-  it.each([least, 3, 5, most])(`are offered for %i DP (${formCutterRanges.source})`, (pitch) => {
+  it.each([least, 3, 5, most])(`are offered for %i DP (${cited(formCutterRanges.source)})`, (pitch) => {
     const { diametralPitch, module } = spurGear({ teeth: 40, diametralPitch: pitch });
     expect(diametralPitch).toBeCloseTo(pitch, 12);
     expect(ofPitch(45, module).inchHalf).toEqual({ number: "2 1/2", from: 42, to: 54 });

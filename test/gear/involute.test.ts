@@ -1,13 +1,10 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { angleOfInvolute, degrees, involute, radians } from "../../src/gear/involute.ts";
+import { involutes } from "../published/gear-geometry.ts";
+import { cited } from "../published/source.ts";
 
-it.each([
-  [14.5, "0.005545"],
-  [20, "0.014904"],
-  [25, "0.029975"],
-  [30, "0.053751"],
-])("inv %f° = %s (printed tables of the involute, from memory)", (angle, printed) => {
+it.each(involutes.rows)(`inv $angle° = $printed (${cited(involutes.source)})`, ({ angle, printed }) => {
   expect(involute(radians(angle)).toFixed(6)).toBe(printed);
 });
 

@@ -8,6 +8,7 @@ import type { SpurGearSpec } from "../../src/gear/spur-gear-spec.ts";
 import { toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
 import { InputError } from "../../src/number/errors.ts";
 import { basePitches, chords, navyTooth, overPins1728, spans20, usualPins } from "../published/gear-geometry.ts";
+import { cited } from "../published/source.ts";
 
 const inch = 25.4;
 /** Agreement with a printed figure: half a unit of its last place, or a whole one where the print may be cut off. */
@@ -24,7 +25,7 @@ const refusal = (spec: unknown) => {
 };
 
 describe("published values", () => {
-  it.each(basePitches.rows)(`module $m: pitch, thickness and base pitch (${basePitches.source})`, (row) => {
+  it.each(basePitches.rows)(`module $m: pitch, thickness and base pitch (${cited(basePitches.source)})`, (row) => {
     const at20 = spurGear({ teeth: 40, module: row.m, pressureAngle: 20, wholeDepth: 2.16 * row.m });
     const at1430 = spurGear({ teeth: 40, module: row.m, pressureAngle: 14.5 });
     // Cut off after five places, not rounded.
@@ -35,7 +36,7 @@ describe("published values", () => {
     agrees(at1430.basePitch, row.pb1430);
   });
 
-  it(`the tooth of 1 DP (${navyTooth.source})`, () => {
+  it(`the tooth of 1 DP (${cited(navyTooth.source)})`, () => {
     const gear = spurGear({ teeth: 40, diametralPitch: 1, pressureAngle: 14.5 });
     agrees(gear.addendum / inch, navyTooth.addendum);
     agrees(gear.dedendum / inch, navyTooth.dedendum);
@@ -45,30 +46,30 @@ describe("published values", () => {
     expect(gear.wholeDepthRule).toEqual({ code: "depth-by-rule", rule: "2.157", system: "diametral pitch" });
   });
 
-  it(`OD = (NT + 2)/DP and PD = NT·OD/(NT + 2) (${navyTooth.source})`, () => {
+  it(`OD = (NT + 2)/DP and PD = NT·OD/(NT + 2) (${cited(navyTooth.source)})`, () => {
     const gear = spurGear({ teeth: 37, diametralPitch: 14, pressureAngle: 14.5 });
     expect(gear.tipDiameter / inch).toBeCloseTo(39 / 14, 12);
     expect(gear.referenceDiameter).toBeCloseTo((37 * gear.tipDiameter) / 39, 10);
   });
 
-  it.each(usualPins.rows)(`pins of $modules m at $pressureAngle° (${usualPins.source})`, ({ pressureAngle, modules }) => {
+  it.each(usualPins.rows)(`pins of $modules m at $pressureAngle° (${cited(usualPins.source)})`, ({ pressureAngle, modules }) => {
     const gear = spurGear({ teeth: 40, module: 3, pressureAngle });
     expect(gear.usualPinDiameter).toBeCloseTo(3 * modules, 12);
     expect(overPins(gear, gear.usualPinDiameter)).toBeGreaterThan(gear.tipDiameter);
   });
 
-  it.each(overPins1728.rows)(`$teeth teeth over 1.728 pins (${overPins1728.source})`, ({ teeth, at1430, at20 }) => {
+  it.each(overPins1728.rows)(`$teeth teeth over 1.728 pins (${cited(overPins1728.source)})`, ({ teeth, at1430, at20 }) => {
     agrees(overPins(spurGear({ teeth, diametralPitch: 1, pressureAngle: 14.5 }), 1.728 * inch) / inch, at1430);
     agrees(overPins(spurGear({ teeth, diametralPitch: 1 }), 1.728 * inch) / inch, at20);
   });
 
-  it.each(spans20.rows)(`$teeth teeth, span over $over (${spans20.source})`, ({ teeth, over, length }) => {
+  it.each(spans20.rows)(`$teeth teeth, span over $over (${cited(spans20.source)})`, ({ teeth, over, length }) => {
     const { span } = spurGear({ teeth, module: 1 });
     expect(span?.teeth).toBe(over);
     agrees(span?.length ?? 0, length);
   });
 
-  it.each(chords.rows)(`$teeth teeth, chordal thickness (${chords.source})`, ({ teeth, thickness, addendum }) => {
+  it.each(chords.rows)(`$teeth teeth, chordal thickness (${cited(chords.source)})`, ({ teeth, thickness, addendum }) => {
     const gear = spurGear({ teeth, module: 1 });
     agrees(gear.chordalThickness, thickness);
     agrees(gear.chordalAddendum, addendum);

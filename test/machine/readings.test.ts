@@ -92,7 +92,7 @@ describe("a step rounded to 1′ and added up (our own arithmetic)", () => {
   });
 });
 
-describe("degrees of 360/N, as handbooks tabulate them (from memory)", () => {
+describe("degrees of 360/N to the second (our arithmetic)", () => {
   it.each([
     [7, 51, 25, 43],
     [9, 40, 0, 0],

@@ -26,22 +26,6 @@ describe("moves that gave another count in the shop (common practice, no source;
   });
 });
 
-describe("a compound row that a handbook prints for 106: 1 + 7/39 + 29/41 (common practice, no source)", () => {
-  const move = onHead40({ turns: 1, spaces: 7, circle: 39, second: { spaces: 29, circle: 41, direction: "with" } });
-
-  it("is five teeth a move, and 40.5 arc-seconds too far at the close", () => {
-    const gives = whatMoveGives(move, 5);
-    expect(gives).toMatchObject({ divisions: 106, exact: false });
-    // 106·(1 + 7/39 + 29/41)/40 − 5 turns, worked by hand: (106·3017 − 5·63,960)/63,960 = 2/63,960.
-    expect(gives.closingArcSeconds).toBeCloseTo((2 / 63_960) * 1_296_000, 9);
-    expect(gives.closingArcSeconds.toFixed(1)).toBe("40.5");
-  });
-
-  it("taken for one tooth a move it is nowhere near 106", () => {
-    expect(whatMoveGives(move)).toMatchObject({ divisions: 21, exact: false });
-  });
-});
-
 describe("the gears forgotten", () => {
   it("127 by 5 of 15 is cut as 120", () => {
     expect(best(127)).toMatchObject({ spaces: 5, circle: 15, gears: { drivers: [56], driven: [24] } });

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { errorAtRadius, finestGrade, singlePitchDeviation } from "../../src/index.ts";
+import { cited } from "../published/source.ts";
+import { pitchDeviation } from "../published/standards.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 describe("an error at a radius", () => {
@@ -35,8 +37,9 @@ describe("an error at a radius", () => {
 describe("single pitch deviation", () => {
   const gear = { module: 2, diameterMm: 100 };
 
-  it("is 0.3(m + 0.4√d) + 4 µm at grade 5 (ISO 1328-1:1995, from memory)", () => {
-    expect(singlePitchDeviation(gear, 5)).toBeCloseTo(5.8, 12);
+  it(`is 0.3(m + 0.4√d) + 4 µm at grade 5 (${cited(pitchDeviation.source)})`, () => {
+    const { grade, micrometres, ...of } = pitchDeviation;
+    expect(singlePitchDeviation(of, grade)).toBeCloseTo(micrometres, 12);
   });
 
   it("doubles every two grades", () => {

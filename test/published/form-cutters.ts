@@ -1,6 +1,15 @@
+import type { Source } from "./source.ts";
+
+const source: Source = {
+  title: "Practical Treatise on Milling and Milling Machines",
+  publisher: "Brown & Sharpe Mfg. Co., Providence R.I.",
+  year: "not shown on the pages read",
+  place: "p. 149",
+};
+
 /** Form cutters for gear teeth by number and range of teeth; null is the rack. */
 export const formCutterRanges = {
-  source: "Practical Treatise on Milling and Milling Machines, p. 149",
+  source,
   whole: [
     { cutter: "1", min: 135, max: null },
     { cutter: "2", min: 55, max: 134 },

@@ -30,6 +30,21 @@ describe("what is no move is refused", () => {
       { ...move, gears: { drivers: 56, driven: [24], direction: "with" } },
       /^move\.gears\.drivers: 56 is not a list of teeth; give the teeth of each gear$/,
     ],
+    [
+      "gears that are lists of something else beside teeth",
+      { ...move, gears: { drivers: [56], driven: [24, "28"], direction: "with" } },
+      /^move\.gears\.driven: a list is not a list of teeth; give the teeth of each gear$/,
+    ],
+    [
+      "gears with a key too many",
+      { ...move, gears: { drivers: [56], driven: [24], direction: "with", idler: 1 } },
+      /^move\.gears: there is no key "idler"; the keys are /,
+    ],
+    [
+      "a second move with a figure that is none",
+      { ...move, second: { spaces: [2], circle: 17, direction: "with" } },
+      /^move\.second\.spaces: a list is neither a number nor a word$/,
+    ],
     ["a figure that is none", { ...move, turns: { of: 2 } }, /^move\.turns: an object is neither a number nor a word$/],
     [
       "an idler that is none",

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseAngle, revolutions } from "../../src/index.ts";
-import { checkTarget, firstMove, movesFor } from "../../src/setting/target.ts";
+import { indexDivisions, parseAngle, revolutions } from "../../src/index.ts";
+import { checkDivisions, checkTarget, checkTeethPerMove, firstMove, movesFor } from "../../src/setting/target.ts";
 import { counts } from "../support/arbitraries.ts";
-import { refusalLines } from "../support/refusal.ts";
+import { ready } from "../support/ready.ts";
+import { refusalKinds, refusalLines } from "../support/refusal.ts";
 import { wrong } from "../support/wrong.ts";
 
 describe("the moves that serve a target", () => {
@@ -32,6 +33,34 @@ describe("the moves that serve a target", () => {
   });
 });
 
+describe("how far a question may go", () => {
+  it("a count from 1 to 10,000,000, both ends included, and whole", () => {
+    expect([1, 10_000_000].map((count) => checkDivisions(count))).toEqual([1, 10_000_000]);
+    for (const [count, code] of [
+      [0, "out-of-range"],
+      [-7, "out-of-range"],
+      [10_000_001, "out-of-range"],
+      [1.5, "unreadable"],
+      ["7", "unreadable"],
+      [Number.NaN, "unreadable"],
+    ])
+      expect(
+        refusalKinds(() => checkDivisions(count)),
+        String(count),
+      ).toEqual([`${code} divisions`]);
+  });
+
+  it("1 to 1,000 teeth per move, both ends included, and whole; 12 when nothing else is asked", () => {
+    expect([1, 1000].map((teeth) => checkTeethPerMove(teeth))).toEqual([1, 1000]);
+    for (const teeth of [0, -1, 1001])
+      expect(refusalKinds(() => checkTeethPerMove(teeth))).toEqual(["out-of-range teethPerMove"]);
+    for (const teeth of [2.5, "3", null])
+      expect(refusalKinds(() => checkTeethPerMove(teeth))).toEqual(["unreadable teethPerMove"]);
+    const ungeared = ready("ratio-40-plates-15-49-ungeared");
+    expect(indexDivisions(ungeared, 997).impossible?.teethPerMoveTried).toBe(12);
+  });
+});
+
 describe("a target that is refused", () => {
   const refused = (target: unknown) => refusalLines(() => checkTarget(wrong(target)));
 
@@ -39,6 +68,12 @@ describe("a target that is refused", () => {
     expect(refused({ divisions: 7, angle: "1/7" })).toEqual([
       "target: a count and an angle are both given; give one of divisions and angle",
     ]);
+  });
+
+  it("is neither", () => {
+    expect(refused({})).toEqual(["target: neither a count nor an angle is given; give one of divisions and angle"]);
+    expect(refused({ divisions: 7, teeth: 2 })).toEqual(['target: there is no key "teeth"; the keys are divisions, angle']);
+    for (const target of [null, 7, "7"]) expect(refused(target)).toHaveLength(1);
   });
 
   it("is no count, or no angle", () => {

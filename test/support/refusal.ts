@@ -15,3 +15,8 @@ export function refusal(act: () => unknown): readonly Fault[] {
 export function refusalLines(act: () => unknown): string[] {
   return refusal(act).map(({ place, problem }) => `${place}: ${problem}`);
 }
+
+/** The kind and the place of each fault, for a program to act on. */
+export function refusalKinds(act: () => unknown): string[] {
+  return refusal(act).map(({ code, place }) => `${code} ${place}`);
+}

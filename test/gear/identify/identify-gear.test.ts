@@ -5,6 +5,8 @@ import { type GearCandidate, identifyGear } from "../../../src/gear/identify/ide
 import { spanOver } from "../../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { lookAlikes, standardPitches } from "../../../src/gear/standard-pitch.ts";
+import { cited } from "../../published/source.ts";
+import { isoModules } from "../../published/standards.ts";
 
 const first = (measures: GearMeasures): GearCandidate => {
   const [candidate] = identifyGear(measures).candidates;
@@ -154,13 +156,13 @@ describe("the series", () => {
     expect(new Set(standardPitches.map(({ name }) => name)).size).toBe(standardPitches.length);
   });
 
-  it("hold the modules of ISO 54 from 1 mm, series I preferred (from memory)", () => {
+  it(`hold the modules from 1 mm, series I preferred (${cited(isoModules.source)})`, () => {
     const from1 = (preference: number) =>
       system("module")
         .filter((pitch) => pitch.preference === preference && pitch.module >= 1)
         .map(({ module }) => module);
-    expect(from1(1)).toEqual([1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50]);
-    expect(from1(2)).toEqual([1.125, 1.375, 1.75, 2.25, 2.75, 3.5, 4.5, 5.5, 6.5, 7, 9, 11, 14, 18, 22, 28, 36, 45]);
+    expect(from1(1)).toEqual(isoModules.seriesOne);
+    expect(from1(2)).toEqual(isoModules.seriesTwo);
   });
 });
 

@@ -80,6 +80,17 @@ describe("a pin finds no hole", () => {
     expect(closes(front, withPlates(twoFaced([15], [17])))).toBe(false);
   });
 
+  it("of a circle that is not drilled, though one pin comes back to its hole and the other never leaves its own", () => {
+    // 8 = 5 turns, with a second part of no space at all.
+    const { setting } = compoundWith;
+    const still = { spaces: 0, circle: 17, direction: "with" } as const;
+    const eighth = { ...setting, spindlePerMove: revolutions("1/8"), turns: 5, spaces: 0, circle: 15, second: still };
+    expect(closes(eighth, oneOfAll)).toBe(true);
+    expect(closes({ ...eighth, circle: 37 }, oneOfAll)).toBe(false);
+    expect(closes({ ...eighth, second: { ...still, circle: 37 } }, oneOfAll)).toBe(false);
+    expect(closes(eighth, { ...oneOfAll, wormRatio: ratio(60) })).toBe(false);
+  });
+
   it("at the back of a head that has no rear pin", () => {
     expect(closes(compoundWith.setting, { ...oneOfAll, rearPin: false })).toBe(false);
     expect(closes(simple.setting, { ...oneOfAll, rearPin: false })).toBe(true);

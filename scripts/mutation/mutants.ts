@@ -44,7 +44,8 @@ export function mutated(file: string, text: string, firstId: number): Mutated {
       from = child.end;
     });
     out += text.slice(from, node.end);
-    if (dropped !== null) return `if (!$m(${dropped})) { ${out} }`;
+    // In braces of its own, so that an `else` that follows stays with the `if` before it.
+    if (dropped !== null) return `{ if (!$m(${dropped})) { ${out} } }`;
     return changes.length === 0 ? out : `(${changes.map(({ id, instead }) => `$m(${id}) ? (${instead}) : `).join("")}(${out}))`;
   };
   const rendered = text.slice(0, source.getStart(source)) + render(source) + text.slice(source.end);

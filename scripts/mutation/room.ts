@@ -4,10 +4,10 @@ import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { type Mutant, mutated } from "./mutants.ts";
 
-/** Tests that start the command or print are none of the library's, and would take most of the time. */
-const notTried = /^test\/(booklet|scripts)\//;
+/** Tests that start the command or a browser, or print, are none of the library's, and would take most of the time. */
+const notTried = /^test\/(booklet|scripts|screen)\//;
 /** Those that look at the sources themselves, or replace modules, cannot run on a copy in one process. */
-const cannotRun = new Set(["test/examples.test.ts", "test/readme.test.ts"]);
+const cannotRun = new Set(["test/bundle.test.ts", "test/examples.test.ts", "test/readme.test.ts"]);
 
 const compilerOptions: ts.CompilerOptions = {
   module: ts.ModuleKind.ES2022,

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { type Head, type OwnedCircle, ownedCircles } from "../head/head.ts";
-import { type Effort, effortOf, take } from "../number/effort.ts";
+import type { Effort } from "../number/effort.ts";
 import { fromExact, gcdOf, lcmOf } from "../number/ratio.ts";
 import type { Turned } from "./scale-reader.ts";
 
@@ -16,7 +16,7 @@ type Parts = bigint;
  * that place is asked first of the next.
  *
  * @param angles - The places, in turns of the work; none is below 0.
- * @param effort - Takes a step for each place that is held against a circle; counted only, as half an answer is none.
+ * @param effort - Takes a step for each place that is held against a circle; left out, nobody counts.
  * @returns One on which all places are exact, on the mounted plate before others and the smallest
  * first; where there is none, the one with the least worst error, of equal ones on the mounted plate
  * and the largest. Null where the head has no plate.
@@ -25,7 +25,7 @@ export function bestCircleFor(
   head: Head,
   angles: readonly Turned[],
   mounted: string | null,
-  effort: Effort = effortOf(Number.POSITIVE_INFINITY),
+  effort?: Effort,
 ): OwnedCircle | null {
   const { parts, whole } = partsOfTurn(fromExact(head.wormRatio), angles);
   const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
@@ -36,14 +36,14 @@ export function bestCircleFor(
   return smallest ?? leastMissing(circles, [...parts], whole, effort);
 }
 
-function leastMissing(circles: readonly OwnedCircle[], parts: Parts[], whole: Parts, effort: Effort): OwnedCircle | null {
+function leastMissing(circles: readonly OwnedCircle[], parts: Parts[], whole: Parts, effort?: Effort): OwnedCircle | null {
   let best: { circle: OwnedCircle; missing: Parts } | null = null;
   for (const circle of circles) {
     const holes = BigInt(circle.holes);
     let worst = 0n;
     let isBetter = true;
     for (let index = 0; index < parts.length && isBetter; index += 1) {
-      take(effort, 1);
+      if (effort) effort.left -= 1;
       const missing = missed(parts[index] ?? 0n, holes, whole);
       if (missing > worst) worst = missing;
       // Spaces of one circle against spaces of another: missing/holes < best/holes.

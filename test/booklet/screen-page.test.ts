@@ -29,7 +29,7 @@ describe("the screen edition by the command", () => {
     expect((await run(words, folder)).code).toBe(0);
     writeFileSync(join(folder, "mine.html"), "<!doctype html><title>Mine</title>");
     const refused = await run([...words, "--out", "mine.html"], folder);
-    expect(refused.code).toBe(2);
+    expect(refused.code).toBe(3);
     expect(refused.stderr).toContain("is not a book of this program");
   });
 

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { run } from "../support/command.ts";
+import { run, runProcess } from "../support/command.ts";
 
 const plates = '"plates":[{"name":"1","circles":[15,16]}]';
 const files = {
@@ -42,7 +42,7 @@ afterAll(() => {
 
 /** One sentence on stderr, nothing on stdout, exit 2; 3 where it is the file that cannot be read. */
 async function refused(words: readonly string[], node: readonly string[] = [], status = 2): Promise<string> {
-  const { code, stdout, stderr } = await run(words, folder, node);
+  const { code, stdout, stderr } = await (node.length > 0 ? runProcess(words, folder, node) : run(words, folder));
   expect([code, stdout]).toEqual([status, ""]);
   expect(stderr).toMatch(/^turns-and-holes: [^\n]+\n$/);
   expect(stderr.length).toBeLessThan(500);

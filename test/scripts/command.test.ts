@@ -20,7 +20,7 @@ import {
   whatMoveGives,
 } from "../../src/index.ts";
 import { answerWithWhys } from "../../src/words/index.ts";
-import { run } from "../support/command.ts";
+import { run, runProcess } from "../support/command.ts";
 
 const head40 = readyHeads[0] as Head;
 const secondHand = fileURLToPath(new URL("../../booklet/heads/second-hand-40.json", import.meta.url));
@@ -77,7 +77,7 @@ describe("the words of an answer", () => {
   });
 
   it("10,000,000 is answered, though not with a setting", async () => {
-    const { code, stdout } = await run(["10000000"]);
+    const { code, stdout } = await runProcess(["10000000"]);
     expect(code).toBe(1);
     expect(stdout).toContain("NOT POSSIBLE exactly with what this head has");
   });
@@ -89,7 +89,7 @@ describe("the words of an answer", () => {
 
   it("--help and --version", async () => {
     expect((await run(["--help"])).stdout).toContain("turns-and-holes COUNT|ANGLE");
-    expect((await run(["--version"])).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
+    expect((await runProcess(["--version"])).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
 
   it("every example of --help is answered, and every option of it is there", async () => {

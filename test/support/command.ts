@@ -1,8 +1,10 @@
 import { execFile } from "node:child_process";
 import { fileURLToPath } from "node:url";
+import { run as runWith } from "../../scripts/run.ts";
 
+const root = fileURLToPath(new URL("../..", import.meta.url));
 /** The command as it is installed. */
-export const command: string = fileURLToPath(new URL("../../dist/scripts/turns-and-holes.js", import.meta.url));
+export const command: string = `${root}dist/scripts/turns-and-holes.js`;
 
 /** What a run of the command ends with. */
 export interface Run {
@@ -11,8 +13,38 @@ export interface Run {
   readonly stderr: string;
 }
 
-/** Runs the command as a user does, with options of Node's own where it is to be held short. */
-export function run(words: readonly string[], folder?: string, node: readonly string[] = []): Promise<Run> {
+let last: Promise<unknown> = Promise.resolve();
+
+/**
+ * Runs the command in this process, in a folder of its own where one is named. One after the other, as
+ * a process is in one folder at a time.
+ */
+export function run(words: readonly string[], folder: string = root): Promise<Run> {
+  const mine = last.then(() => runIn(words, folder));
+  last = mine.catch(() => {});
+  return mine;
+}
+
+async function runIn(words: readonly string[], folder: string): Promise<Run> {
+  const out: Uint8Array[] = [];
+  let stderr = "";
+  process.chdir(folder);
+  try {
+    const code = await runWith(words, {
+      isTerminal: false,
+      write: async (what) => void out.push(Buffer.from(what)),
+      complain: (text) => {
+        stderr += text;
+      },
+    });
+    return { code, stdout: Buffer.concat(out).toString(), stderr };
+  } finally {
+    process.chdir(root);
+  }
+}
+
+/** Runs the command as a user does, in a process of its own; with options of Node's, where it is to be held short. */
+export function runProcess(words: readonly string[], folder?: string, node: readonly string[] = []): Promise<Run> {
   return new Promise((resolve) => {
     const child = execFile(
       process.execPath,

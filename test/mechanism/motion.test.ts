@@ -88,6 +88,10 @@ describe("a move whose parts are not those of its method is refused", () => {
   });
 });
 
+it.each([null, undefined, "5/15", 7])("%j is not a setting or a move", (none) => {
+  expect(refusalLines(() => motionOf(wrong<SetMove>(none)))[0]).toMatch(/^setting: .* is not a setting or a move$/);
+});
+
 describe("moves that no head can make are refused", () => {
   const noMove = "is not a move in whole holes";
   const noNumber = 'is not an exact number above 0, such as "40" or "81/2"';
@@ -134,6 +138,10 @@ describe("moves that no head can make are refused", () => {
     expect(train([24], [0])).toEqual([`setting.gears: 24 to 0 ${noTeeth}`]);
     expect(train([0], [24])).toEqual([`setting.gears: 0 to 24 ${noTeeth}`]);
     expect(train([-24], [-40])).toEqual([`setting.gears: -24 to -40 ${noTeeth}`]);
+    // One that is none among others.
+    expect(train([24, 0], [40, 28])).toEqual([`setting.gears: 24 and 0 to 40 and 28 ${noTeeth}`]);
+    expect(train([24, 32], [40, 28.5])).toEqual([`setting.gears: 24 and 32 to 40 and 28.5 ${noTeeth}`]);
+    expect(train([1], [24])).toEqual([]);
   });
 
   it("a direction that is neither with nor against", () => {

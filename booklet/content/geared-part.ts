@@ -121,7 +121,7 @@ export function sumOfTurns({ proof: { pinTurns, plateTurns, crankTurns } }: Pick
 }
 
 /** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
-export function withoutGears(setting: SettingBy<"differential">): string {
+function withoutGears(setting: SettingBy<"differential">): string {
   const alone = gearsForgotten(setting);
   return alone === null ? nothing : mixed(toRatio(fromExact(alone.spindlePerMove).inverse().mul(setting.teethPerMove)));
 }

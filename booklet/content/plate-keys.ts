@@ -79,7 +79,7 @@ function* freeLetters({ plates, directPlates }: Head): Generator<string, never> 
 }
 
 /** A letter with what it stands for: `A = second plate, from the old machine`. */
-export function keyInFull({ key, name }: PlateKey): string {
+function keyInFull({ key, name }: PlateKey): string {
   return `${key} = ${name}`;
 }
 

@@ -8,7 +8,7 @@ import { isReadHead } from "./readings.ts";
 import type { TableBlock } from "./table-block.ts";
 
 /** The parts that make wall sheets, each sheet of one subject. */
-export const wallParts: readonly PartId[] = [
+const wallParts: readonly PartId[] = [
   "reading",
   "reach",
   "simple",

@@ -79,6 +79,6 @@ function figure(value: number): string {
 }
 
 /** Text that no reader of XML takes for anything else. */
-export function escaped(text: string): string {
+function escaped(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

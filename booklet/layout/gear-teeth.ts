@@ -25,7 +25,7 @@ export function outline(gear: PlacedGear, teeth: readonly number[]): readonly Po
 }
 
 /** A tooth from root to root, clockwise. */
-export function toothPoints(gear: PlacedGear, tooth: number): Point[] {
+function toothPoints(gear: PlacedGear, tooth: number): Point[] {
   const { figure, tip } = gear;
   const middle = toothTurns(figure, tooth);
   const up = figure.profile.map(({ radius, half }) => pointAt(gear, radius * tip, middle - half));

@@ -79,7 +79,7 @@ export function countMarks({ circle, spaces }: Chosen, plate: PlacedPlate, measu
 }
 
 /** Text with the ground behind it white, so that a line that passes there is broken and does not strike it out. */
-export function onWhite(text: ReturnType<typeof setText>): Mark[] {
+function onWhite(text: ReturnType<typeof setText>): Mark[] {
   const { x, y, width, size } = text;
   return [{ kind: "band", x: x - 1, y: y - size * 0.78, width: width + 2, height: size * 0.86, grey: 1 }, text];
 }

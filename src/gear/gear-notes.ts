@@ -31,7 +31,7 @@ const farFromRule = 0.5;
  * The least profile shift that is not undercut by a rack or hob: x = h_a − z sin²α / 2, in modules,
  * h_a being the rack's straight part below its reference line (ISO 21771, from memory).
  */
-export function leastShiftWithoutUndercut(teeth: number, pressureAngle: number, addendum: number): number {
+function leastShiftWithoutUndercut(teeth: number, pressureAngle: number, addendum: number): number {
   return addendum - (teeth * Math.sin(radians(pressureAngle)) ** 2) / 2;
 }
 

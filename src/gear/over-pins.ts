@@ -28,7 +28,7 @@ export function pinCircle(tooth: InvoluteTooth, pinDiameter: number): number {
 }
 
 /** The pin that touches both flanks of a space at the circle of a diameter, by the string drawn from contact to centre. */
-export function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
+function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
   const contact = Math.tan(pressureAngleAt(tooth.baseDiameter, diameter));
   return tooth.baseDiameter * (Math.tan(contact - spaceConstant(tooth)) - contact);
 }

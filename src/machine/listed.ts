@@ -2,7 +2,7 @@ import { refuse } from "../number/errors.ts";
 import { groupDigits } from "../number/ratio.ts";
 
 /** The most places that are listed at once. */
-export const mostPlaces = 50_000;
+const mostPlaces = 50_000;
 
 /**
  * Refuses a list of more places than are listed at once.

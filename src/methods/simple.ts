@@ -33,7 +33,7 @@ export const simple: Law<"simple"> = {
  * @returns A setting for every owned circle that serves; one with no circle named where the move
  * is whole turns.
  */
-export function simpleSettings(layout: HeadLayout, move: Move): SettingBy<"simple">[] {
+function simpleSettings(layout: HeadLayout, move: Move): SettingBy<"simple">[] {
   const { turns, part, parts } = crankTurns(layout, move);
   if (parts === 1) {
     const canCountTurns = layout.circles.length > 0 || layout.head.dial !== null;

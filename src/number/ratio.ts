@@ -66,7 +66,7 @@ const exactPattern = /^(-?\d{1,300})(?:\/0*([1-9]\d{0,299}))?$/;
  *
  * @example
  * ```ts
- * fromExact("29/3600").mul(360).toFraction(); // "29/10"
+ * fromExact("29/3600").mul(360).valueOf(); // 2.9
  * ```
  */
 export function fromExact(text: string): Fraction {

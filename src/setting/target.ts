@@ -10,7 +10,7 @@ export type Target = { readonly divisions: number } | { readonly angle: Revoluti
 /** The greatest count that is answered. */
 export const mostDivisions = 10_000_000;
 /** The most teeth per move that can be asked for. */
-export const mostTeethPerMove = 1000;
+const mostTeethPerMove = 1000;
 /** The most teeth per move that is tried when nothing else is asked. */
 export const usualTeethPerMove = 12;
 

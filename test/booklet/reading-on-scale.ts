@@ -26,7 +26,7 @@ export function lastDecimalOf(text: string): number {
 }
 
 /** A row as the hand on the bench reads it. */
-export function placeIn(row: PrintedPlace): PrintedPlace {
+function placeIn(row: PrintedPlace): PrintedPlace {
   return { ...row, "DIAL turns": row.turns ?? "0", reads: row.dial ?? "" };
 }
 

@@ -78,11 +78,16 @@ export const leanFractions = {
 
 /**
  * What checks a caller in JavaScript, with what stands for it on the page: there every caller is compiled against the types, every
- * head comes through `checkHead`, and every way out of the head's own answer. What a person types or a link says is checked where it is read.
+ * head comes through `checkHead`, and every way out of the head's own answer; nobody prefers another order. What a person types or a link says is
+ * checked where it is read.
  */
 const checksOfCallers = [
   { file: "src/head/check-is-head.ts", instead: "export function checkIsHead() {}" },
   { file: "src/setting/check-move.ts", instead: "export function checkMove() {}" },
+  {
+    file: "src/search/preference.ts",
+    instead: 'import { orderOfPreference } from "../methods/registry.ts"; export const preferenceFrom = () => orderOfPreference;',
+  },
   { file: "src/machine/way-chosen.ts", instead: 'import { wayOf } from "./way.ts"; export const wayChosen = wayOf;' },
   {
     file: "src/number/check-options.ts",

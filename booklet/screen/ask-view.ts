@@ -55,6 +55,8 @@ export function askView(desk: Desk): View {
   }
 
   function tell() {
+    // Should anything fail, no answer to another question may be left standing.
+    fill(answer);
     const { panel, short, rest } = said();
     fill(answer, panel);
     // The first line is painted before the rest is worked out, and nobody waits for the rest of what is typed over.

@@ -40,16 +40,16 @@ function opener(take: (head: Head) => void): HTMLElement {
     if (text === undefined) return;
     const read = headIn(text);
     if (read.ok) take(read.head);
-    else
-      fill(
-        refused,
-        read.faults.map(({ place, problem }) => el("p", {}, place === "" ? problem : `${place}: ${problem}`)),
-      );
+    else fill(refused, faultLines(read.faults));
     // So that the same file can be chosen again once it is mended.
     file.value = "";
   }
 
   return el("div", {}, field("Open a head file", file), refused);
+}
+
+function faultLines(faults: readonly Fault[]): readonly HTMLElement[] {
+  return faults.map(({ place, problem }) => el("p", {}, place === "" ? problem : `${place}: ${problem}`));
 }
 
 function headIn(text: string): CheckedHead {
@@ -70,10 +70,7 @@ function editor(head: Head, take: (head: Head) => void): HTMLElement {
   function check(): boolean {
     const checked = checkHead(form.spec());
     const faults: readonly Fault[] = checked.ok ? [] : checked.faults;
-    fill(
-      elsewhere,
-      form.tell(faults).map(({ place, problem }) => el("p", {}, `${place}: ${problem}`)),
-    );
+    fill(elsewhere, faultLines(form.tell(faults)));
     use.disabled = !checked.ok;
     save.disabled = !checked.ok;
     return checked.ok;

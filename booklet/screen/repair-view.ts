@@ -3,7 +3,6 @@ import {
   betweenWords,
   blankItems,
   cautionItems,
-  centringItems,
   checkItems,
   cutterItems,
   cuttingCautions,
@@ -43,6 +42,8 @@ export function repairView(desk: Desk): View {
   });
 
   function tell() {
+    // Should anything fail, no plan of another gear may be left standing.
+    fill(answer);
     try {
       const gear = form.gear();
       fill(answer, gear === null ? null : repairPanel(repairPlanned(desk.head(), gear), gear, desk));
@@ -73,12 +74,7 @@ function repairPanel(repaired: RepairOnHead, typed: GearTyped, desk: Desk): Chil
     part("Before any heat", itemList(heatCautions)),
     part(
       "Blank, saw and cutter",
-      itemList([
-        ...blankItems(repair, length),
-        ...sawItems(repair, length, false),
-        ...cutterItems(gear),
-        ...centringItems(repaired, length),
-      ]),
+      itemList([...blankItems(repair, length), ...sawItems(repair, length, false), ...cutterItems(gear)]),
     ),
     part("Check each rebuilt tooth", itemList([...checkItems(gear, repair, length), ...thinItems(repair, length), withTheMate])),
     repair.warnings.length > 0 && itemList(repair.warnings.map((note) => ({ term: "Take care", text: noteWords(note, length) }))),

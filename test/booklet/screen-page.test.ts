@@ -30,7 +30,7 @@ describe("the screen edition by the command", () => {
     writeFileSync(join(folder, "mine.html"), "<!doctype html><title>Mine</title>");
     const refused = await run([...words, "--out", "mine.html"], folder);
     expect(refused.code).toBe(3);
-    expect(refused.stderr).toContain("is not a book of this program");
+    expect(refused.stderr).toContain("is not a file of this program");
   });
 
   it("refuses what is of paper alone", async () => {

@@ -11,7 +11,7 @@ import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";
 import { type BookletOptions, formed } from "./forms.ts";
 import { setInPages } from "./layout/pages.ts";
-import { paperNamed } from "./layout/papers.ts";
+import { largePaperNamed, paperNamed } from "./layout/papers.ts";
 import { type PdfBytes, printed } from "./printed.ts";
 
 export { type Fault, InputError } from "../src/index.ts";
@@ -60,7 +60,11 @@ export async function bookletDigest(head: Head, options: BookletOptions = {}): P
 }
 
 /** What a job sheet is for: a count or an angle, how it is planned, and the paper. */
-export type JobOptions = Job & Pick<BookletOptions, "paper" | "created" | "tagged">;
+export type JobOptions = Job &
+  Pick<BookletOptions, "paper" | "created" | "tagged"> & {
+    /** Whether it is set in large type, on a full sheet; left out, false. */
+    readonly large?: boolean;
+  };
 
 /**
  * Prints the sheet of one job: the way in large figures and in words, drawings, every position or
@@ -75,10 +79,10 @@ export type JobOptions = Job & Pick<BookletOptions, "paper" | "created" | "tagge
  */
 export async function jobSheetPdf(
   head: Head,
-  { paper: name, created = usualDate, tagged = false, ...job }: JobOptions,
+  { paper: name, created = usualDate, tagged = false, large = false, ...job }: JobOptions,
 ): Promise<PdfBytes> {
-  const paper = paperNamed(name ?? "a4");
-  const book = jobOf(head, editionOf(head, { job, paper: paper.name }), job);
+  const paper = (large ? largePaperNamed : paperNamed)(name ?? "a4");
+  const book = jobOf(head, editionOf(head, { job, paper: paper.name, ...(large && { large }) }), job);
   return printed({ book, paper, put: "pages" }, { created, onProgress: () => {}, tagged });
 }
 

@@ -52,6 +52,7 @@ The book
   --inches            chords of the plate check in inches
 
 A job sheet instead: --job COUNT or ANGLE
+  --as large          in large type
   --teeth LIST        some of its teeth, in this order: 1,17,40
   --by WAY            ${waysBy.join(", ")}; the best where not given
   --method LIST       only these of ${allMethods.join(", ")}

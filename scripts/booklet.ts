@@ -110,7 +110,8 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
 }
 
 function jobBytes(head: Head, job: string, asked: Asked): Promise<Uint8Array> {
-  return jobSheetPdf(head, { ...jobAsked(job, asked), ...onPaper(asked) }).catch((error: unknown) => {
+  const large = asked.as === "large";
+  return jobSheetPdf(head, { ...jobAsked(job, asked), ...onPaper(asked), large }).catch((error: unknown) => {
     throw withOptionName({ ...optionNames, job: "--job" }, error);
   });
 }
@@ -145,7 +146,10 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
     ...(isDrawings ? given(ofPaper, "has no effect on drawings") : []),
     ...(values.job === undefined ? given(Object.keys(jobOptions), "goes with --job, the sheet of one job") : []),
     ...(values.job !== undefined && !isDrawings
-      ? given(Object.keys(bookOptions), "goes with a book and has no effect on a job sheet")
+      ? given(
+          Object.keys(bookOptions).filter((name) => name !== "as" || values.as !== "large"),
+          "goes with a book and has no effect on a job sheet",
+        )
       : []),
   ];
 }

@@ -18,8 +18,12 @@ export function mostImpossible(desk: Desk): boolean {
 }
 
 /** What the columns of the grid mean. */
-export const gridExplained =
-  "Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by the best way there is, be it a move made over and over, whose error grows, or each position by itself by the nearest hole or mark. The job sheet of a count prints every position with its error.";
+export function gridExplained(byMoves: boolean): string {
+  const best = byMoves
+    ? "the best way there is, be it a move made over and over, whose error grows, or each position by itself by the nearest hole or mark"
+    : "the best way there is, each position by itself from one zero";
+  return `Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by ${best}. The job sheet of a count prints every position with its error.`;
+}
 
 /** Counts that are not possible close together: what is near each of them that is, and the best of what nearly does it. */
 export function impossibleGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): SeriesBlock {

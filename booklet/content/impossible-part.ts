@@ -18,7 +18,8 @@ export function impossiblePart(desk: Desk): Part | null {
   if (counts.length === 0) return null;
   const told = toldOf(desk, counts);
   const { onRing } = told;
-  const ways = waysThere(counts, onRing);
+  const inGrid = mostImpossible(desk);
+  const ways = waysThere(inGrid ? counts.map(byItsBest) : counts, onRing);
   return {
     id: "impossible",
     title: "Counts this head cannot do",
@@ -27,9 +28,9 @@ export function impossiblePart(desk: Desk): Part | null {
     warning: warningOf(ways, onRing),
     alone: `${keyTo(["impossible"])}${nearMoveWords(desk.head, ways)}`,
     blocks: [
-      { kind: "paragraph", text: mostImpossible(desk) ? gridExplained : routes(desk.head, ways) },
+      { kind: "paragraph", text: inGrid ? gridExplained(ways.some(({ isMove }) => isMove)) : routes(desk.head, ways) },
       ...leftUntried(counts),
-      mostImpossible(desk) ? impossibleGrid(counts, onRing) : fullTable(counts, ways, told),
+      inGrid ? impossibleGrid(counts, onRing) : fullTable(counts, ways, told),
     ],
   };
 }
@@ -40,6 +41,11 @@ export interface Told {
   readonly tables: ReadonlySet<number>;
   /** Those that the ring has a mark for every place of. */
   readonly onRing: ReadonlySet<number>;
+}
+
+/** A count as the grid tells it: by the nearest of its ways alone. */
+function byItsBest(count: CountNotPossible): CountNotPossible {
+  return { ...count, answer: { ...count.answer, near: count.answer.near.slice(0, 1) } };
 }
 
 /** That there may be nearer ways than those printed, where not everything was tried. */

@@ -59,12 +59,20 @@ function withPlate(way: Way, plate: string, face = way.setting.face): Way {
   return { ...way, setting: { ...way.setting, plate, face } } as Way;
 }
 
+/** Of the height of a page, what a plate may take, and one that has a train under it. */
+const plateShare = 0.5;
+const shareOverTrain = 0.36;
+
 /**
  * The plate with its arms set, and the train; nothing where the moves differ or no index plate is used.
  *
  * @param share - Of the height of a page that the plate may take.
  */
-export function drawings(way: Way, head: Head, share = 0.5): readonly Block[] {
+export function drawings(
+  way: Way,
+  head: Head,
+  share: number = "gears" in way.setting ? shareOverTrain : plateShare,
+): readonly Block[] {
   if (way.by !== "moves" || goesBy(way) !== "index-holes") return [];
   const { setting } = way;
   return [...plate(setting, head, share), ...("gears" in setting ? [train(setting.gears)] : [])];

@@ -69,14 +69,33 @@ function withKey(part: Part, keys: readonly PlateKey[], hasSheet: boolean): Part
   return key === undefined ? part : { ...part, alone: part.alone === undefined ? key : `${part.alone} ${key}` };
 }
 
-/** What stands under a heading of its own has sheets of its own: each then says what the heading says. */
+/** No more rows than stay together with the heading and the warning over them. */
+const fewRows = 3;
+
+function rowsIn(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, block) => sum + (block.kind === "table" ? block.rows.length : 0), 0);
+}
+
+/**
+ * What stands under a heading of its own has sheets of its own: each then says what the heading says. A
+ * few rows stand with it under those before them, where there is room.
+ */
 function wallPartsOf(part: Part): readonly Part[] {
   if (part.id === "reading") return [part];
-  const parts = byHeading(part.blocks).flatMap(({ heading, blocks }): readonly Part[] => {
-    if (heading === null) return hasSheet(blocks) ? [{ ...part, blocks: blocks.flatMap(wallBlock) }] : [];
-    const warning = [part.warning, asSentence(heading), ...blocks.flatMap(warningIn)].filter((text) => text !== undefined);
-    return [{ ...part, warning: warning.join(" "), blocks: blocks.filter((block) => !isWarning(block)).flatMap(wallBlock) }];
-  });
+  const parts: Part[] = [];
+  for (const { heading, blocks } of byHeading(part.blocks)) {
+    const before = parts.at(-1);
+    if (heading === null) {
+      if (hasSheet(blocks)) parts.push({ ...part, blocks: blocks.flatMap(wallBlock) });
+    } else if (before !== undefined && rowsIn(blocks) <= fewRows) {
+      const under: readonly Block[] = [{ kind: "heading", text: heading }, ...blocks.flatMap(wallBlock)];
+      parts[parts.length - 1] = { ...before, blocks: [...before.blocks, ...under] };
+    } else {
+      const warning = [part.warning, asSentence(heading), ...blocks.flatMap(warningIn)].filter((text) => text !== undefined);
+      const others = blocks.filter((block) => !isWarning(block));
+      parts.push({ ...part, warning: warning.join(" "), blocks: others.flatMap(wallBlock) });
+    }
+  }
   return parts.map((each, index) => (index === 0 ? each : { ...each, id: `${each.id}${letters[index]}` }));
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type BookletOptions, bookletPdf } from "../../booklet/index.ts";
+import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
+import { largePaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
@@ -82,6 +83,48 @@ describe("what stands close together cannot be read as one", () => {
     expect(lines.filter((line) => /^ring [≈ \d]+°/.test(line)).length).toBeGreaterThan(20);
     expect(lines.filter((line) => /(?:·|\bring|\bturns|≈)\s*$/.test(line) && !line.includes("|"))).toEqual([]);
     expect(lines.filter((line) => /^[≈\d° ′″]+[°′″]$/.test(line))).toEqual([]);
+  });
+});
+
+describe("sheets", () => {
+  it("of a geared job on A5 show the plate and its train on one page", async () => {
+    const { gearing: _, ...whole } = faced;
+    const head = defineHead({ ...whole, gears: [...usual.gears] });
+    const [first = []] = await piecesOf(await jobSheetPdf(head, { divisions: 127, paper: "a5" }));
+    expect(linesOf(first).join("\n")).toMatch(/spindle\|worm shaft\ndriver 56/);
+  });
+
+  it("in large type set a job at 14 points and more", async () => {
+    const paper = largePaperNamed("a4");
+    expect(paper.leastTable).toBeGreaterThanOrEqual(14);
+    for (const job of [{ divisions: 97 }, { divisions: 53 }] as const) {
+      const [page = []] = await piecesOf(await jobSheetPdf(ringAlone, { ...job, large: true }));
+      const heightOf = (pieces: readonly Piece[]) => {
+        const rows = pieces.filter(({ text }) => /^\d+$/.test(text)).map(({ y }) => y);
+        return Math.min(
+          ...rows
+            .slice(1)
+            .map((y, at) => y - (rows[at] ?? 0))
+            .filter((apart) => apart > 1),
+        );
+      };
+      expect(heightOf(page)).toBeGreaterThan(14);
+    }
+    await expect(jobSheetPdf(ringAlone, { divisions: 7, large: true, paper: "a5" })).rejects.toThrow(/large type/);
+  });
+
+  it("for the wall hold no single row alone, where there is room under others", async () => {
+    const pages = await book(usual, { as: "wall", parts: ["geared"] });
+    const counts = pages.map((page) => linesOf(page).filter((line) => /^\d+\|G\|/.test(line)).length);
+    expect(counts.at(-1)).toBeGreaterThan(1);
+    const last = linesOf(pages.at(-1) ?? []);
+    const row = last.findIndex((line) => line.startsWith("383|G|"));
+    expect(last.slice(0, row).join(" ")).toContain("Do not stop when it has come round");
+  });
+
+  it("for the wall say nothing of a near move where none is told", async () => {
+    const text = (await linesIn(fiveToOne, { as: "wall", parts: ["impossible"] })).join(" ");
+    expect(text).not.toMatch(/near move/i);
   });
 });
 

@@ -19,7 +19,7 @@ const compilerOptions: ts.CompilerOptions = {
 /**
  * Lays out a room to try mutants in: the library with all of them in it, and its tests, as JavaScript.
  *
- * @param below - The folder whose tests are run.
+ * @param below - The folders or files whose tests are run, with commas between them.
  * @returns All mutants, in the order of their files.
  */
 export function layOutRoom(project: string, room: string, below: string): readonly Mutant[] {
@@ -47,7 +47,7 @@ export function layOutRoom(project: string, room: string, below: string): readon
   write("vitest.ts", readFileSync(fileURLToPath(new URL("shim.js", import.meta.url)), "utf8"));
   writeFileSync(join(room, "package.json"), '{ "type": "module" }\n');
   const told = tests
-    .filter((file) => file.startsWith(below) && file.endsWith(".test.ts"))
+    .filter((file) => file.endsWith(".test.ts") && below.split(",").some((each) => file.startsWith(each)))
     .map((file) => file.replace(/\.ts$/, ".js"));
   writeFileSync(join(room, "tests.json"), JSON.stringify(told));
   return mutants;

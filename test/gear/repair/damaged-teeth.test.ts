@@ -107,6 +107,16 @@ it("names each wrong number once, and a wrong count with them", () => {
   expect(() => recutPlan(0, { damaged: [1] })).toThrow(/^teeth: 0 is not a whole number from 4 to 10,000/);
 });
 
+it("starts from any sound space that is named, the first and the last among them, and proves past the last cut", () => {
+  for (const startSpace of Array.from({ length: 20 }, (_, index) => index + 1).filter((space) => space !== 3 && space !== 4)) {
+    const plan = recutPlan(20, { damaged: [4], startSpace });
+    expect(plan.startSpace).toBe(startSpace);
+    const on = (startSpace < 3 ? 0 : 20) - startSpace;
+    expect(plan.spaces.map(({ teethFromStart }) => teethFromStart)).toEqual([on + 3, on + 4]);
+    expect(plan.proofSpace).toEqual({ toothSpace: 5, teethFromStart: on + 5 });
+  }
+});
+
 describe("refusals", () => {
   it.each([
     [{ damaged: [] }, /no tooth is named/],
@@ -119,6 +129,12 @@ describe("refusals", () => {
     [{ damaged: [2, 4, 6, 8, 10, 12, 14, 16, 18, 20] }, /no sound space is left/],
     [{ damaged: [4], startSpace: 4 }, /space 4 is beside a damaged tooth; start from a sound one, such as 2/],
     [{ damaged: [4], startSpace: 21 }, /21 is not a tooth space of 20; give 1 to 20/],
+    [{ damaged: [4], startSpace: 0 }, /0 is not a tooth space of 20; give 1 to 20/],
+    [{ damaged: [4], startSpace: 6.5 }, /6.5 is not a tooth space of 20; give 1 to 20/],
+    [{ damaged: [4], startSpace: "6" }, /"6" is not a tooth space of 20; give 1 to 20/],
+    // Beside it on the other side; and where the longest sound stretch is elsewhere.
+    [{ damaged: [4], startSpace: 3 }, /space 3 is beside a damaged tooth; start from a sound one, such as 2/],
+    [{ damaged: [4, 9], startSpace: 8 }, /space 8 is beside a damaged tooth; start from a sound one, such as 2/],
   ] as unknown as [DamageOptions, RegExp][])("%j", (options, sentence) => {
     expect(() => recutPlan(20, options)).toThrow(sentence);
   });

@@ -60,6 +60,38 @@ describe("how a repair is laid out", () => {
     expect(first?.position).toMatchObject({ hole: 3, turns: 0, ring: { mark: 124, side: "minus" } });
   });
 
+  it("from another hole the pin stands in another everywhere, and the work in none", () => {
+    for (const [head, teeth, options] of [
+      [geared, 60, {}],
+      [geared, 127, {}],
+      [ungeared, 97, { by: "nearest-hole" }],
+      [ungeared, 97, { by: "moves" }],
+    ] as const) {
+      const usual = planned(head, teeth, [31, 40], teeth, options);
+      const { job, places } = planned(head, teeth, [31, 40], teeth, { ...options, startHole: 3 });
+      if (!("circle" in job.way.setting)) throw new Error("a way that goes by no holes");
+      const circle = job.way.setting.circle ?? 0;
+      for (const [index, { position }] of places.entries()) {
+        const was = usual.places[index]?.position;
+        if (!("hole" in position) || was === undefined || !("hole" in was)) throw new Error("a place without a hole");
+        expect(position.hole).toBe(((was.hole ?? 0) + 3) % circle);
+        expect([position.angle, position.errorArcSeconds, position.from]).toEqual([was.angle, was.errorArcSeconds, was.from]);
+      }
+    }
+  });
+
+  it("from a hole that the circle has: the last of 15, not one more, none below the first", () => {
+    const startAt = (startHole: unknown) =>
+      refusalLines(() => repairPlan(geared, recutPlan(60, { damaged: [31] }), 60, { startHole } as RepairPlaceOptions));
+    const { job } = planned(geared, 60, [31], 60);
+    const circle = "circle" in job.way.setting ? (job.way.setting.circle ?? 0) : 0;
+    expect(startAt(0)).toEqual([]);
+    expect(startAt(circle - 1)).toEqual([]);
+    expect(startAt(circle)).toEqual([`startHole: ${circle} is not a hole of the circle; give 0 to ${circle - 1}`]);
+    for (const none of [-1, 1.5, "3", Number.NaN])
+      expect(startAt(none)).toEqual([expect.stringMatching(/^startHole: .* is not a hole; give a whole number from 0$/)]);
+  });
+
   it("which spaces are gone to, and from where, is for the repair to say", () => {
     for (const options of [
       { teeth: [1] },

@@ -1,6 +1,7 @@
 import { type Answer, type Head, type PlannedJob, type PlanOptions, type PreparedHead, planJob } from "../src/index.ts";
 import {
   type AtRadius,
+  asNearAsRead,
   backWords,
   cautionsBesides,
   checkItem,
@@ -98,8 +99,13 @@ function setUpLines(plan: PlannedJob, { asked, head, radius }: Planned): readonl
     `  ${wayTitle(plan.way)}`,
     "",
     ...itemLines(wayItems(plan.way, head)),
-    line("Off by", `no position listed over ${offBy(plan.worstArcSeconds, radius)}`),
+    line("Off by", offListed(plan, radius)),
   ];
+}
+
+function offListed({ worstArcSeconds, way }: PlannedJob, radius: Planned["radius"]): string {
+  if (worstArcSeconds > 0) return `no position listed over ${offBy(worstArcSeconds, radius)}`;
+  return way.by === "ring" ? asNearAsRead : "nothing";
 }
 
 /** Where the pins are in other holes when the work comes round again. */
@@ -122,7 +128,10 @@ function otherWays(plan: PlannedJob, { answer, radius }: Planned): readonly stri
   if (others.length === 0) return [];
   const shown = others
     .slice(0, mostWaysShown)
-    .map((other) => `${wayShort(other)}: up to ${offBy(other.worstArcSeconds, radius)} off`);
+    .map(
+      (other) =>
+        `${wayShort(other)}: ${other.worstArcSeconds === 0 ? "no error" : `up to ${offBy(other.worstArcSeconds, radius)} off`}`,
+    );
   const named = [...new Set(others.map(({ by }) => by))].filter((by) => by !== way.by);
   return [
     "",

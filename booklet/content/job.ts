@@ -14,6 +14,7 @@ import {
 import { checkAngle } from "../../src/number/angle.ts";
 import {
   arcUpTo,
+  asNearAsRead,
   cautionItemsBesides,
   checkItem,
   counted,
@@ -132,9 +133,11 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
 }
 
 /** How far the places listed are off; of a whole round what it leaves at its end, too. */
-function errorOf({ target, way: { setting }, places, worstArcSeconds }: PlannedJob): string {
+function errorOf({ target, way, places, worstArcSeconds }: PlannedJob): string {
+  const { setting } = way;
   const count = "divisions" in target ? target.divisions : null;
   if (!setting.exact && count === places.length) return nearErrorWords(setting, count, null);
+  if (worstArcSeconds === 0) return way.by === "ring" ? asNearAsRead : "no place listed is off at all";
   return `no place listed is off by over ${arcUpTo(worstArcSeconds)}`;
 }
 

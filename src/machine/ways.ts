@@ -1,5 +1,5 @@
 import { nearOn } from "../near/near.ts";
-import { byHolesOf, fromZero } from "../near/near-from-zero.ts";
+import { asReadByEye, byHolesOf, fromZero } from "../near/near-from-zero.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
@@ -57,12 +57,22 @@ export function nearWays(search: SearchOnce, target: Target, work: Work, asked: 
 
 /** Of ways whose error is small enough to be all one, that with the least work; they go before the others. */
 function inGoodEnough(a: RankedWay, b: RankedWay, goodEnough: number): number {
-  const isOver = ({ worstArcSeconds }: RankedWay) => Number(worstArcSeconds > goodEnough);
+  const isOver = (way: RankedWay) => Number(rankedError(way) > goodEnough);
   return isOver(a) - isOver(b) || (isOver(a) === 0 ? workOf(a) - workOf(b) : 0);
 }
 
+/** The error that a way is ranked by. */
+function rankedError(way: RankedWay): number {
+  return way.by === "ring" ? asReadByEye(way.setting, way.worstArcSeconds) : way.worstArcSeconds;
+}
+
 function byError(a: RankedWay, b: RankedWay): number {
-  return a.worstArcSeconds - b.worstArcSeconds || a.setting.teethPerMove - b.setting.teethPerMove || workOf(a) - workOf(b);
+  return (
+    rankedError(a) - rankedError(b) ||
+    a.worstArcSeconds - b.worstArcSeconds ||
+    a.setting.teethPerMove - b.setting.teethPerMove ||
+    workOf(a) - workOf(b)
+  );
 }
 
 function workOf({ by, setting }: RankedWay): number {

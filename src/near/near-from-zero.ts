@@ -3,6 +3,7 @@ import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/identity.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
+import { arcSecondsPerTurn } from "../number/angle.ts";
 import { furthestMultiple } from "../number/first-in-range.ts";
 import { floorMod, fromExact, gcd, inverseModulo, rational, toRatio } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
@@ -66,7 +67,10 @@ export function byDial(layout: HeadLayout, wanted: Wanted): NearFromZero | null 
   return byScale(layout, wanted, layout.head.dial, "dial");
 }
 
-/** Each position by the degree ring on the spindle; null where there is none, or it has a mark for every position. */
+/**
+ * Each position by the degree ring on the spindle; null where there is none. It may have a mark for every
+ * position: it is still read by eye, and no setting is exact for that.
+ */
 export function byRing(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
   return byScale(layout, wanted, layout.head.ring, "ring");
 }
@@ -80,11 +84,20 @@ function byScale<Kind extends "dial" | "ring">(
   if (scale === null) return null;
   const turns = kind === "dial" ? layout.worm : { n: 1, d: 1 };
   const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
-  if (furthest(places, wanted).parts === 1) return null;
+  // A dial with a mark for every position is an exact setting.
+  if (kind === "dial" && furthest(places, wanted).parts === 1) return null;
   const by = { kind, method: kind, circle: null, plate: null, face: null, plateStopPin: null } as
     | ByScale<"dial">
     | ByScale<"ring">;
   return { ...eachFromZero(layout, wanted, places), ...by };
+}
+
+/**
+ * What a ring's error counts as beside others: it is read by eye, no nearer than half of the least that
+ * it shows, however near its marks fall (common practice, no source).
+ */
+export function asReadByEye({ placesPerTurn }: NearBy<"ring">, arcSeconds: number): number {
+  return Math.max(arcSeconds, arcSecondsPerTurn / 2 / placesPerTurn);
 }
 
 /** What all settings from one zero say alike. */

@@ -8,7 +8,7 @@ import type { NearFromZero, NearKind, NearMove, NearSetting, UnprovedNearMove } 
 import type { Method } from "../setting/setting.ts";
 import { checkTarget, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
-import { byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
+import { asReadByEye, byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
 import { type NearTrain, nearGearing, type TrainWanted } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
 
@@ -73,8 +73,14 @@ export function nearOn(search: Search): (target: Target, effort?: Effort) => rea
   };
 }
 
+/** The error that a near setting is ranked by. */
+function rankedError(setting: NearSetting): number {
+  return setting.kind === "ring" ? asReadByEye(setting, setting.worstArcSeconds) : setting.worstArcSeconds;
+}
+
 function byErrorThenWork(a: NearSetting, b: NearSetting): number {
   return (
+    rankedError(a) - rankedError(b) ||
     a.worstArcSeconds - b.worstArcSeconds ||
     a.closingArcSeconds - b.closingArcSeconds ||
     a.teethPerMove - b.teethPerMove ||

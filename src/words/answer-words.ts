@@ -4,6 +4,7 @@ import type { Impossible, Reason } from "../instead/impossible.ts";
 import type { Route } from "../instead/routes.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Untried } from "../search/efforts.ts";
+import type { NearSetting } from "../setting/near-setting.ts";
 import type { Target } from "../setting/target.ts";
 import type { Item } from "./item.ts";
 import { methodWords } from "./methods.ts";
@@ -89,6 +90,10 @@ export function routeItems({ routes }: Answer): readonly Item[] {
   });
 }
 
+function nearestWords({ worstArcSeconds }: NearSetting): string {
+  return worstArcSeconds === 0 ? "the ring, read by eye" : `${arcUpTo(worstArcSeconds)} off at its worst`;
+}
+
 function routeWords(route: Route): string {
   switch (route.kind) {
     case "method":
@@ -98,7 +103,7 @@ function routeWords(route: Route): string {
     case "count":
       return `${route.divisions} can be done: ${shortSetting(route.setting)}`;
     case "near":
-      return `the best is ${arcUpTo(route.setting.worstArcSeconds)} off at its worst; see below`;
+      return `the best is ${nearestWords(route.setting)}; see below`;
     case "circle": {
       const [first, ...others] = route.circles;
       const or = others.length > 0 ? `, or ${others.join(", ")}` : "";

@@ -60,7 +60,17 @@ export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 export { type KindWords, type MethodWords, methodWords, type Section, stopPinIn } from "./methods.ts";
-export { type AtRadius, gradeNote, lengthOf, nearErrorWords, nearHow, nearItems, noNear, offBy } from "./near-words.ts";
+export {
+  type AtRadius,
+  asNearAsRead,
+  gradeNote,
+  lengthOf,
+  nearErrorWords,
+  nearHow,
+  nearItems,
+  noNear,
+  offBy,
+} from "./near-words.ts";
 export {
   arcUpTo,
   counted,

@@ -32,8 +32,12 @@ export function nearHow(setting: NearSetting): string {
   return setting.kind === "nearest-hole" ? `of ${setting.circle} (plate ${plateName(setting)}), ${each}` : each;
 }
 
+/** Of a ring that has no error but that of the eye. */
+export const asNearAsRead = "a mark at every position: as near as it is read";
+
 /** How far a near setting is off, never less than it is. `count` is null for an angle. */
 export function nearErrorWords(setting: NearSetting, count: number | null, radius: AtRadius | null): string {
+  if (setting.worstArcSeconds === 0) return asNearAsRead;
   const worst = offBy(setting.worstArcSeconds, radius);
   if (count === null) return `it leaves the angle up to ${worst} off`;
   const sums =

@@ -72,7 +72,8 @@ describe("near settings of one move made over and over", () => {
         for (const near of answer.near) {
           expect(near.exact).toBe(false);
           expect(near).not.toHaveProperty("proof");
-          expect(near.worstArcSeconds + near.closingArcSeconds).toBeGreaterThan(0);
+          // A ring may have a mark for every place; what it is off by then is how it is read.
+          if (near.kind !== "ring") expect(near.worstArcSeconds + near.closingArcSeconds).toBeGreaterThan(0);
           if (!isMove(near)) continue;
           expect([prove(near).closes, prove(near, { walkOn: head }).closes, closesOnBench(near, head)]).toEqual([
             false,

@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, type Head, indexAngle, indexDivisions, nearSettings, prepare, revolutions } from "../../src/index.ts";
+import {
+  defineHead,
+  type Head,
+  indexAngle,
+  indexDivisions,
+  nearSettings,
+  planJob,
+  prepare,
+  revolutions,
+} from "../../src/index.ts";
 import { nearRow } from "../published/wrong-rows.ts";
 import { counts } from "../support/arbitraries.ts";
 import { arcSecondsPerTurn, isMove, withScales } from "../support/near-errors.ts";
@@ -15,13 +24,30 @@ function leastError(head: Head, divisions: number, teethPerMove: number): number
 }
 
 describe("the list of near settings", () => {
-  it("is in order of worst error", () => {
+  it("is in order of worst error, the ring's counted as no less than half of what it shows", () => {
     fc.assert(
       fc.property(withScales(), counts, (spec, divisions) => {
-        const errors = nearSettings(defineHead(spec), { divisions }).map(({ worstArcSeconds }) => worstArcSeconds);
+        const errors = nearSettings(defineHead(spec), { divisions }).map((near) =>
+          near.kind === "ring" ? Math.max(near.worstArcSeconds, 648_000 / near.placesPerTurn) : near.worstArcSeconds,
+        );
         expect(errors).toEqual(errors.toSorted((a, b) => a - b));
       }),
     );
+  });
+
+  it("has the ring with a mark for every place, before holes that are degrees out and after those that are near", () => {
+    const plates = [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }];
+    const spin = defineHead({ wormRatio: 5, plates, ring: { marksPerTurn: 360 } });
+    // 24 are 15° apart, a mark each; in spaces of the 16 circle, which are 4.5°, three and a third.
+    const [ring, holes] = nearSettings(spin, { divisions: 24 });
+    expect([ring?.kind, ring?.worstArcSeconds, ring?.exact]).toEqual(["ring", 0, false]);
+    expect([holes?.kind, holes?.worstArcSeconds]).toEqual(["nearest-hole", 5400]);
+    const plan = planJob(spin, { divisions: 24 });
+    expect([plan.planned && plan.way.by, plan.planned && plan.places[5]?.ring?.mark]).toEqual(["ring", 75]);
+    // 8 are 45° apart, a mark each; of the 36,900 holes in a turn the nearest is half of 35.1″ off: no ring is read so near.
+    const fine = defineHead({ wormRatio: 900, plates: [{ name: "1", circles: [41] }], ring: { marksPerTurn: 360 } });
+    const kinds = nearSettings(fine, { divisions: 8 }).map(({ kind }) => kind);
+    expect([kinds[0], kinds.at(-1)]).toEqual(["nearest-hole", "ring"]);
   });
 
   it("leaves out what would put a tooth as near to its neighbour's place", () => {

@@ -59,12 +59,8 @@ export function toldOf(desk: Desk, counts: readonly CountNotPossible[]): Told {
   const here = new Set(counts.map(({ divisions }) => divisions));
   return {
     tables: new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : []))),
-    onRing: new Set(counts.filter((count) => isOnRing(desk, count)).map(({ divisions }) => divisions)),
+    onRing: new Set(counts.filter(({ answer }) => fallsOnRing(answer.near)).map(({ divisions }) => divisions)),
   };
-}
-
-function isOnRing({ on }: Desk, { divisions, answer }: CountNotPossible): boolean {
-  return fallsOnRing(on, divisions, answer.near);
 }
 
 /** Each count in a row of its own with all that nearly does it, and what would do it. */

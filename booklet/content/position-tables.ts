@@ -1,7 +1,7 @@
 import { type NearBy, type NearSetting, nearSettings } from "../../src/index.ts";
 import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
-import { fallsOnRing, isReadHead, type ReadCount, readCount } from "./readings.ts";
+import { isReadHead, type ReadCount, readCount } from "./readings.ts";
 
 /** A count whose every position is printed: as scales show it, or by the nearest holes of one circle. */
 export type Positions =
@@ -30,7 +30,7 @@ function isWanted({ head }: Desk, { divisions, section, read }: HeadCount): bool
 
 function positionsOf({ on }: Desk, divisions: number, count: HeadCount | undefined): Positions | null {
   const near = count?.setting === null ? count.answer.near : nearSettings(on, { divisions });
-  const hole = fallsOnRing(on, divisions, near) ? null : nearestOf(near);
+  const hole = nearestOf(near);
   if (hole !== null) return { by: "holes", divisions, setting: hole };
   const read = count?.read ?? readCount(on, divisions, near);
   return read === null ? null : { by: "scales", divisions, read };

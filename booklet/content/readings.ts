@@ -1,10 +1,10 @@
 import {
   type AnyPlace,
-  dialReadings,
   exactSettings,
   type Head,
   type Method,
   type NearSetting,
+  nearSettings,
   type PlanOptions,
   type PreparedHead,
   planJob,
@@ -63,9 +63,10 @@ function methodsOn({ plates }: Head): readonly Method[] {
 export function readCount(on: PreparedHead, divisions: number, near: readonly NearSetting[]): ReadCount | null {
   const [exact] = exactSettings(on, { divisions }, { methods: methodsOn(on.head) });
   if (exact !== undefined) return markToMark(on, divisions, exact);
-  const onMarks = fallsOnRing(on, divisions, near) ? onRingMarks(on, divisions) : null;
-  const setting = near.find(({ kind }) => kind === "dial") ?? near.find(({ kind }) => kind === "ring");
-  return onMarks ?? (setting === undefined ? null : fromZero(on, divisions, setting));
+  // What is exact otherwise, by a direct plate, comes without near settings.
+  const all = near.length > 0 ? near : nearSettings(on, { divisions });
+  const setting = all.find(({ kind }) => kind === "dial") ?? all.find(({ kind }) => kind === "ring");
+  return setting === undefined ? null : fromZero(on, divisions, setting);
 }
 
 function markToMark(on: PreparedHead, divisions: number, setting: Setting): ReadCount {
@@ -92,21 +93,9 @@ function fromZero(on: PreparedHead, divisions: number, setting: NearSetting): Re
   };
 }
 
-/** Where a ring has a mark for every place there is nothing near, and no move of the handwheel that is made over and over. */
-function onRingMarks(on: PreparedHead, divisions: number): ReadCount | null {
-  if (on.head.ring === null) return null;
-  const table = dialReadings(on, divisions);
-  if (table.worstRing?.arcSeconds !== 0) return null;
-  const places = () => table.positions.map((place): ReadPlace => ({ ...place, wholeTurns: null }));
-  return { divisions, by: "ring", worstArcSeconds: 0, teethPerMove: 1, first: () => places()[1] ?? null, places };
-}
-
-/**
- * Whether the ring of a head has a mark for every place of a count. It is then no near way, and there is
- * no move of it either.
- */
-export function fallsOnRing(on: PreparedHead, divisions: number, near: readonly NearSetting[]): boolean {
-  return !near.some(({ kind }) => kind === "ring") && onRingMarks(on, divisions) !== null;
+/** Whether the ring of a head has a mark for every place of a count: that it is off is how it is read. */
+export function fallsOnRing(near: readonly NearSetting[]): boolean {
+  return near.some(({ kind, worstArcSeconds }) => kind === "ring" && worstArcSeconds === 0);
 }
 
 function nextPlace(

@@ -1,8 +1,9 @@
-import { type FaultCode, type Head, InputError } from "../src/index.ts";
+import { type FaultCode, type Head, InputError, prepare } from "../src/index.ts";
 import type { Book } from "./content/blocks.ts";
 import { bookOf, type Contents } from "./content/book.ts";
+import { countsOneByOne, type HeadCount } from "./content/head-counts.ts";
 import { type PartId, partIds } from "./content/parts.ts";
-import { cardOf, posterOf } from "./content/poster.ts";
+import { cardOf, posterContents, posterOf } from "./content/poster.ts";
 import { isReadHead } from "./content/readings.ts";
 import { forWall, wallContents } from "./content/wall.ts";
 import { editionOf } from "./edition.ts";
@@ -15,6 +16,7 @@ import {
   posterPaperNamed,
   wallPaperNamed,
 } from "./layout/papers.ts";
+import { pausing, type Watched } from "./pausing.ts";
 
 /**
  * The forms that a book can take: `pages`; the same in `large` type; a `booklet` of half sheets laid
@@ -26,8 +28,8 @@ export const bookForms = ["pages", "large", "booklet", "wall", "poster", "card"]
 /** The name of a form. */
 export type BookForm = (typeof bookForms)[number];
 
-/** What to print. */
-export interface BookletOptions {
+/** What to print, and how it is watched and stopped. */
+export interface BookletOptions extends Watched {
   /** Left out, `pages`. */
   readonly as?: BookForm | undefined;
   /** Left out: `a4`; `a5` for a booklet, `a3` for a poster. */
@@ -49,8 +51,6 @@ export interface BookletOptions {
   readonly tagged?: boolean | undefined;
   /** The date in the file; left out, a fixed one: the same inputs give the same bytes. */
   readonly created?: Date | undefined;
-  /** Called as the work goes on, with what is being done. */
-  readonly onProgress?: ((doing: string) => void) | undefined;
 }
 
 /** A book as it is put on paper. */
@@ -71,7 +71,7 @@ interface Form extends Pick<FormedBook, "put"> {
 }
 
 /** What a form is made with besides the book of the head. */
-type Making = { readonly edition: ReturnType<typeof editionOf>; readonly onProgress: (done: number) => void };
+type Making = { readonly edition: ReturnType<typeof editionOf>; readonly counts: readonly HeadCount[] };
 
 const whole = () => ({ parts: partIds, degreeTables: null });
 const asItIs = (_: Head, book: () => Book) => book();
@@ -92,14 +92,14 @@ const forms: Readonly<Record<BookForm, Form>> = {
     usualPaper: "a3",
     paperNamed: posterPaperNamed,
     usual: null,
-    made: (head, _, { edition, onProgress }) => posterOf(head, edition, onProgress),
+    made: (head, _, { edition, counts }) => posterOf(head, edition, counts),
   },
   card: {
     put: "cut-out",
     usualPaper: "a4",
     paperNamed: cardPaperNamed,
     usual: null,
-    made: (head, _, { edition, onProgress }) => cardOf(head, edition, onProgress),
+    made: (head, _, { edition, counts }) => cardOf(head, edition, counts),
   },
 };
 
@@ -109,20 +109,36 @@ const notOfFixed = ["from", "to", "parts", "degreeTables"] as const;
 /**
  * Writes the book of a head in the form asked for.
  *
- * @throws {@link InputError} when an option is not allowed, or has no effect on the form.
+ * @throws {@link InputError} when an option is not allowed, or has no effect on the form; and whatever
+ * its signal stops it with.
  */
-export function formed(head: Head, options: BookletOptions): FormedBook {
-  const { as = "pages", onProgress = () => {} } = options;
+export async function formed(head: Head, options: BookletOptions): Promise<FormedBook> {
+  const { as = "pages" } = options;
   const form = formNamed(as);
   const paper = form.paperNamed(options.paper ?? form.usualPaper);
   checkTogether(head, form, as, options);
   const contents = contentsFrom(head, form, options);
   const edition = editionOf(head, { as, paper: paper.name, ...contents });
-  const told = (done: number) => {
-    if (done % 50 === 0) onProgress(`working out and proving count ${contents.from + done} of ${contents.to}`);
-  };
-  const book = form.made(head, () => bookOf(head, edition, contents, told), { edition, onProgress: told });
+  const counts = await countsWatched(head, form.usual === null ? posterContents : contents, options);
+  const book = form.made(head, () => bookOf(head, edition, contents, counts), { edition, counts });
   return { book, paper, put: form.put };
+}
+
+/** Works out and proves every count, and lets others work between them. */
+async function countsWatched(
+  head: Head,
+  { from, to }: Pick<Contents, "from" | "to">,
+  watched: Watched,
+): Promise<readonly HeadCount[]> {
+  const pause = pausing(watched);
+  const counts: HeadCount[] = [];
+  const total = to - from + 1;
+  await pause("working out and proving the counts", 0, total);
+  for (const count of countsOneByOne(prepare(head), from, to)) {
+    counts.push(count);
+    await pause("working out and proving the counts", counts.length, total);
+  }
+  return counts;
 }
 
 function formNamed(name: string): Form {

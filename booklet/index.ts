@@ -23,6 +23,7 @@ export { type BookForm, type BookletOptions, bookForms } from "./forms.ts";
 export { headFromText, loadHead } from "./head-file.ts";
 export type { PaperName } from "./layout/paper.ts";
 export { cardPaperNames, largePaperNames, paperNames, posterPaperNames, wallPaperNames } from "./layout/papers.ts";
+export type { Watched } from "./pausing.ts";
 export { creator, type PlateDrawing, type PlateDrawingsOptions, plateDrawings } from "./plate-drawings.ts";
 export type { PdfBytes } from "./printed.ts";
 export { screenPage } from "./screen-page.ts";
@@ -30,7 +31,8 @@ export { screenPage } from "./screen-page.ts";
 const usualDate = new Date(Date.UTC(2000, 0, 1));
 
 /**
- * Prints the book of a head, or its wall sheets, as a PDF.
+ * Prints the book of a head, or its wall sheets, as a PDF. It lets other work have a turn as it goes
+ * on, tells of its progress, and stops where its signal says so.
  *
  * The same head and options give the same bytes. Every setting in it has been turned through all
  * its moves on the model of the mechanism.
@@ -38,8 +40,8 @@ const usualDate = new Date(Date.UTC(2000, 0, 1));
  * @throws {@link InputError} when an option is not allowed, or a name holds a letter that the type lacks.
  */
 export async function bookletPdf(head: Head, options: BookletOptions = {}): Promise<PdfBytes> {
-  const { created = usualDate, onProgress = () => {}, tagged = false } = options;
-  return printed(formed(head, options), { created, onProgress, tagged });
+  const { created = usualDate, tagged = false, signal, onProgress } = options;
+  return printed(await formed(head, options), { created, tagged, signal, onProgress });
 }
 
 /**
@@ -49,7 +51,7 @@ export async function bookletPdf(head: Head, options: BookletOptions = {}): Prom
  * @throws {@link InputError} as {@link bookletPdf} does.
  */
 export async function bookletDigest(head: Head, options: BookletOptions = {}): Promise<string> {
-  const { book, paper } = formed(head, options);
+  const { book, paper } = await formed(head, options);
   const { measure } = await openPrintShop();
   const hash = createHash("sha256");
   for (const page of setInPages(book, paper, measure).pages()) {
@@ -61,7 +63,7 @@ export async function bookletDigest(head: Head, options: BookletOptions = {}): P
 
 /** What a job sheet is for: a count or an angle, how it is planned, and the paper. */
 export type JobOptions = Job &
-  Pick<BookletOptions, "paper" | "created" | "tagged"> & {
+  Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> & {
     /** Whether it is set in large type, on a full sheet; left out, false. */
     readonly large?: boolean;
   };
@@ -79,15 +81,17 @@ export type JobOptions = Job &
  */
 export async function jobSheetPdf(
   head: Head,
-  { paper: name, created = usualDate, tagged = false, large = false, ...job }: JobOptions,
+  { paper: name, created = usualDate, tagged = false, large = false, signal, onProgress, ...job }: JobOptions,
 ): Promise<PdfBytes> {
   const paper = (large ? largePaperNamed : paperNamed)(name ?? "a4");
   const book = jobOf(head, editionOf(head, { job, paper: paper.name, ...(large && { large }) }), job);
-  return printed({ book, paper, put: "pages" }, { created, onProgress: () => {}, tagged });
+  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }
 
 /** What the sheet of a repair is for. */
-export interface RepairSheetOptions extends RepairSheet, Pick<BookletOptions, "paper" | "created" | "tagged"> {}
+export interface RepairSheetOptions
+  extends RepairSheet,
+    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
 
 /**
  * Prints the sheet of a gear's repair: the setting, the gear with its damaged teeth, every move
@@ -99,9 +103,11 @@ export async function repairSheetPdf({
   paper: name,
   created = usualDate,
   tagged = false,
+  signal,
+  onProgress,
   ...sheet
 }: RepairSheetOptions): Promise<PdfBytes> {
   const paper = paperNamed(name ?? "a4");
   const book = repairBookOf(sheet, editionOf(sheet.head, { repair: sheet, paper: paper.name }));
-  return printed({ book, paper, put: "pages" }, { created, onProgress: () => {}, tagged });
+  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }

@@ -3,18 +3,18 @@ import { withNotes } from "./content/notes-part.ts";
 import { hasTemplates } from "./content/plate-check-part.ts";
 import type { Bookmark, Canvas } from "./draw/canvas.ts";
 import { drawCutOut } from "./draw/cut-out.ts";
-import { drawPages } from "./draw/draw.ts";
+import { drawPage } from "./draw/draw.ts";
 import { drawImposed } from "./draw/impose.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import type { FormedBook } from "./forms.ts";
 import { labelOf, type SetBook, setInPages } from "./layout/pages.ts";
 import { sheetSize } from "./layout/papers.ts";
+import { type Pause, pausing, type Watched } from "./pausing.ts";
 import { creator } from "./plate-drawings.ts";
 
 /** How a book is printed, whatever is in it. */
-export interface Printing {
+export interface Printing extends Watched {
   readonly created: Date;
-  readonly onProgress: (doing: string) => void;
   readonly tagged: boolean;
 }
 
@@ -25,15 +25,15 @@ export interface Printing {
 export type PdfBytes = ReturnType<Uint8ArrayConstructor["from"]>;
 
 /** Sets a book, draws its pages and puts them on paper. */
-export async function printed(formedBook: FormedBook, { created, onProgress, tagged }: Printing): Promise<PdfBytes> {
+export async function printed(formedBook: FormedBook, { created, tagged, ...watched }: Printing): Promise<PdfBytes> {
   const { paper } = formedBook;
+  const pause = pausing(watched);
   const shop = await openPrintShop();
-  onProgress("setting the pages");
+  await pause("setting the pages");
   const { book, set } = filled(formedBook, (each) => setInPages(each, paper, shop.measure));
-  onProgress(`drawing ${set.headwords.length} pages`);
   const canvas = shop.open({ title: book.fileTitle, subject: book.subject, creator, digest: book.digest, created, tagged });
   if (hasTemplates(book)) canvas.printTrue();
-  put(canvas, { ...formedBook, book }, set);
+  await put(canvas, { ...formedBook, book }, set, pause);
   // Of their own: what pdfkit hands out is a view on what it shares with other files.
   return new Uint8Array(await canvas.end());
 }
@@ -49,7 +49,9 @@ function filled({ book, put: how }: FormedBook, setOf: (book: Book) => SetBook):
 
 const pagesToSheet = 4;
 
-function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook): void {
+async function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook, pause: Pause): Promise<void> {
+  const total = set.headwords.length;
+  await pause("drawing the pages", 0, total);
   switch (how) {
     case "folded":
       drawImposed(canvas, [...set.pages()]);
@@ -58,9 +60,20 @@ function put(canvas: Canvas, { book, paper, put: how }: FormedBook, set: SetBook
       drawCutOut(canvas, [...set.pages()], sheetSize(paper.name));
       return;
     case "pages":
-      drawPages(canvas, set.pages());
+      for (const [index, page] of numbered(set.pages())) {
+        drawPage(canvas, page);
+        await pause("drawing the pages", index + 1, total);
+      }
       canvas.bookmarks(bookmarksOf(book, set));
       canvas.labels(set.headwords.map((_, index) => labelOf(index + 1)));
+  }
+}
+
+function* numbered<Each>(all: Iterable<Each>): Generator<readonly [number, Each], undefined> {
+  let index = 0;
+  for (const each of all) {
+    yield [index, each];
+    index += 1;
   }
 }
 

@@ -10,10 +10,11 @@ import {
 } from "../booklet/index.ts";
 import { type Head, InputError } from "../src/index.ts";
 import { bookletHelp } from "./booklet-help.ts";
+import { allForms, bookletOptions, bookOptions, jobOptions } from "./booklet-options.ts";
 import { fault, optionNames } from "./command-line.ts";
 import { created } from "./created.ts";
 import { headAsked } from "./head-asked.ts";
-import { jobAsked, jobInName, jobOptions } from "./job-asked.ts";
+import { jobAsked, jobInName } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
 import { printDrawings } from "./print-drawings.ts";
 import { printedTo } from "./printed-to.ts";
@@ -22,44 +23,22 @@ import { type Given, readOptions, withOptionName } from "./read-options.ts";
 import type { Said } from "./said.ts";
 import { version } from "./version.ts";
 
+export { bookletOptions } from "./booklet-options.ts";
 export { printRepairSheet } from "./repair-sheet.ts";
-
-/** The options that go with a book alone. */
-const bookOptions = {
-  as: { type: "string" },
-  from: { type: "string" },
-  to: { type: "string" },
-  parts: { type: "string" },
-  degrees: { type: "string" },
-  inches: { type: "boolean" },
-} as const;
 
 /** Those that have no effect on drawings, which are files of their own size, nor on a screen, which answers everything. */
 const ofPaper = ["paper", "tagged", ...Object.keys(bookOptions).filter((name) => name !== "as")];
 
-const options = {
-  head: { type: "string" },
-  paper: { type: "string" },
-  job: { type: "string" },
-  out: { type: "string" },
-  tagged: { type: "boolean" },
-  force: { type: "boolean" },
-  help: { type: "boolean", short: "h" },
-  version: { type: "boolean" },
-  ...bookOptions,
-  ...jobOptions,
-} as const;
-
-type Asked = Given<typeof options>;
+type Asked = Given<typeof bookletOptions>;
 
 /**
  * Prints a book as the words ask.
  *
  * @throws {@link InputError} in one sentence when something asked for is wrong; nothing is written then.
  */
-export async function printBooklet(words: readonly string[]): Promise<Said> {
+export async function printBooklet(words: readonly string[], columns?: number): Promise<Said> {
   const asked = read(words);
-  if (asked.help === true) return { code: 0, text: bookletHelp };
+  if (asked.help === true) return { code: 0, text: bookletHelp(columns) };
   if (asked.version === true) return { code: 0, text: `${version()}\n` };
   const head = await headAsked(asked.head);
   const force = asked.force === true;
@@ -80,10 +59,11 @@ async function bytesOf(head: Head, asked: Asked): Promise<Uint8Array> {
   return asked.as === "screen" ? Buffer.from(screenPage(head)) : bookBytes(head, asked);
 }
 
-function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
+async function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
   const { as = "pages", parts, degrees } = asked;
   const [from, to] = [count(asked.from ?? "2", "--from"), count(asked.to ?? "400", "--to")];
   if (to < from) throw fault("conflict", "--to", `${to} is below ${from}; give the smaller count first`);
+  const { tell, end } = progress();
   return bookletPdf(head, {
     as: form(as),
     ...onPaper(asked),
@@ -92,22 +72,24 @@ function bookBytes(head: Head, asked: Asked): Promise<Uint8Array> {
     ...(parts === undefined ? {} : { parts: parts.split(",").map((part) => part.trim()) as PartId[] }),
     ...(degrees === undefined ? {} : { degreeTables: countsListed(degrees) }),
     ...(asked.inches === true && { inches: true }),
-    onProgress: progress(),
-  }).catch((error: unknown) => {
-    throw withOptionName(
-      {
-        from: "--from",
-        to: "--to",
-        parts: "--parts",
-        degreeTables: "--degrees",
-        paper: "--paper",
-        as: "--as",
-        tagged: "--tagged",
-      },
-      error,
-    );
-  });
+    onProgress: tell,
+  })
+    .catch((error: unknown) => {
+      throw withOptionName(bookNames, error);
+    })
+    .finally(end);
 }
+
+/** What the library calls the options of a book. */
+const bookNames: Readonly<Record<string, string>> = {
+  from: "--from",
+  to: "--to",
+  parts: "--parts",
+  degreeTables: "--degrees",
+  paper: "--paper",
+  as: "--as",
+  tagged: "--tagged",
+};
 
 function jobBytes(head: Head, job: string, asked: Asked): Promise<Uint8Array> {
   const large = asked.as === "large";
@@ -122,7 +104,7 @@ function onPaper({ paper, tagged = false }: Asked): Pick<BookletOptions, "paper"
 
 /** Reads the words, and refuses every option that would change nothing. */
 function read(words: readonly string[]): Asked {
-  const { values, positionals } = readOptions(words, options, "--help");
+  const { values, positionals } = readOptions(words, bookletOptions, "--help");
   if (positionals.length > 0)
     throw fault(
       "unreadable",
@@ -157,8 +139,7 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
 function form(text: string): BookForm {
   const found = bookForms.find((name) => name === text);
   if (found) return found;
-  const forms = [...bookForms, "drawings", "screen"].join(", ");
-  throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are ${forms}`);
+  throw fault("unknown-word", "--as", `there is no form ${JSON.stringify(text)}; the forms are ${allForms.join(", ")}`);
 }
 
 const mostCounts = 5000;

@@ -1,44 +1,10 @@
-import { type FaultCode, InputError, readyHeads } from "../src/index.ts";
+import { type FaultCode, InputError } from "../src/index.ts";
 import type { AtRadius } from "../src/words/index.ts";
-import { type Given, readOptions } from "./read-options.ts";
+import { type Options, options } from "./look-up-options.ts";
+import { readOptions } from "./read-options.ts";
 
 // Whole numbers and angles from a zero are read as the page for the screen reads them.
 export { angleTyped as angleFromZero, wholeTyped as wholeNumber } from "../booklet/screen/numbers-typed.ts";
-
-/** Every option that there is. */
-export const options = {
-  head: { type: "string" },
-  mounted: { type: "string" },
-  method: { type: "string" },
-  "teeth-per-move": { type: "string" },
-  all: { type: "boolean" },
-  limit: { type: "string" },
-  near: { type: "boolean" },
-  radius: { type: "string" },
-  proof: { type: "boolean" },
-  teeth: { type: "string" },
-  after: { type: "string" },
-  by: { type: "string" },
-  ring: { type: "string" },
-  "start-hole": { type: "string" },
-  "start-angle": { type: "string" },
-  minus: { type: "boolean" },
-  nearer: { type: "boolean" },
-  coordinates: { type: "boolean" },
-  clockwise: { type: "boolean" },
-  tangents: { type: "boolean" },
-  gears: { type: "string" },
-  plate: { type: "string" },
-  json: { type: "boolean" },
-  help: { type: "boolean", short: "h" },
-  version: { type: "boolean" },
-} as const;
-
-/** The name of an option, as it is typed after `--`. */
-export type OptionName = keyof typeof options;
-
-/** The options that were given, still in words. */
-export type Options = Given<typeof options>;
 
 /** What the command was asked, still in words; an option that was not given is undefined. */
 export interface Asked {
@@ -48,9 +14,6 @@ export interface Asked {
   readonly rest: readonly string[];
   readonly options: Options;
 }
-
-/** The head that is taken when none is named. */
-export const usualHead: string = readyHeads[0]?.id ?? "";
 
 /** Reads the command line; each mistake is one sentence. */
 export function readCommandLine(words: readonly string[]): Asked {

@@ -1,10 +1,11 @@
 import { type Answer, type PreparedHead, prepare, readyHeads } from "../src/index.ts";
-import { type AtRadius, answerWithWhys } from "../src/words/index.ts";
+import { type AtRadius, answerWithWhys, csvOf, markdownOf, type TextColumn } from "../src/words/index.ts";
 import { answerLines, cautionsOf, type Telling } from "./answer-lines.ts";
-import { type Asked, fault, type Options, radiusAsked, readCommandLine } from "./command-line.ts";
+import { type Asked, fault, radiusAsked, readCommandLine } from "./command-line.ts";
 import { checkEffects, kindOfQuestion } from "./effects.ts";
 import { headAsked } from "./head-asked.ts";
 import { lookUp } from "./look-up.ts";
+import type { Options } from "./look-up-options.ts";
 import { type More, type MoreOfJob, nothingMore } from "./more.ts";
 import type { Said } from "./said.ts";
 import { version } from "./version.ts";
@@ -13,16 +14,18 @@ import { paragraph } from "./words.ts";
 /**
  * Answers the words of a command line.
  *
+ * @param columns - Of the terminal; help is set to fit it.
  * @throws {@link InputError} where the question cannot be read.
  */
-export async function said(words: readonly string[]): Promise<Said> {
+export async function said(words: readonly string[], columns?: number): Promise<Said> {
   // Loaded only when they are asked for: a look-up is not to wait for them.
   const [job, ...rest] = words;
-  if (job === "booklet") return (await import("./booklet.ts")).printBooklet(rest);
-  if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest));
-  if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest));
+  if (job === "booklet") return (await import("./booklet.ts")).printBooklet(rest, columns);
+  if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest, columns));
+  if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest, columns));
+  if (job === "completion") return (await import("./completion.ts")).completionAsked(rest);
   const asked = readCommandLine(words);
-  if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help };
+  if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help(columns) };
   if (asked.options.version === true) return { code: 0, text: `${version()}\n` };
   return answered(asked);
 }
@@ -41,6 +44,8 @@ async function answered(asked: Asked): Promise<Said> {
       return ofMore((await import("./asked-backwards.ts")).countsByEye(alone(question, rest)), options);
     case "gives":
       return ofMore((await import("./asked-backwards.ts")).moveGives(words, await headAsked(options.head), options), options);
+    case "table":
+      return ofMore((await import("./table-asked.ts")).tableAsked(words, await headAsked(options.head), options), options);
     case "spacing":
       return ofMore((await import("./spacing-asked.ts")).spacingAsked(words, await headAsked(options.head), options), options);
     case "count":
@@ -65,6 +70,8 @@ async function lookedUp(question: string, options: Options): Promise<Said> {
   const radius = radiusAsked(options);
   const more = await moreAsked(answer, head, radius, options);
   const code = answer.exact ? 0 : 1;
+  const { csv, markdown } = options;
+  if (csv === true || markdown === true) return { ...ofMore({ data: {}, lines: [], table: tableAmong(more) }, options), code };
   const data = Object.assign(answerWithWhys(answer), ...more.map((each) => each.data));
   if (json === true) return { code, text: `${JSON.stringify(data)}\n` };
   const telling: Telling = {
@@ -110,7 +117,17 @@ function headsListed(words: string): More {
   };
 }
 
-function ofMore({ data, lines }: More, { json }: Options): Said {
+/** One table in a file: of two, the spreadsheet would not know which. */
+function tableAmong(more: readonly More[]): readonly TextColumn[] {
+  const [first, second] = more.flatMap(({ table }) => (table === undefined ? [] : [table]));
+  if (second !== undefined)
+    throw fault("conflict", "--coordinates", "is a table of its own beside the positions; ask for one of the two");
+  return first ?? [];
+}
+
+function ofMore({ data, lines, table = [] }: More, { json, csv, markdown }: Pick<Options, "json" | "csv" | "markdown">): Said {
+  if (csv === true) return { code: 0, text: csvOf(table) };
+  if (markdown === true) return { code: 0, text: markdownOf(table) };
   return { code: 0, text: json === true ? `${JSON.stringify(data)}\n` : `${lines.join("\n")}\n` };
 }
 

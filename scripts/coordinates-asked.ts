@@ -1,6 +1,7 @@
 import { type Answer, chord, coordinates } from "../src/index.ts";
-import { type AtRadius, chordItem, coordinatesWords, lengthsIn } from "../src/words/index.ts";
-import { angleFromZero, fault, type Options } from "./command-line.ts";
+import { type AtRadius, chordItem, coordinateColumns, coordinatesWords, lengthsIn } from "../src/words/index.ts";
+import { angleFromZero, fault } from "./command-line.ts";
+import type { Options } from "./look-up-options.ts";
 import { type More, nothingMore } from "./more.ts";
 import { table } from "./table.ts";
 import { itemLines, paragraph } from "./words.ts";
@@ -21,6 +22,7 @@ export function coordinatesAsked({ target }: Answer, radius: AtRadius | null, op
   const lengths = lengthsIn(radius.unit);
   return {
     data: { coordinates: list, chords },
+    table: coordinateColumns(list, radius.unit),
     lines: [
       "",
       paragraph(coordinatesWords(radius, origin)),

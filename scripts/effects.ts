@@ -1,9 +1,10 @@
 import { isByEye } from "../booklet/screen/by-eye.ts";
 import { type Fault, InputError } from "../src/index.ts";
-import type { Asked, OptionName, Options } from "./command-line.ts";
+import type { Asked } from "./command-line.ts";
+import type { OptionName, Options } from "./look-up-options.ts";
 
 /** The kinds of question that can be put. */
-export type Question = "count" | "angle" | "by-eye" | "gives" | "spacing" | "heads";
+export type Question = "count" | "angle" | "by-eye" | "gives" | "spacing" | "table" | "heads";
 
 const questionNames: Readonly<Record<Question, string>> = {
   count: "a count",
@@ -11,12 +12,13 @@ const questionNames: Readonly<Record<Question, string>> = {
   "by-eye": "an angle read by eye",
   gives: '"gives"',
   spacing: '"spacing"',
+  table: '"table"',
   heads: '"heads"',
 };
 
 /** What kind of question it is; whether it can be read is seen when it is answered. */
 export function kindOfQuestion(question: string): Question {
-  if (question === "gives" || question === "spacing" || question === "heads") return question;
+  if (question === "gives" || question === "spacing" || question === "table" || question === "heads") return question;
   if (isByEye(question)) return "by-eye";
   return /^\s*\d+\s*$/.test(question) ? "count" : "angle";
 }
@@ -31,26 +33,35 @@ interface Effect {
   readonly notBeside?: readonly OptionName[];
   /** Why it changes nothing of `--json`, unless the other option stands beside it. */
   readonly notInJson?: { readonly because: string; readonly unless?: OptionName };
+  /** That it changes nothing of the table of a look-up, as `--csv` and `--markdown` give it, unless one of these stands beside it. */
+  readonly notInTable?: { readonly unless: readonly OptionName[] };
 }
 
 const lookUps: readonly Question[] = ["count", "angle"];
-const all: readonly Question[] = ["count", "angle", "by-eye", "gives", "spacing", "heads"];
+const all: readonly Question[] = ["count", "angle", "by-eye", "gives", "spacing", "table", "heads"];
+const tables: readonly Question[] = ["count", "angle", "spacing", "table"];
 const places: readonly OptionName[] = ["teeth", "after"];
+/** What gives a look-up a table; other questions have one in any case. */
+const tabled: readonly OptionName[] = [...places, "coordinates"];
 
 const effects: Readonly<Record<OptionName, Effect>> = {
-  head: { on: ["count", "angle", "gives", "spacing"] },
-  mounted: { on: ["count", "angle", "spacing"] },
-  method: { on: lookUps },
-  "teeth-per-move": { on: ["count", "gives"] },
-  all: { on: lookUps },
-  limit: { on: lookUps },
-  near: { on: lookUps },
-  radius: { on: lookUps, notInJson: { because: "whose errors are in arc-seconds", unless: "coordinates" } },
-  proof: { on: lookUps, notInJson: { because: "which has the proof of every setting" } },
+  head: { on: ["count", "angle", "gives", "spacing", "table"], notInTable: { unless: places } },
+  mounted: { on: tables, notInTable: { unless: places } },
+  method: { on: ["count", "angle", "table"], notInTable: { unless: places } },
+  "teeth-per-move": { on: ["count", "gives", "table"], notInTable: { unless: places } },
+  all: { on: lookUps, notInTable: { unless: [] } },
+  limit: { on: lookUps, notInTable: { unless: [] } },
+  near: { on: lookUps, notInTable: { unless: [] } },
+  radius: {
+    on: lookUps,
+    notInJson: { because: "whose errors are in arc-seconds", unless: "coordinates" },
+    notInTable: { unless: ["coordinates"] },
+  },
+  proof: { on: lookUps, notInJson: { because: "which has the proof of every setting" }, notInTable: { unless: [] } },
   teeth: { on: lookUps, notBeside: ["after", "ring"] },
   after: { on: lookUps, notBeside: ["ring"] },
   by: { on: lookUps, beside: places },
-  ring: { on: lookUps },
+  ring: { on: lookUps, notInTable: { unless: [] } },
   "start-hole": { on: lookUps, beside: [...places, "ring"] },
   "start-angle": { on: lookUps, beside: [...places, "ring", "coordinates"] },
   minus: { on: lookUps, beside: [...places, "ring"] },
@@ -60,7 +71,9 @@ const effects: Readonly<Record<OptionName, Effect>> = {
   tangents: { on: ["count"], beside: ["coordinates"] },
   gears: { on: ["gives"] },
   plate: { on: ["gives"], beside: ["gears"] },
-  json: { on: all },
+  json: { on: all, notBeside: ["csv", "markdown"] },
+  csv: { on: tables, beside: tabled, notBeside: ["markdown"] },
+  markdown: { on: tables, beside: tabled },
   help: { on: all },
   version: { on: all },
 };
@@ -78,7 +91,7 @@ export function checkEffects(question: Question, { options }: Pick<Asked, "optio
 }
 
 function faultOf(name: OptionName, question: Question, options: Options): Fault | null {
-  const { on, beside, notBeside = [], notInJson } = effects[name];
+  const { on, beside, notBeside = [], notInJson, notInTable } = effects[name];
   const isGiven = (each: OptionName) => options[each] !== undefined;
   const place = `--${name}`;
   const noEffect = (problem: string): Fault => ({ code: "no-effect", place, problem });
@@ -86,12 +99,16 @@ function faultOf(name: OptionName, question: Question, options: Options): Fault 
     const goesWith = orOf(on.map((each) => questionNames[each]));
     return noEffect(`goes with ${goesWith} and has no effect on ${questionNames[question]}; leave it out`);
   }
-  if (beside !== undefined && !beside.some(isGiven)) {
+  const hasTable = beside === tabled && !lookUps.includes(question);
+  if (beside !== undefined && !hasTable && !beside.some(isGiven)) {
     const partners = orOf(beside.map((each) => `--${each}`));
     return noEffect(`has no effect without ${partners}; add it, or leave ${place} out`);
   }
   const opposite = notBeside.find(isGiven);
   if (opposite !== undefined) return { code: "conflict", place, problem: `is given beside --${opposite}; give one of the two` };
+  const table = (["csv", "markdown"] as const).find(isGiven);
+  if (notInTable !== undefined && table !== undefined && lookUps.includes(question) && !notInTable.unless.some(isGiven))
+    return noEffect(`has no effect on the table of --${table}; leave it out`);
   const { because, unless } = notInJson ?? {};
   if (because === undefined || !isGiven("json") || (unless !== undefined && isGiven(unless))) return null;
   return noEffect(`has no effect on --json, ${because}; leave it out`);

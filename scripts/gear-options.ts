@@ -9,20 +9,8 @@ import {
 } from "../src/index.ts";
 import { faultIn, lengthsIn } from "../src/words/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
+import type { gearOptions } from "./gear-option-table.ts";
 import { type Given, withOptionNames } from "./read-options.ts";
-
-/** The options that say what a gear is. */
-export const gearOptions = {
-  module: { type: "string" },
-  dp: { type: "string" },
-  "pressure-angle": { type: "string" },
-  shift: { type: "string" },
-  "depth-rule": { type: "string" },
-  outside: { type: "string" },
-  depth: { type: "string" },
-  span: { type: "string" },
-  thinning: { type: "string" },
-} as const;
 
 /** The same, as they were given. */
 export type GearGiven = Given<typeof gearOptions>;

@@ -1,7 +1,7 @@
 import { fileError } from "../booklet/file-error.ts";
 import { headFromText, largestFile, loadHead } from "../booklet/head-file.ts";
 import type { Head } from "../src/index.ts";
-import { usualHead } from "./command-line.ts";
+import { usualHead } from "./head-options.ts";
 
 /**
  * The head that `--head` names: a ready one, a file, or with `-` what comes in at the input.

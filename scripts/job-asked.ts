@@ -1,22 +1,11 @@
 import type { Job } from "../booklet/index.ts";
 import { InputError, type Target } from "../src/index.ts";
+import type { jobOptions } from "./booklet-options.ts";
 import { fault } from "./command-line.ts";
 import { targetAsked } from "./look-up.ts";
 import { numbersListed } from "./number-list.ts";
 import type { Given } from "./read-options.ts";
 import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
-
-/** The options that go with `--job`. */
-export const jobOptions = {
-  teeth: { type: "string" },
-  by: { type: "string" },
-  method: { type: "string" },
-  "teeth-per-move": { type: "string" },
-  mounted: { type: "string" },
-  "start-hole": { type: "string" },
-  "start-angle": { type: "string" },
-  minus: { type: "boolean" },
-} as const;
 
 /** Reads the job of a job sheet, and how it is to be done. */
 export function jobAsked(job: string, given: Given<typeof jobOptions>): Job {

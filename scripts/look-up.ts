@@ -8,7 +8,8 @@ import {
   parseAngle,
   type Target,
 } from "../src/index.ts";
-import { fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
+import { fault, optionNames, wholeNumber } from "./command-line.ts";
+import type { Options } from "./look-up-options.ts";
 import { withOptionNames } from "./read-options.ts";
 import { searchAsked } from "./shared-options.ts";
 

@@ -1,7 +1,11 @@
+import type { TextColumn } from "../src/words/index.ts";
+
 /** More of an answer: data for `--json`, and lines in words. */
 export interface More {
   readonly data: Readonly<Record<string, unknown>>;
   readonly lines: readonly string[];
+  /** The same as a table with one value a cell, where it is one. */
+  readonly table?: readonly TextColumn[];
   /** What is to be minded, where it is of another way than the answer's own. */
   readonly cautions?: string;
 }

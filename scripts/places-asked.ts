@@ -11,12 +11,14 @@ import {
   offBy,
   placeNoun,
   planWithWhys,
+  positionColumns,
   secondRoundWords,
   wayItems,
   wayShort,
   wayTitle,
 } from "../src/words/index.ts";
-import { fault, type Options, optionNames, wholeNumber } from "./command-line.ts";
+import { fault, optionNames, wholeNumber } from "./command-line.ts";
+import type { Options } from "./look-up-options.ts";
 import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { placeTable } from "./place-table.ts";
@@ -31,12 +33,14 @@ export function placesAsked(answer: Answer, head: PreparedHead, radius: AtRadius
   if (!plan.planned) {
     return {
       data: { positions: [], plan: planWithWhys(plan) },
+      table: positionColumns([]),
       lines: ["", paragraph(noPlaces.possible)],
     };
   }
   checkGoesBack(plan, options);
   return {
     data: { positions: plan.places, plan: planWithWhys(plan) },
+    table: positionColumns(plan.places),
     lines: planLines(plan, { answer, head: head.head, radius, asked }),
     cautions: cautionsBesides(plan.cautions),
   };

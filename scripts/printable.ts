@@ -1,5 +1,5 @@
-/** What steers a terminal, turns the direction of writing, breaks a line or cannot be seen; what joins letters may stay. */
-const steering = /(?![\n\t])\p{Cc}|\p{Zl}|\p{Zp}|(?![\u00ad\u200c\u200d])\p{Cf}/gu;
+/** What steers a terminal, turns the direction of writing or cannot be seen; ends of lines may stay, and what joins letters. */
+const steering = /(?!\n|\t|\r\n)\p{Cc}|\p{Zl}|\p{Zp}|(?![\u00ad\u200c\u200d])\p{Cf}/gu;
 
 /**
  * A text that shows itself and does nothing else to a terminal: what would is written `\u001b`. In the

@@ -1,6 +1,7 @@
 import { type Answer, type PlannedJob, type PreparedHead, planJob, revolutions, toothAt } from "../src/index.ts";
 import { holeStands, placeNoun, standingItems, wayShort } from "../src/words/index.ts";
-import { angleFromZero, type Options, optionNames } from "./command-line.ts";
+import { angleFromZero, optionNames } from "./command-line.ts";
+import type { Options } from "./look-up-options.ts";
 import { type More, nothingMore } from "./more.ts";
 import { withOptionNames } from "./read-options.ts";
 import { startAsked } from "./shared-options.ts";

@@ -7,6 +7,8 @@ import { printable } from "./printable.ts";
 export interface Outlet {
   /** Whether a person reads the output as it comes. */
   readonly isTerminal: boolean;
+  /** How wide the terminal is, where there is one. */
+  readonly columns?: number | undefined;
   /** Writes to the output; rejects where it cannot. */
   write(what: string | Uint8Array): Promise<void>;
   /** Writes to the error stream. */
@@ -22,7 +24,7 @@ export interface Outlet {
  */
 export async function run(words: readonly string[], outlet: Outlet): Promise<number> {
   try {
-    const { code, text, bytes, written = [] } = await said(words);
+    const { code, text, bytes, written = [] } = await said(words, outlet.columns);
     if (bytes !== undefined) await writeBytes(bytes, outlet);
     // Of a pipe the path is taken as it is; a terminal is not to be steered by one.
     const paths = written.map((path) => `${outlet.isTerminal ? printable(path) : path}\n`).join("");

@@ -5,11 +5,13 @@ import {
   readingShort,
   readingWords,
   signedArc,
+  spacingColumns,
   spacingItems,
   spacingScale,
   spacingTitle,
 } from "../src/words/index.ts";
-import { fault, type Options, optionNames } from "./command-line.ts";
+import { fault, optionNames } from "./command-line.ts";
+import type { Options } from "./look-up-options.ts";
 import type { More } from "./more.ts";
 import { withOptionNames } from "./read-options.ts";
 import { type Column, table } from "./table.ts";
@@ -25,6 +27,7 @@ export function spacingAsked(angles: string, head: Head, { mounted }: Options): 
     spacing.circle === null ? ({ hand: "handwheel", to: "mark" } as const) : ({ hand: "crank", to: "hole" } as const);
   return {
     data: { spacing },
+    table: spacingColumns(spacing.places),
     lines: [
       spacingTitle(spacing),
       headLine(head),

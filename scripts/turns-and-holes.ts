@@ -5,6 +5,7 @@ import { type Outlet, run } from "./run.ts";
 /** The output and the error stream of this process. */
 const streams: Outlet = {
   isTerminal: process.stdout.isTTY === true,
+  columns: process.stdout.columns,
   write: (what) =>
     new Promise((done, failed) => {
       process.stdout.write(what, (error) => {

@@ -31,7 +31,8 @@ export function apart(lines: readonly string[]): readonly string[] {
 /** A space where a line may break: not within an angle, nor before the name of a plate. */
 const breaks = / (?!\d\d(?:\.\d+)?[′″])(?<!\(plate )(?<!≈ )/;
 
-function fold(text: string, width: number): string[] {
+/** Breaks a text into lines no wider than asked for, but for a word that is. */
+export function fold(text: string, width: number): string[] {
   const lines: string[] = [];
   let current = "";
   for (const word of text.split(breaks)) {

@@ -13,7 +13,7 @@ import { drawingsPart } from "./drawings-part.ts";
 import { footRule } from "./foot-rule.ts";
 import { gearedPart } from "./geared-part.ts";
 import { glossaryPart } from "./glossary-part.ts";
-import { headCounts } from "./head-counts.ts";
+import { type HeadCount, headCounts } from "./head-counts.ts";
 import { impossiblePart } from "./impossible-part.ts";
 import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
@@ -60,18 +60,22 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   glossary: glossaryPart,
 };
 
-/** Lays out what parts are written from: every count with its settings, proved. */
+/**
+ * Lays out what parts are written from: every count with its settings, proved.
+ *
+ * @param counts - Where they were worked out before.
+ */
 export function deskOf(
   head: Head,
   { from, to, parts, degreeTables, inches }: Contents,
-  onProgress?: (done: number) => void,
+  counts: readonly HeadCount[] | null = null,
 ): Desk {
   const keyed = keyedHead(head);
   const on = prepare(keyed.head);
   return {
     ...keyed,
     on,
-    counts: headCounts(on, from, to, onProgress),
+    counts: counts ?? headCounts(on, from, to),
     included: sectionsIn(head, parts),
     degreeTables,
     ...(inches === true && { inches: true }),
@@ -79,9 +83,9 @@ export function deskOf(
 }
 
 /** Writes the book of a head as plain data: what it says, not how it looks. */
-export function bookOf(head: Head, edition: Edition, contents: Contents, onProgress?: (done: number) => void): Book {
+export function bookOf(head: Head, edition: Edition, contents: Contents, counts: readonly HeadCount[] | null = null): Book {
   const { from, to } = contents;
-  const desk = deskOf(head, contents, onProgress);
+  const desk = deskOf(head, contents, counts);
   const parts = partIds.filter((id) => contents.parts.includes(id)).flatMap((id) => writers[id](desk) ?? []);
   return {
     title: head.name,

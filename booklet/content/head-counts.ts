@@ -1,7 +1,7 @@
 import {
   exactSettings,
   indexDivisions,
-  indexTable,
+  indexRows,
   kindOf,
   type Method,
   type NotPossible,
@@ -49,18 +49,17 @@ export type HeadCount = CountBy<Method> | CountNotPossible;
  * The counts of a book, each with its settings; every one is turned through all its moves on the
  * model of the mechanism before it may be printed.
  */
-export function headCounts(
-  on: PreparedHead,
-  from: number,
-  to: number,
-  onProgress?: (done: number) => void,
-): readonly HeadCount[] {
-  return indexTable(on, { from, to }).map(({ divisions, setting, complete }, index) => {
-    onProgress?.(index);
+export function headCounts(on: PreparedHead, from: number, to: number): readonly HeadCount[] {
+  return [...countsOneByOne(on, from, to)];
+}
+
+/** The same one by one, each worked out and proved when it is asked for. */
+export function* countsOneByOne(on: PreparedHead, from: number, to: number): Generator<HeadCount, undefined> {
+  for (const { divisions, setting, complete } of indexRows(on, { from, to })) {
     const simple = [...exactSettings(on, { divisions }, { methods: ["simple"] })].filter(isSimple);
     for (const each of simple) walked(each, on);
-    return setting === null ? notDone(on, divisions, simple) : done(on, { divisions, simple, complete }, setting);
-  });
+    yield setting === null ? notDone(on, divisions, simple) : done(on, { divisions, simple, complete }, setting);
+  }
 }
 
 type CountTried = Pick<EveryCount, "divisions" | "simple" | "complete">;

@@ -3,23 +3,24 @@ import type { Edition } from "../edition.ts";
 import type { Book, Part } from "./blocks.ts";
 import { type Contents, deskOf, runningOf } from "./book.ts";
 import { commonestTable, keysOfCommonest } from "./commonest-table.ts";
+import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { keyLine } from "./plate-keys.ts";
 import { reachGrid } from "./reach-part.ts";
 import { ratioInWords } from "./words.ts";
 
 /** The sheets hold the same counts whatever the book would. */
-const contents: Contents = { from: 2, to: 100, parts: [], degreeTables: null };
+export const posterContents: Contents = { from: 2, to: 100, parts: [], degreeTables: null };
 
 /** Writes the poster of a head. */
-export function posterOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
-  const desk = deskOf(head, contents, onProgress);
+export function posterOf(head: Head, edition: Edition, counts: readonly HeadCount[]): Book {
+  const desk = deskOf(head, posterContents, counts);
   return sheetOf("Poster", [posterPart(desk)], desk, edition);
 }
 
 /** Writes the card of a head. */
-export function cardOf(head: Head, edition: Edition, onProgress: (done: number) => void): Book {
-  const desk = deskOf(head, contents, onProgress);
+export function cardOf(head: Head, edition: Edition, counts: readonly HeadCount[]): Book {
+  const desk = deskOf(head, posterContents, counts);
   return sheetOf("Pocket card", cardParts(desk), desk, edition);
 }
 

@@ -3,10 +3,13 @@ import type { Canvas } from "./canvas.ts";
 
 /** Draws pages as they were set, one after the other; none is kept. */
 export function drawPages(canvas: Canvas, pages: Iterable<Page>): void {
-  for (const { width, height, marks } of pages) {
-    canvas.page(width, height);
-    for (const mark of marks) drawMark(canvas, mark);
-  }
+  for (const page of pages) drawPage(canvas, page);
+}
+
+/** Draws a page as it was set. */
+export function drawPage(canvas: Canvas, { width, height, marks }: Page): void {
+  canvas.page(width, height);
+  for (const mark of marks) drawMark(canvas, mark);
 }
 
 /** Draws one mark, with all that is in it. */

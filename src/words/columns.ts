@@ -1,4 +1,7 @@
+import type { Coordinate } from "../machine/coordinates.ts";
 import type { Place } from "../machine/place.ts";
+import type { SpacedPlace } from "../machine/unequal-spacing.ts";
+import { type LengthUnit, mmPerInch } from "../number/length-unit.ts";
 import { fromExact, type Revolutions } from "../number/ratio.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { TableRow } from "../table.ts";
@@ -77,7 +80,7 @@ const ofPlace: Cells<Place> = {
   "dial line": ({ dial }) => dial?.line,
   "ring mark": ({ ring }) => ring?.mark,
   "ring line": ({ ring }) => ring?.line,
-  "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, 4),
+  "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, errorDecimals),
   degrees: ({ angle }) => degreesOf(angle),
 };
 
@@ -90,6 +93,43 @@ export function positionColumns(places: readonly Place[]): readonly TextColumn[]
   return told(places, ofPlace);
 }
 
+const ofSpaced: Cells<SpacedPlace> = {
+  place: ({ place }) => place,
+  "go on turns": ({ from }) => from?.turns,
+  "go on spaces": ({ from }) => from?.spaces,
+  turns: ({ turns }) => turns,
+  hole: ({ hole }) => hole,
+  "off by seconds": ({ errorArcSeconds }) => errorArcSeconds && decimal(errorArcSeconds, errorDecimals),
+  "dial turns": ({ dial }) => dial?.turns,
+  "dial mark": ({ dial }) => dial?.mark,
+  "dial line": ({ dial }) => dial?.line,
+  "dial off by seconds": ({ dial }) => dial && decimal(dial.errorArcSeconds, errorDecimals),
+  "ring mark": ({ ring }) => ring?.mark,
+  "ring line": ({ ring }) => ring?.line,
+  degrees: ({ angle }) => degreesOf(angle),
+};
+
+/** The places of unequal spaces as columns, as {@link positionColumns} has those of a job. */
+export function spacingColumns(places: readonly SpacedPlace[]): readonly TextColumn[] {
+  return told(places, ofSpaced);
+}
+
+/**
+ * Coordinates as columns, in the unit named; a length in millimetres is divided by what the unit has.
+ * To six decimals.
+ */
+export function coordinateColumns(places: readonly Coordinate[], unit: LengthUnit): readonly TextColumn[] {
+  const size = unit === "in" ? mmPerInch : 1;
+  const length = (value: number) => decimal(value / size, lengthDecimals);
+  return told(places, {
+    tooth: ({ tooth }) => tooth,
+    [`x (${unit})`]: ({ x }) => length(x),
+    [`y (${unit})`]: ({ y }) => length(y),
+  });
+}
+
+const errorDecimals = 4;
+const lengthDecimals = 6;
 const mostDecimals = 10;
 
 function degreesOf(angle: Revolutions): string {

@@ -19,7 +19,7 @@ export {
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
-export { positionColumns, type TextColumn, tableColumns } from "./columns.ts";
+export { coordinateColumns, positionColumns, spacingColumns, type TextColumn, tableColumns } from "./columns.ts";
 export { chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
@@ -55,7 +55,7 @@ export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText 
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
 export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
-export { answerWithWhys, planWithWhys } from "./json.ts";
+export { answerWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";

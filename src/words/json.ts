@@ -7,6 +7,7 @@ import type { Way } from "../machine/way.ts";
 import type { Untried } from "../search/efforts.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
+import type { TableRow } from "../table.ts";
 import { untriedWords } from "./answer-words.ts";
 import { cautionItem } from "./caution-words.ts";
 import { foulingWords } from "./gear-train-words.ts";
@@ -24,6 +25,11 @@ export function answerWithWhys(answer: Answer): object {
     untried: untried.map(untriedWithWhy),
     routes: (routes as readonly Route[]).map((route) => ({ ...route, setting: settingWithWhy(route.setting) })),
   };
+}
+
+/** The rows of a table as JSON shows them: beside every code stands `why`. */
+export function tableWithWhys(rows: readonly TableRow[]): readonly object[] {
+  return rows.map((row) => ({ ...row, setting: row.setting && settingWithWhy(row.setting) }));
 }
 
 /** A plan as JSON shows it, without its places: beside every code stands `why`. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { said } from "../../scripts/command.ts";
-import type { OptionName } from "../../scripts/command-line.ts";
+import type { OptionName } from "../../scripts/look-up-options.ts";
 import { InputError } from "../../src/index.ts";
 
 /** Every option with a value that is not the one taken where it is left out. */
@@ -28,6 +28,8 @@ const given = {
   gears: ["--gears", "56/24"],
   plate: ["--plate", "with"],
   json: ["--json"],
+  csv: ["--csv"],
+  markdown: ["--markdown"],
   help: ["--help"],
   version: ["--version"],
 } as const satisfies Record<OptionName, readonly string[]>;
@@ -39,6 +41,7 @@ const questions: Readonly<Record<string, readonly string[]>> = {
   "an angle read by eye": ["2.9° ± 0.05°"],
   "a move": ["gives", "0 + 22/33"],
   "unequal spaces": ["spacing", "58,62,59,61,60,60"],
+  "a table": ["table", "508-510"],
   "the heads": ["heads"],
 };
 
@@ -56,6 +59,10 @@ const companions: readonly (readonly string[])[] = [
   ["--json", "--teeth", "2,5,2"],
   ["--json", "--ring", "10"],
   ["--json", "--coordinates", "--radius", "40"],
+  ["--csv"],
+  ["--csv", "--teeth", "2,5,2"],
+  ["--csv", "--coordinates", "--radius", "40"],
+  ["--markdown", "--after", "3"],
 ];
 
 /** What is printed, or what is refused. */
@@ -130,6 +137,15 @@ describe("what an option is refused for", () => {
       ["127", "--near", "--radius", "50", "--json"],
       "--radius: has no effect on --json, whose errors are in arc-seconds; leave it out",
     ],
+    [["127", "--csv"], "--csv: has no effect without --teeth, --after or --coordinates; add it, or leave --csv out"],
+    [["127", "--csv", "--teeth", "2", "--near"], "--near: has no effect on the table of --csv; leave it out"],
+    [
+      ["12", "--markdown", "--teeth", "2", "--coordinates", "--radius", "9"],
+      "--coordinates: is a table of its own beside the positions; ask for one of the two",
+    ],
+    [["table"], '"" is no range of counts; give one such as table 2-100'],
+    [["table", "2-3-4"], '"2-3-4" is no range of counts; give one such as table 2-100'],
+    [["table", "9-2"], "2 is below 9; give the smaller count first"],
     [["127", "--by", "moves"], "--by: has no effect without --teeth or --after; add it, or leave --by out"],
     [["127", "--teeth", "2", "--by", "eye"], '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring'],
     [

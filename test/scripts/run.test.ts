@@ -23,7 +23,7 @@ async function given(words: readonly string[], isTerminal = false) {
 }
 
 /** What a terminal would act on. */
-const raw = /[^\P{Cc}\n\t]|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/u;
+const raw = /[^\P{Cc}\n\t\r]|\r(?!\n)|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/u;
 
 describe("nothing steers the terminal", () => {
   it("whatever the text, and what is shown of JSON is the same data", () => {

@@ -1,0 +1,54 @@
+import { waysBy } from "../src/index.ts";
+import { headOptions, startOptions } from "./head-options.ts";
+import { everywhere, type TableOf } from "./option-table.ts";
+import type { Given } from "./read-options.ts";
+
+/** Every option of a question. */
+export const options: typeof headOptions &
+  typeof startOptions &
+  typeof everywhere &
+  TableOf<
+    "limit" | "radius" | "teeth" | "after" | "by" | "ring" | "gears" | "plate",
+    "all" | "near" | "proof" | "nearer" | "coordinates" | "clockwise" | "tangents" | "json" | "csv" | "markdown"
+  > = {
+  ...headOptions,
+  all: { type: "boolean", says: "every method that does it, not only the preferred" },
+  limit: { type: "string", value: "N", says: "list so many settings, and no more" },
+  near: {
+    type: "boolean",
+    says: "the nearest settings too, with their errors; where nothing is exact they are always there",
+  },
+  radius: { type: "string", value: "LENGTH", says: "of the work, to show errors as lengths: 50, or 2in" },
+  proof: { type: "boolean", says: "the proof in full, and how it was shown" },
+  teeth: { type: "string", value: "LIST|all", says: "the positions of these teeth (3,4,31-33), in this order" },
+  after: { type: "string", value: "TOOTH", says: "what is left to do after this tooth" },
+  by: {
+    type: "string",
+    value: "WAY",
+    says: "how they are set: by moves, made over and over; or each by itself, by nearest-hole, dial or ring. Left out: an exact setting, else whatever is the least off",
+    words: waysBy,
+  },
+  ring: { type: "string", value: "ANGLE", says: "the tooth that the degree ring stands at" },
+  ...startOptions,
+  nearer: { type: "boolean", says: "go back where that is nearer; else always onward" },
+  coordinates: { type: "boolean", says: "x and y of every tooth on --radius, and the chords" },
+  clockwise: { type: "boolean", says: "their teeth follow clockwise; else the other way" },
+  tangents: { type: "boolean", says: "all of them positive, from the left and bottom tangents" },
+  gears: { type: "string", value: "A/B", says: "gears of the move: 56/24, or 64*44/24*40" },
+  plate: {
+    type: "string",
+    value: "WAY",
+    says: "which way they turn the plate: with the crank or against it",
+    words: ["with", "against"],
+  },
+  json: { type: "boolean", says: "the answer as data, and a refusal too; lengths in millimetres" },
+  csv: { type: "boolean", says: "the table alone, for a spreadsheet: one value a cell" },
+  markdown: { type: "boolean", says: "the same table in Markdown" },
+  ...everywhere,
+};
+
+/** The name of an option, as it is typed after `--`. */
+export type OptionName = keyof typeof options;
+
+/** The options that were given, still in words. */
+export type Options = Given<typeof options>;

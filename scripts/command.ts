@@ -71,7 +71,8 @@ async function lookedUp(question: string, options: Options): Promise<Said> {
   const more = await moreAsked(answer, head, radius, options);
   const code = answer.exact ? 0 : 1;
   const { csv, markdown } = options;
-  if (csv === true || markdown === true) return { ...ofMore({ data: {}, lines: [], table: tableAmong(more) }, options), code };
+  if (csv === true || markdown === true)
+    return { ...ofMore({ data: {}, lines: [], table: tableAmong(more, options) }, options), code };
   const data = Object.assign(answerWithWhys(answer), ...more.map((each) => each.data));
   if (json === true) return { code, text: `${JSON.stringify(data)}\n` };
   const telling: Telling = {
@@ -118,10 +119,14 @@ function headsListed(words: string): More {
 }
 
 /** One table in a file: of two, the spreadsheet would not know which. */
-function tableAmong(more: readonly More[]): readonly TextColumn[] {
+function tableAmong(more: readonly More[], { teeth }: Options): readonly TextColumn[] {
   const [first, second] = more.flatMap(({ table }) => (table === undefined ? [] : [table]));
   if (second !== undefined)
-    throw fault("conflict", "--coordinates", "is a table of its own beside the positions; ask for one of the two");
+    throw fault(
+      "conflict",
+      "--coordinates",
+      `is a table of its own beside that of --${teeth === undefined ? "after" : "teeth"}; ask for one of the two`,
+    );
   return first ?? [];
 }
 

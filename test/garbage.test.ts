@@ -7,6 +7,7 @@ import { threePlates } from "./support/ready.ts";
 const { indexDivisions, ratio, revolutions } = library;
 const [setting] = indexDivisions(threePlates, 127).settings;
 const move = { wormRatio: ratio(40), turns: 1, spaces: 7, circle: 39, second: { spaces: 29, circle: 41, direction: "with" } };
+const gear = library.spurGear({ teeth: 86, module: 2 });
 const ring = { marksPerTurn: 360, vernierLines: 12, figures: "angle" };
 
 /** Rightly asked, one list of arguments a function; of each, one argument or one part of it is spoilt. */
@@ -72,6 +73,24 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   countsFromMarks: [{ mateTeeth: 24, turns: 8, mateTurns: 5 }],
   recutPlan: [40, { damaged: [7, 8], startSpace: 3 }],
   formCutters: [{ teeth: 40, module: 2 }],
+  prove: [setting, { walkOn: threePlates }],
+  overPins: [gear, 3.5],
+  pinRange: [gear],
+  spanOver: [gear, 10],
+  thinningFromSpan: [gear, { teeth: 10, length: 58.4 }],
+  toothThicknessAt: [gear, 172],
+  spaceWidthAt: [gear, 172],
+  chordAt: [gear, 172],
+  lookAlikes: [library.standardPitches[0]],
+  flankDisplacement: [gear, { arcSeconds: 30, offCentre: 0.02 }],
+  slittingSaw: [gear, { width: 1, leave: 0.2 }],
+  thicknessCheck: [gear, { backlash: 0.2, mateThinning: 0.1 }],
+  toothRepair: [gear, { damaged: [31, 32], startSpace: 29, backlash: 0.2, saw: { width: 1 } }],
+  repairOnHead: [
+    threePlates,
+    gear,
+    { damaged: [31, 32], backlash: 0.2, settingError: { arcSeconds: 30 }, places: { startHole: 3, side: "minus" } },
+  ],
 };
 
 /** A function by its name, and what is said besides of how it is asked. */

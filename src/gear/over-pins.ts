@@ -1,5 +1,6 @@
 import { numberFault, refuse } from "../number/errors.ts";
 import { lengthSentence, said } from "../number/length-sentence.ts";
+import { checkIsTooth } from "./check-is-gear.ts";
 import { firstWhere } from "./halving.ts";
 import { angleOfInvolute, involute, pressureAngleAt, radians } from "./involute.ts";
 import { asGiven } from "./measured.ts";
@@ -46,6 +47,7 @@ function pinTouchingAt(tooth: InvoluteTooth, diameter: number): number {
  * ```
  */
 export function pinRange(gear: CutTooth): PinRange | null {
+  checkIsTooth(gear);
   const greatest = pinTouchingAt(gear, gear.tipDiameter);
   const touching = pinTouchingAt(gear, flankStart(gear));
   const serves = (pin: number) => standsAndClears(gear, pin);
@@ -84,6 +86,7 @@ function standsAndClears(gear: CutTooth, pin: number): boolean {
  * ```
  */
 export function overPins(gear: CutTooth, pinDiameter: number): number {
+  checkIsTooth(gear);
   if (!(typeof pinDiameter === "number" && pinFits(gear, pinDiameter))) return refusePin(gear, pinDiameter);
   const circle = pinCircle(gear, pinDiameter);
   return overPinCircles(circle, circle, pinDiameter, gear.teeth % 2 === 0 ? 0 : Math.PI / gear.teeth);

@@ -1,5 +1,6 @@
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { lengthSentence, said } from "../number/length-sentence.ts";
+import { checkIsTooth } from "./check-is-gear.ts";
 import { involute, radians } from "./involute.ts";
 import { asGiven } from "./measured.ts";
 import { type CutTooth, flankStart, type InvoluteTooth } from "./tooth-thickness.ts";
@@ -51,6 +52,7 @@ export function spanLength(tooth: InvoluteTooth, teethSpanned: number): number {
  * ```
  */
 export function spanOver(gear: CutTooth, teethSpanned: number): SpanOnFlanks {
+  checkIsTooth(gear);
   const fitting = spansOnFlanks(gear);
   const span = fitting.find(({ teeth }) => teeth === teethSpanned);
   if (span) return span;
@@ -106,7 +108,10 @@ function spansOnFlanks(gear: CutTooth): SpanOnFlanks[] {
  * ```
  */
 export function thinningFromSpan(gear: CutTooth, measured: Span): number {
-  if (!(measured.length > 0))
+  checkIsTooth(gear);
+  if (typeof measured !== "object" || measured === null)
+    refuse("unreadable", "measured", `${quoted(measured)} is not a span; give its length and the teeth between the jaws`);
+  if (!(typeof measured.length === "number" && measured.length > 0))
     refuse(
       numberFault(measured.length),
       "length",

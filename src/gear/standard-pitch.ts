@@ -1,3 +1,4 @@
+import { quoted, refuse } from "../number/errors.ts";
 import { mmPerInch } from "../number/length-unit.ts";
 
 /** A pitch of a standard or customary series. */
@@ -78,6 +79,7 @@ const lookAlikePercent = 2;
  * The other standard pitches within 2 per cent of one, the nearest first: 32 DP and 0.8 module differ by 0.8.
  *
  * @param pitch - One of {@link standardPitches}.
+ * @throws {@link InputError} when it is none of them.
  *
  * @example
  * ```ts
@@ -85,9 +87,11 @@ const lookAlikePercent = 2;
  * ```
  */
 export function lookAlikes(pitch: StandardPitch): readonly LookAlike[] {
+  const asked = standardPitches.find(({ name }) => name === (pitch as StandardPitch | null | undefined)?.name);
+  if (asked === undefined) refuse("unknown-word", "pitch", `${quoted(pitch)} is not one of standardPitches; take it from there`);
   return standardPitches
-    .filter(({ name }) => name !== pitch.name)
-    .map(({ name, module }) => ({ name, percent: 100 * (module / pitch.module - 1) }))
+    .filter(({ name }) => name !== asked.name)
+    .map(({ name, module }) => ({ name, percent: 100 * (module / asked.module - 1) }))
     .filter(({ percent }) => Math.abs(percent) <= lookAlikePercent)
     .sort((a, b) => Math.abs(a.percent) - Math.abs(b.percent));
 }

@@ -1,5 +1,6 @@
 import { numberFault, refuse } from "../number/errors.ts";
 import { lengthSentence, said } from "../number/length-sentence.ts";
+import { checkIsTooth } from "./check-is-gear.ts";
 import { involute, pressureAngleAt, radians } from "./involute.ts";
 import { asGiven } from "./measured.ts";
 
@@ -88,6 +89,7 @@ export function flankStart({ baseDiameter, rootDiameter }: CutTooth): number {
  * ```
  */
 export function toothThicknessAt(gear: CutTooth, diameter: number): number {
+  checkIsTooth(gear);
   checkOnFlank(gear, diameter);
   return diameter * halfToothAngle(gear, diameter);
 }
@@ -105,6 +107,7 @@ export function toothThicknessAt(gear: CutTooth, diameter: number): number {
  * ```
  */
 export function spaceWidthAt(gear: CutTooth, diameter: number): number {
+  checkIsTooth(gear);
   checkOnFlank(gear, diameter);
   return diameter * halfSpaceAngle(gear, diameter);
 }
@@ -125,6 +128,7 @@ export function spaceWidthAt(gear: CutTooth, diameter: number): number {
  * ```
  */
 export function chordAt(gear: CutTooth, diameter: number): Chord {
+  checkIsTooth(gear);
   checkOnFlank(gear, diameter);
   return chordOf(gear, diameter);
 }

@@ -1,3 +1,4 @@
+import { checkIsHead } from "../head/check-is-head.ts";
 import type { Head } from "../head/head.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { refuse } from "../number/errors.ts";
@@ -43,6 +44,7 @@ export function prove(setting: UnprovedSetting, options: ProofOptions = {}): Pro
   checkKeys(options, proofKeys, "options");
   const { walkOn } = options;
   if (walkOn === undefined) return proveByIdentity(setting);
+  checkIsHead(walkOn);
   const motion = motionOf(setting);
   const wanted = exactNumber(setting.spindlePerMove, "spindlePerMove");
   if (wanted.d > mostWalked)

@@ -141,7 +141,7 @@ describe("what an option is refused for", () => {
     [["127", "--csv", "--teeth", "2", "--near"], "--near: has no effect on the table of --csv; leave it out"],
     [
       ["12", "--markdown", "--teeth", "2", "--coordinates", "--radius", "9"],
-      "--coordinates: is a table of its own beside the positions; ask for one of the two",
+      "--coordinates: is a table of its own beside that of --teeth; ask for one of the two",
     ],
     [["table"], '"" is no range of counts; give one such as table 2-100'],
     [["table", "2-3-4"], '"2-3-4" is no range of counts; give one such as table 2-100'],

@@ -1,4 +1,5 @@
 import { faultList } from "../../number/fault-list.ts";
+import { checkIsInvolute } from "../check-is-gear.ts";
 import { radians } from "../involute.ts";
 import { readMeasured } from "../measured.ts";
 import { halfSpaceAngle, type InvoluteTooth } from "../tooth-thickness.ts";
@@ -42,6 +43,7 @@ const arcSecondsPerDegree = 3600;
  * ```
  */
 export function flankDisplacement(gear: InvoluteTooth, error: SettingError): FlankDisplacement {
+  checkIsInvolute(gear);
   const faults = faultList();
   const spec = faults.object(error, "", ["arcSeconds", "offCentre"]) ?? {};
   const angleBounds = { what: "an angle in arc-seconds", least: 0, most: 648_000 };

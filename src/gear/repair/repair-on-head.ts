@@ -2,6 +2,7 @@ import type { Head, HeadInShort } from "../../head/head.ts";
 import type { Plan } from "../../machine/plan.ts";
 import { checkKeys, keysOf } from "../../number/check-options.ts";
 import type { PreparedHead } from "../../search/prepare.ts";
+import { checkIsGear } from "../check-is-gear.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { recutPlan } from "./damaged-teeth.ts";
 import { placeKeys, type RepairPlace, type RepairPlaceOptions, repairPlaces, repairPlan } from "./repair-places.ts";
@@ -44,6 +45,7 @@ const keys = keysOf<RepairOnHeadOptions>({ ...repairKeys, places: true });
  * ```
  */
 export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options: RepairOnHeadOptions): RepairOnHead {
+  checkIsGear(gear);
   checkKeys(options, keys, "options");
   const { places = {}, ...asked } = options;
   checkKeys(places, placeKeys, "options.places");

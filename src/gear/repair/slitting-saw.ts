@@ -1,6 +1,7 @@
 import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { lengthSentence, said } from "../../number/length-sentence.ts";
+import { checkIsGear } from "../check-is-gear.ts";
 import { firstWhere } from "../halving.ts";
 import { lengthBounds, readIfGiven, readMeasured } from "../measured.ts";
 import type { SpurGear } from "../spur-gear.ts";
@@ -59,6 +60,7 @@ const leaveBounds = { what: "an amount to leave on the flank", least: 0, most: 1
  * ```
  */
 export function slittingSaw(gear: SpurGear, options: SawOptions = {}): SawCut {
+  checkIsGear(gear);
   return sawCut(gear, options, 0);
 }
 

@@ -1,6 +1,7 @@
 import { refuse } from "../../number/errors.ts";
 import { faultList } from "../../number/fault-list.ts";
 import { lengthSentence, said } from "../../number/length-sentence.ts";
+import { checkIsGear } from "../check-is-gear.ts";
 import { readIfGiven, readMeasured } from "../measured.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { chordOf } from "../tooth-thickness.ts";
@@ -61,6 +62,7 @@ export interface ThicknessCheck {
  * ```
  */
 export function thicknessCheck(gear: SpurGear, options: BacklashOptions): ThicknessCheck {
+  checkIsGear(gear);
   const faults = faultList();
   const spec = faults.object(options, "", ["backlash", "mateThinning"]) ?? {};
   const bounds = { least: 0, most: 1000, unit: "length" } as const;

@@ -1,5 +1,6 @@
 import { keysOf } from "../../number/check-options.ts";
 import { faultList } from "../../number/fault-list.ts";
+import { checkIsGear } from "../check-is-gear.ts";
 import { type FormCutters, formCutters } from "../form-cutter.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { type DamageOptions, type RecutPlan, recutPlan } from "./damaged-teeth.ts";
@@ -73,6 +74,7 @@ const keys = keysOf<RepairOptions>(repairKeys);
  * ```
  */
 export function toothRepair(gear: SpurGear, options: RepairOptions): ToothRepair {
+  checkIsGear(gear);
   const { damaged, startSpace, ...checked } = checkRepair(options);
   return repairOf(gear, recutPlan(gear.teeth, { damaged, startSpace }), checked);
 }

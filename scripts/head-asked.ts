@@ -1,3 +1,4 @@
+import { fstatSync } from "node:fs";
 import { fileError } from "../booklet/file-error.ts";
 import { headFromText, largestFile, loadHead } from "../booklet/head-file.ts";
 import type { Head } from "../src/index.ts";
@@ -17,6 +18,8 @@ async function input(): Promise<string> {
   const pieces: Buffer[] = [];
   let size = 0;
   try {
+    // It would come in as nothing at all.
+    if (fstatSync(process.stdin.fd).isDirectory()) throw Object.assign(new Error(), { code: "EISDIR" });
     for await (const piece of process.stdin) {
       pieces.push(piece as Buffer);
       size += (piece as Buffer).length;

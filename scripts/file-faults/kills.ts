@@ -1,0 +1,71 @@
+import { spawn } from "node:child_process";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { chanceFrom } from "../worst/random.ts";
+import { command, newFolder, shell } from "./folder.ts";
+
+/** What became of the runs that were ended by force. */
+export interface Kills {
+  readonly kills: number;
+  /** Runs that had ended by themselves before. */
+  readonly tooLate: number;
+  /** Files of the old edition, whole; of the new, whole; and places that were and stayed empty. */
+  readonly old: number;
+  readonly made: number;
+  readonly empty: number;
+  /** Under a name of its own, beside the file: what was being written. */
+  readonly beside: number;
+  /** Files that were lost, or there by half. */
+  readonly faults: readonly string[];
+}
+
+const words = (teeth: string) => ["booklet", "--job", "97", "--teeth", teeth, "--out", "sheet.pdf"];
+
+/** The sheet that a run left, and how long that took. */
+function whole(teeth: string): { readonly bytes: Buffer; readonly milliseconds: number } {
+  const { path, remove } = newFolder();
+  const start = performance.now();
+  shell(`$T ${words(teeth).join(" ")}`, path);
+  const milliseconds = performance.now() - start;
+  const bytes = readFileSync(join(path, "sheet.pdf"));
+  remove();
+  return { bytes, milliseconds };
+}
+
+/** Ends so many runs by force, each at another moment, half of them over an older file of the same job. */
+export async function killAll(count: number, seed: number): Promise<Kills> {
+  const chance = chanceFrom(seed);
+  const [old, made] = [whole("1-40"), whole("1-97")];
+  const tally = { kills: 0, tooLate: 0, old: 0, made: 0, empty: 0, beside: 0 };
+  const faults: string[] = [];
+  while (tally.kills < count) {
+    const { path, remove } = newFolder();
+    const isOver = chance.happens(0.5);
+    if (isOver) shell(`$T ${words("1-40").join(" ")}`, path);
+    // Most of them near the end, where the file is written.
+    const share = chance.happens(0.3) ? chance.below(100) / 100 : 0.8 + chance.below(40) / 100;
+    if (await killed(path, share * made.milliseconds)) tally.kills += 1;
+    else tally.tooLate += 1;
+    const names = readdirSync(path);
+    tally.beside += names.filter((name) => /^\.turns-and-holes-[0-9a-f]+\.tmp$/.test(name)).length;
+    const found = names.includes("sheet.pdf") ? readFileSync(join(path, "sheet.pdf")) : null;
+    if (found === null && !isOver) tally.empty += 1;
+    else if (found?.equals(made.bytes)) tally.made += 1;
+    else if (isOver && found?.equals(old.bytes)) tally.old += 1;
+    else faults.push(found === null ? "the old file is lost" : `a file of ${found.length} bytes is neither the old nor the new`);
+    remove();
+  }
+  return { ...tally, faults };
+}
+
+/** Whether the run was still going when it was ended. */
+function killed(cwd: string, after: number): Promise<boolean> {
+  return new Promise((done) => {
+    const child = spawn(process.execPath, [command, ...words("1-97")], { cwd, stdio: "ignore" });
+    const timer = setTimeout(() => child.kill("SIGKILL"), after);
+    child.once("exit", (_, signal) => {
+      clearTimeout(timer);
+      done(signal === "SIGKILL");
+    });
+  });
+}

@@ -1,3 +1,4 @@
+import { ifInstalled } from "../installed.ts";
 import type { Measure } from "../layout/measure.ts";
 import { type Canvas, canvasOn } from "./canvas.ts";
 import { type Outlines, outlinesWith } from "./outlines.ts";
@@ -32,8 +33,10 @@ interface Untyped {
 
 /** What every book is printed with. */
 async function loaded() {
-  const { default: PDFDocument } = await import("pdfkit");
-  const paths = typeFiles();
+  const { PDFDocument, paths } = await ifInstalled(async () => ({
+    PDFDocument: (await import("pdfkit")).default,
+    paths: typeFiles(),
+  }));
   const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular });
   return { PDFDocument, paths, words: wordsOf(scratch, paths), outlines: outlinesWith(scratch, paths) };
 }
@@ -41,7 +44,11 @@ async function loaded() {
 /** pdfkit and the type, read once a process: what was found out of the one font serves every book. */
 let kept: ReturnType<typeof loaded> | undefined;
 
-/** Loads pdfkit and opens the type, which takes a tenth of a second the first time. */
+/**
+ * Loads pdfkit and opens the type, which takes a tenth of a second the first time.
+ *
+ * @throws {@link InputError} that says what to install, where printing was left out.
+ */
 export async function openPrintShop(): Promise<PrintShop> {
   kept ??= loaded();
   const { PDFDocument, paths, words: everyWord, outlines } = await kept;

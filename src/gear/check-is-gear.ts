@@ -29,6 +29,9 @@ export function checkIsTooth(gear: unknown): asserts gear is CutTooth {
 /** As {@link checkIsInvolute}, of a whole gear. */
 export function checkIsGear(gear: unknown): asserts gear is SpurGear {
   checkMeasures(gear, ofGear);
+  // It passed as an object.
+  if (!Array.isArray((gear as SpurGear).warnings))
+    refuse("unreadable", "gear", "its warnings are missing or no list; spurGear makes a gear of its teeth and pitch");
 }
 
 function checkMeasures(gear: unknown, names: readonly string[]): void {

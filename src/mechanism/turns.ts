@@ -5,6 +5,12 @@ import type { SettingGears } from "../setting/setting.ts";
 
 /** Plate turns for one turn of the spindle by a train, + with the crank. */
 export function plateRatio({ drivers, driven, direction }: Pick<SettingGears, "drivers" | "driven" | "direction">): Fraction {
+  if (!Array.isArray(drivers) || !Array.isArray(driven))
+    refuse(
+      "unreadable",
+      "setting.gears",
+      `${quoted(Array.isArray(drivers) ? driven : drivers)} is not a list of gears; give drivers and driven, such as [56] and [24]`,
+    );
   if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
     refuse(
       "cannot-be-made",
@@ -16,7 +22,7 @@ export function plateRatio({ drivers, driven, direction }: Pick<SettingGears, "d
     refuse(
       "unreadable",
       "setting.gears",
-      `${drivers.join(" and ")} to ${driven.join(" and ")} are not the teeth of gears; give whole numbers above 0`,
+      `${drivers.map(quoted).join(" and ")} to ${driven.map(quoted).join(" and ")} are not the teeth of gears; give whole numbers above 0`,
     );
   }
   const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));

@@ -57,6 +57,8 @@ export function saidIn(unit: LengthUnit, { words, lengths }: LengthSentence): st
 const leastFigures = 3;
 /** As many as a length on the command line may have. */
 const mostPlaces = 6;
+/** Finer than any length that can be measured; no number is written with many more. */
+const finestPlaces = 20;
 const usualPlaces = { mm: 3, in: 4 } as const;
 
 const roundings: Readonly<Record<SaidLength["as"], (size: number, places: number) => number>> = {
@@ -70,5 +72,6 @@ function lengthIn(unit: LengthUnit, length: SaidLength | undefined): string {
   if (length === undefined) return "";
   const size = unit === "mm" ? length.mm : length.mm / mmPerInch;
   const figures = size === 0 ? 0 : leastFigures - 1 - Math.floor(Math.log10(Math.abs(size)));
-  return `${roundings[length.as](size, Math.max(usualPlaces[unit], figures))} ${unit}`;
+  const places = Math.min(finestPlaces, Math.max(usualPlaces[unit], figures));
+  return `${roundings[length.as](size, places)} ${unit}`;
 }

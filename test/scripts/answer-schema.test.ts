@@ -1,0 +1,84 @@
+import { readFileSync } from "node:fs";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { schemaOf } from "../../scripts/answer-schema/schema.ts";
+import { type Outlet, run } from "../../scripts/run.ts";
+import { readyHeads } from "../../src/index.ts";
+
+const schema = JSON.parse(readFileSync("booklet/answer.schema.json", "utf8"));
+const ajv = new Ajv2020({ strict: false, allErrors: false });
+ajv.addSchema(schema, "answer");
+
+/** What the command prints with `--json`. */
+async function printed(words: readonly string[]): Promise<unknown> {
+  let text = "";
+  const outlet: Outlet = {
+    isTerminal: false,
+    write: async (what) => {
+      text += String(what);
+    },
+    complain: () => {},
+  };
+  await run([...words, "--json"], outlet);
+  return JSON.parse(text);
+}
+
+async function expectIs(name: string, words: readonly string[]): Promise<void> {
+  const is = ajv.compile({ $ref: `answer#/$defs/${name}` });
+  const data = await printed(words);
+  expect(is(data) || is.errors, words.join(" ")).toBe(true);
+}
+
+describe("what is printed with --json is by its schema", () => {
+  it("the schema is what the types say", () => {
+    expect(schemaOf("scripts/answer-schema/printed.ts")).toEqual(schema);
+  });
+
+  it.each([
+    ["Refused", ["abc"]],
+    ["Refused", ["12", "--head", "/"]],
+    ["LookedUp", ["127", "--all", "--near"]],
+    ["LookedUp", ["2°54'"]],
+    ["LookedUp", ["86", "--teeth", "3,4"]],
+    ["LookedUp", ["97", "--after", "90", "--head", "ratio-90-dial"]],
+    ["LookedUp", ["86", "--ring", "46.5"]],
+    ["LookedUp", ["12", "--coordinates", "--radius", "40"]],
+    ["Tabled", ["table", "2-60", "--head", "ratio-40-plates-15-49-ungeared"]],
+    ["Spaced", ["spacing", "58,62,60"]],
+    ["Gives", ["gives", "0 + 22/33"]],
+    ["Gives", ["gives", "0 + 5/15", "--gears", "56/24", "--plate", "with"]],
+    ["ByEye", ["2.9° ± 0.05°"]],
+    ["Heads", ["heads"]],
+  ])("%s: %j", expectIs);
+
+  it("whatever is asked of whichever head", async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(...readyHeads),
+        fc.oneof(fc.integer({ min: 2, max: 500 }), fc.integer({ min: 2, max: 10_000_000 })),
+        fc.constantFrom<readonly string[]>([], ["--near", "--all"], ["--teeth", "1,2"], ["--after", "1", "--by", "ring"]),
+        async (head, count, more) => {
+          const words = [String(count), "--head", head.id, ...more];
+          const data = await printed(words);
+          // A way that the head has not is refused.
+          await expectIs(typeof data === "object" && data !== null && "error" in data ? "Refused" : "LookedUp", words);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it("and nothing else is", () => {
+    const is = ajv.compile({ $ref: "answer#" });
+    for (const wrong of [
+      {},
+      [],
+      null,
+      { exact: true },
+      { heads: [{ id: 1 }] },
+      { error: { status: 9, message: "", faults: [] } },
+    ])
+      expect(is(wrong)).toBe(false);
+  });
+});

@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, watch } from "node:fs";
 import { join } from "node:path";
 import { chanceFrom } from "../worst/random.ts";
 import { command, newFolder, shell } from "./folder.ts";
@@ -38,14 +38,20 @@ export async function killAll(count: number, seed: number): Promise<Kills> {
   const [old, made] = [whole("1-40"), whole("1-97")];
   const tally = { kills: 0, tooLate: 0, old: 0, made: 0, empty: 0, beside: 0 };
   const faults: string[] = [];
+  let shortest = made.milliseconds;
   while (tally.kills < count) {
     const { path, remove } = newFolder();
     const isOver = chance.happens(0.5);
     if (isOver) shell(`$T ${words("1-40").join(" ")}`, path);
-    // Most of them near the end, where the file is written.
-    const share = chance.happens(0.3) ? chance.below(100) / 100 : 0.8 + chance.below(40) / 100;
-    if (await killed(path, share * made.milliseconds)) tally.kills += 1;
-    else tally.tooLate += 1;
+    // Most of them just as something is written, the others at any moment.
+    const isAtWriting = chance.happens(0.7);
+    const after = isAtWriting ? chance.below(4) : (chance.below(100) / 100) * shortest;
+    const { isKilled, milliseconds } = await ended(path, after, isAtWriting);
+    if (isKilled) tally.kills += 1;
+    else {
+      tally.tooLate += 1;
+      shortest = Math.min(shortest, milliseconds);
+    }
     const names = readdirSync(path);
     tally.beside += names.filter((name) => /^\.turns-and-holes-[0-9a-f]+\.tmp$/.test(name)).length;
     const found = names.includes("sheet.pdf") ? readFileSync(join(path, "sheet.pdf")) : null;
@@ -58,14 +64,25 @@ export async function killAll(count: number, seed: number): Promise<Kills> {
   return { ...tally, faults };
 }
 
-/** Whether the run was still going when it was ended. */
-function killed(cwd: string, after: number): Promise<boolean> {
+/** Ends a run by force so long after its start, or after the first change in its folder; whether it was still going, and how long it went. */
+function ended(
+  cwd: string,
+  after: number,
+  isAtWriting: boolean,
+): Promise<{ readonly isKilled: boolean; readonly milliseconds: number }> {
   return new Promise((done) => {
+    const start = performance.now();
     const child = spawn(process.execPath, [command, ...words("1-97")], { cwd, stdio: "ignore" });
-    const timer = setTimeout(() => child.kill("SIGKILL"), after);
+    let timer: NodeJS.Timeout | undefined;
+    const endLater = () => {
+      timer ??= setTimeout(() => child.kill("SIGKILL"), after);
+    };
+    const watcher = isAtWriting ? watch(cwd, endLater) : null;
+    if (!isAtWriting) endLater();
     child.once("exit", (_, signal) => {
       clearTimeout(timer);
-      done(signal === "SIGKILL");
+      watcher?.close();
+      done({ isKilled: signal === "SIGKILL", milliseconds: performance.now() - start });
     });
   });
 }

@@ -97,7 +97,7 @@ const withOneKeyMore = (key: object): Readonly<Record<string, () => unknown>> =>
   indexAngle: () => indexAngle(head, revolutions(1, 7), key),
   indexTable: () => indexTable(head, { from: 2, to: 3, ...key }),
   indexRows: () => indexRows(head, { from: 2, to: 3, ...key }),
-  exactSettings: () => [...exactSettings(head, { divisions: 12 }, key)],
+  exactSettings: () => exactSettings(head, { divisions: 12 }, key).next(),
   nearSettings: () => nearSettings(head, { divisions: 97 }, key),
   planJob: () => planJob(head, { divisions: 12 }, key),
   dialReadings: () => dialReadings(head, 12, key),
@@ -203,7 +203,7 @@ describe("a description given as a head is refused", () => {
     indexAngle: (given) => indexAngle(given, revolutions(1, 7)),
     indexTable: (given) => indexTable(given, { from: 2, to: 3 }),
     indexRows: (given) => indexRows(given, { from: 2, to: 3 }),
-    exactSettings: (given) => [...exactSettings(given, { divisions: 12 })],
+    exactSettings: (given) => exactSettings(given, { divisions: 12 }).next(),
     nearSettings: (given) => nearSettings(given, { divisions: 12 }),
     planJob: (given) => planJob(given, { divisions: 12 }),
     prepare: (given) => prepare(given),
@@ -237,7 +237,7 @@ describe("a target that is not one count or one angle is refused", () => {
 
   it.each(targets)("%s", (_, target, code) => {
     for (const act of [
-      () => [...exactSettings(head, anything(target))],
+      () => exactSettings(head, anything(target)).next(),
       () => nearSettings(head, anything(target)),
       () => planJob(head, anything(target)),
     ]) {

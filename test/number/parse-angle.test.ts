@@ -53,6 +53,17 @@ describe("parseAngle", () => {
   });
 
   it.each([
+    ["7 1/2°", "1/48"],
+    ["1/2°", "1/720"],
+    ["2 3/4 deg", "11/1440"],
+    ["7 1/2'", "1/2880"],
+    ["1/4 turn", "1/4"],
+    ["2 1/3 gon", "7/1200"],
+  ])("reads a common fraction of a unit: %s is %s rev", (text, angle) => {
+    expect(parseAngle(text)).toBe(angle);
+  });
+
+  it.each([
     ["0:0:1", "1/1296000"],
     ["2°54'01\"", "10441/1296000"],
     ["1:59:59.99", "719999/129600000"],

@@ -33,12 +33,18 @@ const lessWork: Readonly<Record<Kind, readonly Kind[]>> = {
 /** Teeth of room beside a gear, as the library states it. */
 const room = 15;
 
-/** Everything that a head can do for a count, no nearer than it should be listed. */
-export function nearestByTrial(head: Head, divisions: number, teethTo: number): readonly Nearest[] {
+/** Everything that a head can do, count by count, no nearer than it should be listed. */
+export function nearestByTrial(head: Head): (divisions: number, teethTo: number) => readonly Nearest[] {
+  const ratios = plateRatios(head);
+  return (divisions, teethTo) => nearestOf(head, ratios, divisions, teethTo);
+}
+
+type Ratios = Readonly<Record<Kind, readonly Part[]>>;
+
+function nearestOf(head: Head, ratios: Ratios, divisions: number, teethTo: number): readonly Nearest[] {
   if (head.directPlates.some(({ holes }) => holes % divisions === 0)) return [];
   const listed: Nearest[] = [];
   const least = new Map<Kind, Part>();
-  const ratios = plateRatios(head);
   for (let teeth = 1; teeth <= Math.max(1, Math.min(teethTo, divisions - 1)); teeth += 1) {
     if (greatestDivisor(teeth, divisions) > 1) continue;
     for (const kind of ["simple", "one-pair", "two-pair", "compound", "may-foul"] as const) {
@@ -93,7 +99,7 @@ function* compounds(head: Head, divisions: number, teeth: number): Generator<Par
   }
 }
 
-function plateRatios(head: Head): Readonly<Record<Kind, readonly Part[]>> {
+function plateRatios(head: Head): Ratios {
   const sorted = {
     "one-pair": new Map<number, Part>(),
     "two-pair": new Map<number, Part>(),

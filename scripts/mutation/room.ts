@@ -1,4 +1,5 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
@@ -23,34 +24,53 @@ const compilerOptions: ts.CompilerOptions = {
  * @returns All mutants, in the order of their files.
  */
 export function layOutRoom(project: string, room: string, below: string): readonly Mutant[] {
-  rmSync(room, { recursive: true, force: true });
-  const mutants: Mutant[] = [];
-  const write = (file: string, text: string) => {
-    const { outputText } = ts.transpileModule(text, { compilerOptions, fileName: file });
-    const to = join(room, file.replace(/\.ts$/, ".js"));
-    mkdirSync(dirname(to), { recursive: true });
-    const up = "../".repeat(file.split("/").length - 1);
-    writeFileSync(to, outputText.replaceAll('"vitest"', `"${up}vitest.js"`));
-  };
-  for (const file of sourcesIn(project, "src")) {
-    const { text, mutants: found } = mutated(file, readFileSync(join(project, file), "utf8"), mutants.length + 1);
-    mutants.push(...found);
-    write(file, text);
-  }
   const read = (file: string) => readFileSync(join(project, file), "utf8");
-  const tests = sourcesIn(project, "test").filter(
-    (file) => !notTried.test(file) && !cannotRun.has(file) && !/\bvi\./.test(read(file)),
-  );
-  for (const file of tests) write(file, read(file));
-  cpSync(join(project, "test/golden"), join(room, "test/golden"), { recursive: true });
-  symlinkSync(join(project, "node_modules"), join(room, "node_modules"));
-  write("vitest.ts", readFileSync(fileURLToPath(new URL("shim.js", import.meta.url)), "utf8"));
-  writeFileSync(join(room, "package.json"), '{ "type": "module" }\n');
+  const sources = sourcesIn(project, "src").map((file) => ({ file, text: read(file) }));
+  const tests = sourcesIn(project, "test")
+    .map((file) => ({ file, text: read(file) }))
+    .filter(({ file, text }) => !notTried.test(file) && !cannotRun.has(file) && !/\bvi\./.test(text));
+  const mutants: Mutant[] = [];
+  const changed = sources.map(({ file, text }) => {
+    const { text: rendered, mutants: found } = mutated(file, text, mutants.length + 1);
+    mutants.push(...found);
+    return { file, text: rendered };
+  });
+  const mark = markOf([...changed, ...tests]);
+  if (!existsSync(join(room, mark))) {
+    rmSync(room, { recursive: true, force: true });
+    for (const { file, text } of [...changed, ...tests]) write(room, file, text);
+    write(room, "vitest.ts", readFileSync(fileURLToPath(new URL("shim.js", import.meta.url)), "utf8"));
+    cpSync(join(project, "test/golden"), join(room, "test/golden"), { recursive: true });
+    symlinkSync(join(project, "node_modules"), join(room, "node_modules"));
+    writeFileSync(join(room, "package.json"), '{ "type": "module" }\n');
+    writeFileSync(join(room, mark), "");
+  }
   const told = tests
+    .map(({ file }) => file)
     .filter((file) => file.endsWith(".test.ts") && below.split(",").some((each) => file.startsWith(each)))
     .map((file) => file.replace(/\.ts$/, ".js"));
   writeFileSync(join(room, "tests.json"), JSON.stringify(told));
   return mutants;
+}
+
+interface Source {
+  readonly file: string;
+  readonly text: string;
+}
+
+/** The same as long as nothing has changed: what was laid out then is still good. */
+function markOf(sources: readonly Source[]): string {
+  const hash = createHash("sha256");
+  for (const { file, text } of sources) hash.update(`${file}\n${text}\n`);
+  return `laid-out-${hash.digest("hex").slice(0, 16)}`;
+}
+
+function write(room: string, file: string, text: string): void {
+  const { outputText } = ts.transpileModule(text, { compilerOptions, fileName: file });
+  const to = join(room, file.replace(/\.ts$/, ".js"));
+  mkdirSync(dirname(to), { recursive: true });
+  const up = "../".repeat(file.split("/").length - 1);
+  writeFileSync(to, outputText.replaceAll('"vitest"', `"${up}vitest.js"`));
 }
 
 function sourcesIn(project: string, folder: string): string[] {

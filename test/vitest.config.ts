@@ -19,7 +19,7 @@ export default defineConfig({
         "scripts/{bench,worst,mutation}{,/**,.ts}",
       ],
       reporter: [
-        [fileURLToPath(new URL("support/decisions.cjs", import.meta.url)), { least: { src: 98, booklet: 90, scripts: 90 } }],
+        [fileURLToPath(new URL("support/decisions.cjs", import.meta.url)), { least: { src: 97, booklet: 90, scripts: 90 } }],
       ],
       thresholds: {
         "src/**": { lines: 100 },

@@ -32,6 +32,12 @@ describe("the gears forgotten", () => {
     expect(gearsForgotten(best(127))).toMatchObject({ divisions: 120, exact: true });
   });
 
+  it("are not looked for in a setting that is none: a part misspelt would be left out of it", () => {
+    expect(refusalLines(() => gearsForgotten(wrong({ ...best(86), gear: {} })))).toEqual([
+      expect.stringMatching(/^move: there is no key "gear"; the keys are /),
+    ]);
+  });
+
   it("says nothing of a setting without gears", () => {
     expect(gearsForgotten(best(86))).toBeNull();
   });

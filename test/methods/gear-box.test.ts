@@ -71,3 +71,16 @@ describe("gearBox", () => {
     );
   });
 });
+
+it("asked so often that it forgets, a box finds the same again", () => {
+  const gears = Array.from({ length: 24 }, (_, index) => 17 + index);
+  const box = gearBox(gears);
+  const first = box.trains(2, 9, 7);
+  expect(box.trains(2, 9, 7)).toBe(first);
+  for (let numerator = 1; numerator <= 400; numerator += 1)
+    for (let denominator = 1; denominator <= 400; denominator += 1) box.trains(2, numerator, denominator);
+  const again = box.trains(2, 9, 7);
+  expect(again).not.toBe(first);
+  expect(again).toEqual(first);
+  expect(again).toEqual(gearBox(gears).trains(2, 9, 7));
+});

@@ -53,6 +53,15 @@ describe("parseAngle", () => {
   });
 
   it.each([
+    ["1,000°", "1000", "1.000"],
+    ["12,500 gon", "12500", "12.500"],
+  ])("asks what the comma of %s parts", (text, thousands, decimals) => {
+    expect(refusalLines(() => parseAngle(text))).toEqual([
+      `angle: the comma of "${text}" may part thousands or decimals; write ${thousands} or ${decimals} with the unit`,
+    ]);
+  });
+
+  it.each([
     ["7 1/2°", "1/48"],
     ["1/2°", "1/720"],
     ["2 3/4 deg", "11/1440"],

@@ -40,7 +40,7 @@ export interface FillingPage {
   roomOnFresh(): number;
   /** Whether nothing is on it yet. */
   fresh(): boolean;
-  /** Whether hardly anything is on it. */
+  /** Whether too little is on it to be left so. */
   sparse(): boolean;
   /** Puts a strip here and moves on below it. */
   put(slug: Slug): void;
@@ -54,8 +54,8 @@ export interface FillingPage {
   close(galley?: Galley): void;
 }
 
-/** A page filled less than this is better not left. */
-const sparse = 0.3;
+/** A page filled less than this is better not left: two fifths of it would stay white. */
+const sparse = 0.6;
 
 /** Starts filling pages. */
 export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch }: Ground): FillingPage {
@@ -69,10 +69,10 @@ export function emptyPage(part: Part, { first, frameFor, anchors, onEach, sketch
   const draw = (marks: Mark[], slug: Slug, left: number, top: number) => {
     if (!sketch) marks.push(...slug.marks(left, top));
   };
-  const note = ({ anchor, headword }: Slug, at: number) => {
-    if (anchor !== undefined) {
-      anchors.set(anchor, number);
-      sheet.marks.push({ kind: "anchor", name: anchor, y: at });
+  const note = ({ anchor, also = [], headword }: Slug, at: number) => {
+    for (const name of anchor === undefined ? also : [anchor, ...also]) {
+      anchors.set(name, number);
+      sheet.marks.push({ kind: "anchor", name, y: at });
     }
     if (headword !== undefined) sheet.headwords.push(headword);
   };

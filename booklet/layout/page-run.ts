@@ -55,7 +55,7 @@ const fewestBegun = 8;
 
 /**
  * Runs strips through columns side by side; on the last page the columns come out even. What
- * would fit the next page whole is not parted, unless this page would be left all but empty.
+ * would fit the next page whole is not parted, unless too much of this page would be left white.
  */
 function* runFolded(galley: Galley, { columns, pitch }: NonNullable<Galley["fold"]>, page: FillingPage): Generator<Sheet> {
   const head = heightOf(galley.head);

@@ -1,11 +1,12 @@
 import { type Way, wayOf } from "../../src/index.ts";
 import { arcUpTo } from "../../src/words/index.ts";
+import type { Block } from "./blocks.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { sectionWords } from "./sections.ts";
 import type { SeriesBlock } from "./series-block.ts";
 import { countColumns, nothing } from "./setting-cells.ts";
-import type { Row } from "./table-block.ts";
+import type { Column, Row, TableBlock } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
 /** Fewer than this make a page or two in full. */
@@ -18,22 +19,40 @@ export function mostImpossible(desk: Desk): boolean {
 }
 
 /** What the columns of the grid mean. */
-export function gridExplained(byMoves: boolean): string {
+export function gridExplained(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): string {
+  const byMoves = counts.some(({ answer: { near } }) => near[0]?.moves === "equal");
   const best = byMoves
     ? "the best way there is, be it a move made over and over, whose error grows, or each position by itself by the nearest hole or mark"
     : "the best way there is, each position by itself from one zero";
-  return `Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by ${best}. The job sheet of a count prints every position with its error.`;
+  return `Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by ${best}. The job sheet of a count prints every position with its error.${counts.some((count) => isBare(count, onRing)) ? nothingNear : ""}`;
 }
 
-/** Counts that are not possible close together: what is near each of them that is, and the best of what nearly does it. */
-export function impossibleGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): SeriesBlock {
+const nothingNear =
+  " Under the rest stand the counts of which every way would leave some position nearer to the next place than to its own.";
+
+/** Counts that are not possible close together; under those that something comes near, from first to last, those that nothing does. */
+export function impossibleGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly Block[] {
+  const near = counts.filter((count) => !isBare(count, onRing));
+  const bare = counts.filter((count) => isBare(count, onRing));
+  return [...(near.length === 0 ? [] : [nearGrid(near, onRing)]), ...(bare.length === 0 ? [] : [bareTable(bare)])];
+}
+
+/** Whether nothing is to be said of a count but what is near it that can be done. */
+function isBare({ divisions, answer: { near } }: CountNotPossible, onRing: ReadonlySet<number>): boolean {
+  return near.length === 0 && !onRing.has(divisions);
+}
+
+const nearestColumn: Column = { head: "nearest\ndone", align: "right", size: "fine" };
+
+/** What is near each count that is possible, and the best of what nearly does it. */
+function nearGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): SeriesBlock {
   return {
     kind: "series",
     summary: "Counts that cannot be done",
     toKnow: "",
     columns: [
       ...countColumns,
-      { head: "nearest\ndone", align: "right", size: "fine" },
+      nearestColumn,
       { head: "off by", align: "right", size: "fine" },
       { head: "by", align: "right", size: "fine" },
     ],
@@ -53,9 +72,58 @@ function gridRow({ divisions, answer: { near, nearestCounts } }: CountNotPossibl
     cells: [
       { text: String(divisions) },
       { text: sectionWords.impossible.mark, reversed: true },
-      { text: nearestCounts.length === 0 ? nothing : nearestCounts.join(", ") },
+      { text: nearestDone(nearestCounts) },
       { text: size ?? nothing },
       { text: by ?? nothing },
+    ],
+  };
+}
+
+function nearestDone(counts: readonly number[]): string {
+  return counts.length === 0 ? nothing : counts.join(", ");
+}
+
+/** Counts that nothing comes near: those on end of which the same is to be said stand in one row. */
+function bareTable(counts: readonly CountNotPossible[]): TableBlock {
+  return {
+    kind: "table",
+    headwords: true,
+    folds: true,
+    title: { text: "Counts that nothing comes near", anchor: "nothingnear" },
+    summary: "Counts that nothing comes near",
+    columns: [...countColumns, nearestColumn],
+    rows: alikeOnEnd(counts).map(bareRow),
+  };
+}
+
+/** Counts one after the other of which the same is to be said. */
+type Run = readonly [CountNotPossible, ...CountNotPossible[]];
+
+function alikeOnEnd(counts: readonly CountNotPossible[]): readonly Run[] {
+  const runs: [CountNotPossible, ...CountNotPossible[]][] = [];
+  for (const count of counts) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run !== undefined && last !== undefined && goesOn(last, count)) run.push(count);
+    else runs.push([count]);
+  }
+  return runs;
+}
+
+function goesOn(last: CountNotPossible, next: CountNotPossible): boolean {
+  const [before, here] = [last, next].map(({ answer }) => nearestDone(answer.nearestCounts));
+  return next.divisions === last.divisions + 1 && before === here;
+}
+
+function bareRow([{ divisions, answer }, ...others]: Run): Row {
+  const last = others.at(-1);
+  return {
+    anchor: anchorOf("impossible", divisions),
+    also: others.map((other) => anchorOf("impossible", other.divisions)),
+    cells: [
+      { text: last === undefined ? String(divisions) : `${divisions}–${last.divisions}` },
+      { text: sectionWords.impossible.mark, reversed: true },
+      { text: nearestDone(answer.nearestCounts) },
     ],
   };
 }

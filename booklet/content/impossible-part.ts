@@ -28,9 +28,9 @@ export function impossiblePart(desk: Desk): Part | null {
     warning: warningOf(ways, onRing),
     alone: `${keyTo(["impossible"])}${nearMoveWords(desk.head, ways)}`,
     blocks: [
-      { kind: "paragraph", text: inGrid ? gridExplained(ways.some(({ isMove }) => isMove)) : routes(desk.head, ways) },
+      { kind: "paragraph", text: inGrid ? gridExplained(counts, onRing) : routes(desk.head, ways) },
       ...leftUntried(counts),
-      inGrid ? impossibleGrid(counts, onRing) : fullTable(counts, ways, told),
+      ...(inGrid ? impossibleGrid(counts, onRing) : [fullTable(counts, ways, told)]),
     ],
   };
 }

@@ -46,6 +46,8 @@ export interface Row {
   readonly notes?: readonly string[];
   /** The row can be linked to by this name: lower-case letters, then digits. */
   readonly anchor?: string;
+  /** The further names of a row that stands for several. */
+  readonly also?: readonly string[];
   /**
    * Whether it is one with the row before it where that joins too and both say the same but for
    * their first cell: `96` and `97` on the same page become `96–97`.

@@ -19,6 +19,8 @@ export interface Slug {
   readonly smaller?: readonly Slug[];
   /** The name that leads here. */
   readonly anchor?: string;
+  /** Further names that lead here. */
+  readonly also?: readonly string[];
 }
 
 /** Strips that belong together, with a head that is repeated where they run on to a new page. */

@@ -22,6 +22,7 @@ export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fit
     ...(index % rowsInBlock === 0 ? { between: blockRule(fitted.width) } : {}),
     ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
     ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
+    ...(row.also === undefined ? {} : { also: row.also }),
     // Broken again when it is drawn: a book has thousands of rows, and their lines need not be kept.
     marks: (left, top) => rowMarks(row, index, left, top, fitted, paper, measure),
   };

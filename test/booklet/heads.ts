@@ -18,6 +18,13 @@ export const secondHand: Head = defineHead({
   gears: [24, 28, 32, 40, 48, 56, 72],
 });
 
+/** Most counts of the book have more divisions than its crank reaches holes: nothing comes near them. */
+export const fiveToOne: Head = defineHead({
+  id: "ratio-5",
+  wormRatio: 5,
+  plates: usual.plates.slice(0, 1).map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
+});
+
 /** A worm ratio that is no whole number, so that some counts need two teeth a move. */
 export const halfTurn: Head = defineHead({
   id: "ratio-81-over-2",

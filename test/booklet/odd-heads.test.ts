@@ -2,13 +2,12 @@ import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
 import { largePaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
+import { fiveToOne } from "./heads.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
 const [usual] = readyHeads as readonly [Head];
 const plates = usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] }));
-const [firstPlate] = plates;
 
-const fiveToOne = defineHead({ id: "ratio-5", wormRatio: 5, plates: firstPlate ? [firstPlate] : [] });
 const fine = defineHead({ id: "ratio-4000", wormRatio: 4000, plates, ring: { marksPerTurn: 360 } });
 /** A table that is set by its ring alone. */
 const ringAlone = defineHead({

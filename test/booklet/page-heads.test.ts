@@ -5,6 +5,7 @@ import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
+import { fiveToOne } from "./heads.ts";
 
 const { measure } = await openPrintShop();
 const edition = { version: "1.0.0", digest: "0123456789ab" };
@@ -21,7 +22,7 @@ function countsByPage(anchors: ReadonlyMap<string, number>): ReadonlyMap<number,
 }
 
 describe("the head of a page", () => {
-  it.each(readyHeads.flatMap((head) => (["a4", "a5"] as const).map((paper) => ({ id: head.id, head, paper }))))(
+  it.each([...readyHeads, fiveToOne].flatMap((head) => (["a4", "a5"] as const).map((paper) => ({ id: head.id, head, paper }))))(
     "$id on $paper: names no fewer counts than stand below it",
     ({ head, paper }) => {
       const contents = { from: 2, to: 400, parts: partIds, degreeTables: null };

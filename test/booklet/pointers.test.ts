@@ -2,12 +2,12 @@ import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
-import { secondHand } from "./heads.ts";
+import { fiveToOne, secondHand } from "./heads.ts";
 import { astray, countNamed, hasRow, linksAstray, pointersOn } from "./pointers.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
 import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";
 
-const heads = [...readyHeads, secondHand];
+const heads = [...readyHeads, secondHand, fiveToOne];
 const [usual] = readyHeads as readonly [Head];
 const all = { from: 2, to: 400 };
 

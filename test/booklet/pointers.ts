@@ -16,9 +16,22 @@ type Promised = Pick<Pointer, "page" | "promised">;
 
 const mark = "[SGCDH×]";
 
+const elsewhere = String.raw`: page \d|not in this print`;
+
 /** The row of a count, and no row that points elsewhere. */
 function rowOf(count: string | number, letter: string): RegExp {
-  return new RegExp(String.raw`(?:^|\|)${count}\|${letter}\|(?!.*(?:: page \d|not in this print))`);
+  return new RegExp(String.raw`(?:^|\|)${count}\|${letter}\|(?!.*(?:${elsewhere}))`);
+}
+
+/** The lines of a page, and for a row that tells the same of several counts one of each. */
+function rowByRow(page: readonly string[]): readonly string[] {
+  const several = new RegExp(String.raw`(?:^|\|)(\d+)–(\d+)\|(${mark})(?=\|)(?!.*(?:${elsewhere}))`, "g");
+  const rows = page.flatMap((line) =>
+    [...line.matchAll(several)].flatMap(([, first, last, letter]) =>
+      Array.from({ length: Number(last) - Number(first) + 1 }, (_, step) => `${Number(first) + step}|${letter}|`),
+    ),
+  );
+  return [...page, ...rows];
 }
 
 /** The row of a count among readings, where several stand side by side: turns, dial, ring, error. */
@@ -65,8 +78,9 @@ function promisedBy(line: string, inIndex: boolean): readonly Promised[] {
 
 /** The pointers whose page has not what they promise. */
 export function astray(lines: Lines): readonly string[] {
+  const rows = lines.map(rowByRow);
   return pointersOn(lines).flatMap(({ on, line, page, promised }) => {
-    const isThere = promised !== null && (lines[page - 1] ?? []).some((each) => promised.test(each));
+    const isThere = promised !== null && (rows[page - 1] ?? []).some((each) => promised.test(each));
     return isThere ? [] : [`page ${on}, "${line}": on page ${page} there is no ${promised}`];
   });
 }
@@ -78,7 +92,7 @@ export function countNamed(anchor: string): string | undefined {
 
 /** Whether a page has the row of a count. */
 export function hasRow(page: readonly string[], count: string): boolean {
-  return page.some((line) => rowOf(count, mark).test(line) || readingsOf(count).test(line));
+  return rowByRow(page).some((line) => rowOf(count, mark).test(line) || readingsOf(count).test(line));
 }
 
 /** The links that lead nowhere, or to a page without the row of the count that they name. */

@@ -1,14 +1,5 @@
-import {
-  fromExact,
-  gearsForgotten,
-  type Head,
-  type Proved,
-  type Revolutions,
-  type SettingBy,
-  type SettingGears,
-} from "../../src/index.ts";
-import { toRatio } from "../../src/number/ratio.ts";
-import { foulingWords, mixed } from "../../src/words/index.ts";
+import type { Head, Proved, Revolutions, SettingGears } from "../../src/index.ts";
+import { countWithoutGears, foulingWords, mixed } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
@@ -31,7 +22,7 @@ export function gearedPart(desk: Desk): Part | null {
     mark: sectionWords.geared.running,
     rule: footRule(head, { method: "differential" }),
     warning:
-      "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row.",
+      "Every row here needs its gears on and the plate stop pin OUT. Without the gears the same move gives another count, printed in each row; ≈: no count, and the last space comes out false.",
     alone: `${keyTo(["geared"])} Idlers change only the direction. Before cutting, turn the spindle round once: the plate must make the turns printed.`,
     blocks: [
       {
@@ -99,7 +90,7 @@ function gearedRow(head: Head, { divisions, setting }: CountBy<"differential">, 
       { text: mixed(gears.platePerSpindle) },
       { text: gears.direction },
       ...crank.slice(2),
-      { text: withoutGears(setting) },
+      { text: countWithoutGears(setting) ?? nothing },
       stepCell(divisions),
       { text: sumOfTurns(setting) },
     ],
@@ -118,10 +109,4 @@ export function sumOfTurns({ proof: { pinTurns, plateTurns, crankTurns } }: Pick
   const said = (turns: Revolutions | null) => (turns === null ? "0" : mixed(turns));
   const sign = plateTurns?.startsWith("-") ? "−" : "+";
   return `${said(pinTurns)} ${sign} ${said(plateTurns)} = ${said(crankTurns)}`;
-}
-
-/** What the crank move alone gives, were the gears forgotten: `60`, or `53  1/3` where it closes on no count. */
-function withoutGears(setting: SettingBy<"differential">): string {
-  const alone = gearsForgotten(setting);
-  return alone === null ? nothing : mixed(toRatio(fromExact(alone.spindlePerMove).inverse().mul(setting.teethPerMove)));
 }

@@ -92,6 +92,7 @@ export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from
 export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
 export {
+  countWithoutGears,
   eachMove,
   givesWords,
   marksAmong,

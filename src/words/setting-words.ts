@@ -1,6 +1,7 @@
 import type { Head } from "../head/head.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
 import { formatAngle } from "../number/angle.ts";
+import { fromExact, gcd } from "../number/ratio.ts";
 import type { OfMove, Setting, UnprovedSetting } from "../setting/setting.ts";
 import { type Figure, teethFigures } from "./figures.ts";
 import type { Item } from "./item.ts";
@@ -37,6 +38,29 @@ function forgottenItems(setting: UnprovedSetting): readonly Item[] {
     { term: "Gears forgotten", text: `${moveAlone(setting)} without them: that ${givesWords(alone)}. The part is scrap.` },
     { term: "Never", text: "with the spindle tilted out of line with the gears, nor while they cut a helix" },
   ];
+}
+
+/** As many decimals as a count without gears is told to, and the most where these would make it a whole one. */
+const decimals = 2;
+const mostDecimals = 9;
+
+/**
+ * The count that a move makes where its gears are forgotten: `60`, or `≈ 53.33` where it comes round on
+ * none; null for a setting without gears.
+ */
+export function countWithoutGears(setting: UnprovedSetting): string | null {
+  const alone = gearsForgotten(setting);
+  if (alone === null) return null;
+  const { teethPerMove } = setting;
+  const count = fromExact(alone.spindlePerMove).inverse().mul(teethPerMove);
+  // A move that passes over several of its places misses the others, unless it has no factor in common with them.
+  if (count.d === 1n) return String(Number(count.n) / gcd(Number(count.n), teethPerMove));
+  return `≈ ${unlikeWhole(count.valueOf(), decimals)}`;
+}
+
+function unlikeWhole(value: number, places: number): string {
+  const written = value.toFixed(places);
+  return Number.isInteger(Number(written)) && places < mostDecimals ? unlikeWhole(value, places + 1) : written;
 }
 
 function moveAlone({ turns, spaces, circle }: UnprovedSetting): string {

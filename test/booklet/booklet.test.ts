@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
-import { defineHead, fromExact, type Head, type HeadSpec, indexTable, type Ratio, ratio, readyHeads } from "../../src/index.ts";
+import { defineHead, type Head, type HeadSpec, indexTable, type Ratio, ratio, readyHeads } from "../../src/index.ts";
 import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
@@ -100,21 +100,6 @@ describe("the book, read back from the page", () => {
       const holes = setting.circle ?? 1;
       expect(moves * (setting.turns * holes + setting.spaces)).toBe(turns * holes);
       expect(turns * 9).toBe(ring);
-    }
-  });
-
-  it("says for each geared count what the crank alone would give", () => {
-    const geared = printedRows(usualPages, ratio(40), usual).filter(({ mark }) => mark === "G");
-    for (const { setting, rest } of geared) {
-      const [, whole = "0", n = "0", d = "1"] = /(?:without the gears |^)(\d+)(?:\s+(\d+)\/(\d+))?(?:\||$)/.exec(rest) ?? [];
-      const alone = fromExact(`${Number(whole) * Number(d) + Number(n)}/${d}`);
-      const move = fromExact(`${(setting?.turns ?? 0) * (setting?.circle ?? 1) + (setting?.spaces ?? 0)}/${setting?.circle}`);
-      expect(
-        alone
-          .mul(move)
-          .div(setting?.teethPerMove ?? 1)
-          .toFraction(),
-      ).toBe("40");
     }
   });
 

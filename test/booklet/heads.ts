@@ -25,6 +25,15 @@ export const fiveToOne: Head = defineHead({
   plates: usual.plates.slice(0, 1).map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
 });
 
+/** Hundreds of turns a division: what a move gives without its gears is hardly off the count, and is none. */
+export const manyTurns: Head = defineHead({
+  id: "ratio-4000",
+  wormRatio: 4000,
+  plates: usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
+  rearPin: true,
+  gears: [...usual.gears],
+});
+
 /** A worm ratio that is no whole number, so that some counts need two teeth a move. */
 export const halfTurn: Head = defineHead({
   id: "ratio-81-over-2",

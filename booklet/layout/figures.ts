@@ -62,9 +62,9 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
       return { height, marks: (left, top) => gearMarks(figure, { left, top, width, height }, measure) };
     }
     case "train":
-      return trainsDrawn([figure], width, width * leastTrain * larger, measure);
+      return trainsDrawn([figure], width, width * leastTrain * larger, paper, measure);
     case "trains":
-      return trainsDrawn(figure.trains, width, width * leastTrain * larger, measure);
+      return trainsDrawn(figure.trains, width, width * leastTrain * larger, paper, measure);
     case "head": {
       const side = headSide(width, leastHead * larger);
       return {
@@ -93,13 +93,19 @@ function plateDrawn(figure: PlateFigure, height: number, width: number, paper: P
 const besideTrain = 14;
 
 /** Trains side by side, each in as much of the width. */
-function trainsDrawn(trains: readonly TrainFigure[], whole: number, tallest: number, measure: Measure): Drawn {
+function trainsDrawn(
+  trains: readonly TrainFigure[],
+  whole: number,
+  tallest: number,
+  { note: least }: Paper,
+  measure: Measure,
+): Drawn {
   const width = (whole - besideTrain * (trains.length - 1)) / trains.length;
   return {
-    height: Math.max(...trains.map((train) => trainHeight(train, { width, tallest }, measure))),
+    height: Math.max(...trains.map((train) => trainHeight(train, { width, tallest, least }, measure))),
     marks: (left, top) =>
       trains.flatMap((train, index) =>
-        trainMarks(train, { left: left + index * (width + besideTrain), top, width, tallest }, measure),
+        trainMarks(train, { left: left + index * (width + besideTrain), top, width, tallest, least }, measure),
       ),
   };
 }

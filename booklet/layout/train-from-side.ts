@@ -4,21 +4,29 @@ import { type Measure, setText } from "./measure.ts";
 import { type Point, polygon } from "./shapes.ts";
 import type { Shaft, Wheel } from "./train-shafts.ts";
 
-const style: Style = { weight: "regular", size: 8.5 };
-/** How thick wheels are drawn, and how far apart the planes stand; points. */
-const thick = 12;
+function styleOf(least: number): Style {
+  return { weight: "regular", size: Math.max(8.5, least) };
+}
+
+/** How thick wheels are drawn for what stands in them, and how far apart the planes stand; points. */
+function thickness(least: number): number {
+  return styleOf(least).size + 3.5;
+}
+
 const between = 5;
 const over = 12;
+/** From the middle of what stands in a wheel down to its line, in parts of its size. */
+const drop = 3 / 8.5;
 const planes = [1, 2] as const;
 
 /** What the drawing from the side takes; a train of one pair stands in one plane and needs none. */
-export function sideHeight({ drivers }: TrainFigure): number {
-  return drivers.length > 1 ? over + 2 * thick + between + 4 : 0;
+export function sideHeight({ drivers }: TrainFigure, least: number): number {
+  return drivers.length > 1 ? over + 2 * thickness(least) + between + 4 : 0;
 }
 
 /** What the names of the planes take beside it. */
-export function sideRoom({ drivers }: TrainFigure, measure: Measure): number {
-  return drivers.length > 1 ? measure("plane 2", style) + 8 : 0;
+export function sideRoom({ drivers }: TrainFigure, least: number, measure: Measure): number {
+  return drivers.length > 1 ? measure("plane 2", styleOf(least)) + 8 : 0;
 }
 
 /** Where it stands: each shaft under itself. */
@@ -28,10 +36,13 @@ export interface SidePlace {
   /** Points to a tooth. */
   readonly scale: number;
   readonly left: number;
+  /** The least size of its labels, in points. */
+  readonly least: number;
 }
 
 /** The train from the side: wheels as bars as long as they are wide, in two planes, those that mesh end to end. */
-export function sideMarks(shafts: readonly Shaft[], { at, top, scale, left }: SidePlace, measure: Measure): Mark[] {
+export function sideMarks(shafts: readonly Shaft[], { at, top, scale, left, least }: SidePlace, measure: Measure): Mark[] {
+  const [style, thick] = [styleOf(least), thickness(least)];
   const rowOf = (plane: 1 | 2) => top + over + (plane - 1) * (thick + between);
   const [first] = shafts;
   const from = first === undefined ? left : at(first) - ((first.wheels[0]?.teeth ?? 0) * scale) / 2;
@@ -41,13 +52,16 @@ export function sideMarks(shafts: readonly Shaft[], { at, top, scale, left }: Si
       return { kind: "rule", from: [at(shaft), y1], to: [at(shaft), y2], width: 0.6, grey: 0.4 };
     }),
     ...shafts.flatMap((shaft) =>
-      shaft.wheels.flatMap((wheel) => wheelMarks(wheel, at(shaft), rowOf(wheel.plane), scale, measure)),
+      shaft.wheels.flatMap((wheel) => wheelMarks(wheel, at(shaft), rowOf(wheel.plane), scale, least, measure)),
     ),
-    ...planes.map((plane) => setText(measure, `plane ${plane}`, style, from - 6, rowOf(plane) + thick / 2 + 3, "right")),
+    ...planes.map((plane) =>
+      setText(measure, `plane ${plane}`, style, from - 6, rowOf(plane) + thick / 2 + style.size * drop, "right"),
+    ),
   ];
 }
 
-function wheelMarks({ teeth, label }: Wheel, x: number, y: number, scale: number, measure: Measure): Mark[] {
+function wheelMarks({ teeth, label }: Wheel, x: number, y: number, scale: number, least: number, measure: Measure): Mark[] {
+  const [style, thick] = [styleOf(least), thickness(least)];
   const half = (teeth * scale) / 2;
   const corners: readonly Point[] = [
     [x - half, y],
@@ -59,5 +73,5 @@ function wheelMarks({ teeth, label }: Wheel, x: number, y: number, scale: number
   const bar = polygon(corners, { fill: 1, stroke: { width: isIdler ? 0.8 : 1.1, grey: isIdler ? 0.4 : 0 } });
   const texts = isIdler ? ["idler"] : [`${label} ${teeth}`, String(teeth)];
   const text = texts.find((each) => measure(each, style) <= 2 * half - 3);
-  return text === undefined ? [bar] : [bar, setText(measure, text, style, x, y + thick / 2 + 3, "center")];
+  return text === undefined ? [bar] : [bar, setText(measure, text, style, x, y + thick / 2 + style.size * drop, "center")];
 }

@@ -1,7 +1,8 @@
 import type { Column, Row, TableBlock } from "../content/table-block.ts";
 import type { Style } from "./marks.ts";
-import { betweenParts, type Measure } from "./measure.ts";
+import type { Measure } from "./measure.ts";
 import type { Paper } from "./paper.ts";
+import { large, small, withUnder } from "./under-rows.ts";
 
 /** A table measured for its width: where each column stands and how large its figures are. */
 export interface Fitted {
@@ -65,41 +66,6 @@ export function sizedToFit(
     if (fitted !== null) return { fitted, rows: narrowest.rows };
   }
   throw new Error(`turns-and-holes is at fault, please report it: the table "${block.summary}" does not fit`);
-}
-
-/** What is said under a row of a column that is not there, as large as the figures or small. */
-interface Under {
-  readonly text: string;
-  readonly large: boolean;
-}
-
-function large(text: string | undefined): Under | undefined {
-  return text === undefined ? undefined : { text, large: true };
-}
-
-function small(text: string | undefined): Under | undefined {
-  return text === undefined ? undefined : { text, large: false };
-}
-
-/** The table with the columns that have something to be said under the rows said there. */
-function withUnder(block: TableBlock, underOf: (column: Column) => Under | undefined): TableBlock {
-  const unders = block.columns.map(underOf);
-  const said = ({ cells }: Row, asLarge: boolean) => {
-    const found = cells.flatMap(({ text }, index) => {
-      const under = unders[index];
-      return under?.large === asLarge ? [under.text.replace("{}", text)] : [];
-    });
-    return found.length === 0 ? [] : [found.join(betweenParts)];
-  };
-  const rows = block.rows.map(
-    (row): Row => ({
-      ...row,
-      cells: row.cells.filter((_, index) => unders[index] === undefined),
-      lines: [...said(row, true), ...(row.lines ?? [])],
-      notes: [...said(row, false), ...(row.notes ?? [])],
-    }),
-  );
-  return { ...block, columns: block.columns.filter((_, index) => unders[index] === undefined), rows };
 }
 
 /** The size of figures that only check, and of those found from afar, in parts of those that are set. */

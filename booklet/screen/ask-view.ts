@@ -1,23 +1,14 @@
-import {
-  type Answer,
-  countsFromAngle,
-  exactSettings,
-  indexAngle,
-  indexDivisions,
-  type Target,
-  type Way,
-  whatMoveGives,
-} from "../../src/index.ts";
-import { countsByEyeItems, type Item, moveGivesItems, targetWords, wayShort } from "../../src/words/index.ts";
+import { type Answer, exactSettings, indexAngle, indexDivisions, type Target, type Way } from "../../src/index.ts";
+import { targetWords, wayShort } from "../../src/words/index.ts";
 import { answerPanel, leading, notPossibleLine } from "./answer-panel.ts";
-import type { ReadByEye } from "./by-eye.ts";
 import type { Desk, View } from "./desk.ts";
-import { type Child, el, fill } from "./el.ts";
+import { el, fill } from "./el.ts";
 import { newJob } from "./job.ts";
 import { linkOf } from "./link.ts";
-import { button, itemList, refusalOf } from "./pieces.ts";
-import { type MoveTyped, type Question, questionTyped } from "./question.ts";
+import { button, refusalOf } from "./pieces.ts";
+import { type Question, questionTyped } from "./question.ts";
 import { radiusForm } from "./radius-form.ts";
+import { byEyeTold, moveTold, type Told } from "./told.ts";
 
 /** Marks that the figure keys of a phone lack. */
 const markKeys = ["°", "′", "″", "±", "/", "+", "−"] as const;
@@ -152,49 +143,6 @@ export function askView(desk: Desk): View {
       if (input.value === "") input.focus();
     },
   };
-}
-
-interface Told {
-  readonly panel: Child;
-  /** The same in a line, to be read aloud. */
-  readonly short: string;
-  /** All of it, where the panel is its first line only. */
-  readonly rest?: () => Child;
-}
-
-function moveTold(desk: Desk, move: MoveTyped): Told {
-  const set = { wormRatio: desk.head().head.wormRatio, ...move };
-  const items = moveGivesItems(set, whatMoveGives(set), 1);
-  return {
-    panel: [el("h2", {}, "WHAT THE MOVE GIVES"), el("div", { class: "gives" }, itemList(items))],
-    short: aloudOf(items),
-  };
-}
-
-/** The most counts that are offered to be asked. */
-const mostOffered = 20;
-
-function byEyeTold({ angle, either, eitherWritten, teeth }: ReadByEye, ask: (text: string) => void): Told {
-  const counts = countsFromAngle(angle, either, teeth);
-  const items = countsByEyeItems(counts, eitherWritten);
-  const [could, ...others] = items;
-  return {
-    panel: [
-      el("h2", {}, "WHAT THE ANGLE COULD MEAN"),
-      el("div", { class: "gives" }, itemList(could ? [could] : [])),
-      el(
-        "div",
-        { class: "row" },
-        counts.slice(0, mostOffered).map(({ divisions }) => button(`Ask ${divisions}`, () => ask(String(divisions)))),
-      ),
-      itemList(others),
-    ],
-    short: aloudOf(items),
-  };
-}
-
-function aloudOf(items: readonly Item[]): string {
-  return items.map(({ term, text }) => `${term}: ${text}`).join(". ");
 }
 
 function answerTo(desk: Desk, target: Target, all: boolean): Answer {

@@ -10,7 +10,8 @@ import {
 } from "../../src/index.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { plateNamed } from "./plate-named.ts";
-import { linesOf, type Piece } from "./read-pdf.ts";
+import type { Piece } from "./read-pdf.ts";
+import { rowLines } from "./row-lines.ts";
 
 /** How a printed count is done: the mark that stands beside it. */
 export type Mark = "D" | "H" | "S" | "G" | "C" | "×";
@@ -50,45 +51,13 @@ const plateUnder = new RegExp(
 export function printedRows(pages: readonly (readonly Piece[])[], wormRatio: Ratio, head: Head): readonly PrintedRow[] {
   const rows: PrintedRow[] = [];
   let several = false;
-  for (const line of pages.flatMap((page) => withWholeNotes(withLineUnder(linesOf(page).flatMap(sideBySide)), head))) {
+  for (const line of pages.flatMap((page) => rowLines(page, head))) {
     if (line.startsWith("Count|")) several = line.includes("|a move|");
     const row = readRow(line, several, wormRatio, head);
     if (row) rows.push(row);
     else if (line.startsWith("spaces also ")) rows.push(...otherCircles(line, rows.at(-1), head));
   }
   return rows;
-}
-
-/** Counts that are not possible may stand several on a line, each with its mark. */
-function sideBySide(line: string): readonly string[] {
-  return line.split(/\|(?=\d+\|×\|)/);
-}
-
-/** Puts the small line under a row at its end. */
-function withLineUnder(lines: readonly string[]): readonly string[] {
-  const found: string[] = [];
-  for (const line of lines) {
-    if (/^(?:one division|plate turns|start hole|without the gears|check) /.test(line))
-      found.push(`${found.pop()}|${line.replace(/\s+·(?:\s+|$)/g, " · ")}`);
-    // What does not fit the line goes on below, at one of the points between its parts.
-    else if (/\|one division /.test(found.at(-1) ?? "") && /^(?:turns|ring) /.test(line))
-      found.push(`${found.pop()?.trimEnd()} · ${line}`);
-    else found.push(line);
-  }
-  return found;
-}
-
-/** Puts together a note that goes on to another line: it ends with the name of a plate and nothing after it. */
-function withWholeNotes(lines: readonly string[], { plates }: Head): readonly string[] {
-  const names = plates.flatMap(({ name, faces }) => faces.map((face) => (face.name === null ? name : `${name} ${face.name}`)));
-  const isWhole = (note: string) => names.some((name) => note.endsWith(` on plate ${name}`));
-  const found: string[] = [];
-  for (const line of lines) {
-    const last = found.at(-1) ?? "";
-    if (last.startsWith("spaces also ") && !isWhole(last) && !line.includes("|")) found[found.length - 1] = `${last} ${line}`;
-    else found.push(line);
-  }
-  return found;
 }
 
 /** A part that goes back is made first, and stands first. */

@@ -19,12 +19,12 @@ export function mostImpossible(desk: Desk): boolean {
 }
 
 /** What the columns of the grid mean. */
-export function gridExplained(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): string {
+export function gridExplained(counts: readonly CountNotPossible[]): string {
   const byMoves = counts.some(({ answer: { near } }) => near[0]?.moves === "equal");
   const best = byMoves
     ? "the best way there is, be it a move made over and over, whose error grows, or each position by itself by the nearest hole or mark"
     : "the best way there is, each position by itself from one zero";
-  return `Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by ${best}. The job sheet of a count prints every position with its error.${counts.some((count) => isBare(count, onRing)) ? nothingNear : ""}`;
+  return `Nearest done: the counts before and after it that can be done. Off by, and by what: the worst position by ${best}. The job sheet of a count prints every position with its error.${counts.some(isBare) ? nothingNear : ""}`;
 }
 
 const nothingNear =
@@ -32,14 +32,14 @@ const nothingNear =
 
 /** Counts that are not possible close together; under those that something comes near, from first to last, those that nothing does. */
 export function impossibleGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly Block[] {
-  const near = counts.filter((count) => !isBare(count, onRing));
-  const bare = counts.filter((count) => isBare(count, onRing));
+  const near = counts.filter((count) => !isBare(count));
+  const bare = counts.filter(isBare);
   return [...(near.length === 0 ? [] : [nearGrid(near, onRing)]), ...(bare.length === 0 ? [] : [bareTable(bare)])];
 }
 
 /** Whether nothing is to be said of a count but what is near it that can be done. */
-function isBare({ divisions, answer: { near } }: CountNotPossible, onRing: ReadonlySet<number>): boolean {
-  return near.length === 0 && !onRing.has(divisions);
+function isBare({ answer: { near } }: CountNotPossible): boolean {
+  return near.length === 0;
 }
 
 const nearestColumn: Column = { head: "nearest\ndone", align: "right", size: "fine" };

@@ -28,7 +28,7 @@ export function impossiblePart(desk: Desk): Part | null {
     warning: warningOf(ways, onRing),
     alone: `${keyTo(["impossible"])}${nearMoveWords(desk.head, ways)}`,
     blocks: [
-      { kind: "paragraph", text: inGrid ? gridExplained(counts, onRing) : routes(desk.head, ways) },
+      { kind: "paragraph", text: inGrid ? gridExplained(counts) : routes(desk.head, ways) },
       ...leftUntried(counts),
       ...(inGrid ? impossibleGrid(counts, onRing) : [fullTable(counts, ways, told)]),
     ],

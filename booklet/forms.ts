@@ -1,7 +1,7 @@
-import { type FaultCode, type Head, InputError, prepare } from "../src/index.ts";
+import { type FaultCode, type Head, InputError } from "../src/index.ts";
 import type { Book } from "./content/blocks.ts";
-import { bookOf, type Contents } from "./content/book.ts";
-import { countsOneByOne, type HeadCount } from "./content/head-counts.ts";
+import { bookOf, type Contents, countsTold } from "./content/book.ts";
+import type { HeadCount } from "./content/head-counts.ts";
 import { type PartId, partIds } from "./content/parts.ts";
 import { cardOf, posterContents, posterOf } from "./content/poster.ts";
 import { isReadHead } from "./content/readings.ts";
@@ -134,7 +134,7 @@ async function countsWatched(
   const counts: HeadCount[] = [];
   const total = to - from + 1;
   await pause("working out and proving the counts", 0, total);
-  for (const count of countsOneByOne(prepare(head), from, to)) {
+  for (const count of countsTold(head, from, to)) {
     counts.push(count);
     await pause("working out and proving the counts", counts.length, total);
   }

@@ -13,7 +13,7 @@ import { drawingsPart } from "./drawings-part.ts";
 import { footRule } from "./foot-rule.ts";
 import { gearedPart } from "./geared-part.ts";
 import { glossaryPart } from "./glossary-part.ts";
-import { type HeadCount, headCounts } from "./head-counts.ts";
+import { countsOneByOne, type HeadCount, headCounts } from "./head-counts.ts";
 import { impossiblePart } from "./impossible-part.ts";
 import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
@@ -60,10 +60,15 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   glossary: glossaryPart,
 };
 
+/** The counts of a head as its books tell them, their plates by their letters, each worked out and proved when it is asked for. */
+export function countsTold(head: Head, from: number, to: number): Generator<HeadCount, undefined> {
+  return countsOneByOne(prepare(keyedHead(head).head), from, to);
+}
+
 /**
  * Lays out what parts are written from: every count with its settings, proved.
  *
- * @param counts - Where they were worked out before.
+ * @param counts - Where {@link countsTold} worked them out before.
  */
 export function deskOf(
   head: Head,

@@ -61,7 +61,7 @@ export function junkText(chance: Chance): string {
 }
 
 /** A value of any kind, nested now and then. */
-export function junkValue(chance: Chance, depth: number = 3): unknown {
+function junkValue(chance: Chance, depth: number = 3): unknown {
   const kinds: readonly (() => unknown)[] = [
     () => chance.one(numbers),
     () => chance.one(numbers),

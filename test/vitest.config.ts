@@ -8,6 +8,8 @@ export default defineConfig({
     globalSetup: "test/support/build.ts",
     setupFiles: "test/support/seed.ts",
     testTimeout: 60_000,
+    // Left to itself it keeps a core free, which of two is the half.
+    maxWorkers: "100%",
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts", "booklet/**/*.ts", "scripts/**/*.ts"],

@@ -53,7 +53,7 @@ describe("the two parts of a compound move in the book", () => {
       fileTitle: "",
       subject: "",
       digest: "",
-      running: {} as never,
+      running: { plates: "", platesInShort: "" } as never,
       parts: [part],
       sheetsStandAlone: false,
     };

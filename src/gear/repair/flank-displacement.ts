@@ -44,16 +44,29 @@ const arcSecondsPerDegree = 3600;
  */
 export function flankDisplacement(gear: InvoluteTooth, error: SettingError): FlankDisplacement {
   checkIsInvolute(gear);
-  const faults = faultList();
-  const spec = faults.object(error, "", ["arcSeconds", "offCentre"]) ?? {};
-  const angleBounds = { what: "an angle in arc-seconds", least: 0, most: 648_000 };
-  const centreBounds = { what: "a distance off centre", least: 0, most: gear.referenceDiameter / 2, unit: "length" } as const;
-  const arcSeconds = readMeasured(spec.arcSeconds ?? 0, "arcSeconds", angleBounds, faults);
-  const offCentre = readMeasured(spec.offCentre ?? 0, "offCentre", centreBounds, faults);
-  faults.throwIfAny();
+  const { arcSeconds, offCentre } = checkSettingError(gear, error);
   const pressureAngle = radians(gear.pressureAngle);
   const halfSpace = halfSpaceAngle(gear, gear.referenceDiameter);
   const byAngle = (radians(arcSeconds / arcSecondsPerDegree) * gear.referenceDiameter) / 2;
   const byCentring = (offCentre * Math.cos(pressureAngle + halfSpace)) / Math.cos(pressureAngle);
   return { byAngle, byCentring, together: byAngle + byCentring };
+}
+
+/**
+ * Reads an error of setting; what is left out of it is 0.
+ *
+ * @throws {@link InputError} when one is not a number in reason.
+ */
+export function checkSettingError(
+  { referenceDiameter }: InvoluteTooth,
+  error: unknown,
+): { arcSeconds: number; offCentre: number } {
+  const faults = faultList();
+  const spec = faults.object(error, "", ["arcSeconds", "offCentre"]) ?? {};
+  const angleBounds = { what: "an angle in arc-seconds", least: 0, most: 648_000 };
+  const centreBounds = { what: "a distance off centre", least: 0, most: referenceDiameter / 2, unit: "length" } as const;
+  const arcSeconds = readMeasured(spec.arcSeconds ?? 0, "arcSeconds", angleBounds, faults);
+  const offCentre = readMeasured(spec.offCentre ?? 0, "offCentre", centreBounds, faults);
+  faults.throwIfAny();
+  return { arcSeconds, offCentre };
 }

@@ -5,7 +5,7 @@ import type { PreparedHead } from "../../search/prepare.ts";
 import { checkIsGear } from "../check-is-gear.ts";
 import type { SpurGear } from "../spur-gear.ts";
 import { recutPlan } from "./damaged-teeth.ts";
-import { flankDisplacement } from "./flank-displacement.ts";
+import { checkSettingError } from "./flank-displacement.ts";
 import { placeKeys, type RepairPlace, type RepairPlaceOptions, repairPlaces, repairPlan } from "./repair-places.ts";
 import { checkRepair, type RepairOptions, repairKeys, repairOf, type ToothRepair } from "./tooth-repair.ts";
 
@@ -54,12 +54,8 @@ export function repairOnHead(head: Head | PreparedHead, gear: SpurGear, options:
   const plan = recutPlan(gear.teeth, { damaged, startSpace });
   const job = repairPlan(head, plan, gear.referenceDiameter / 2, places);
   // What is given is refused before anything is added to it.
-  flankDisplacement(gear, given.settingError ?? {});
-  const settingError = {
-    ...given.settingError,
-    arcSeconds: (given.settingError?.arcSeconds ?? 0) + (job.planned ? job.worstArcSeconds : 0),
-    offCentre: given.settingError?.offCentre ?? 0,
-  };
+  const { arcSeconds, offCentre } = checkSettingError(gear, given.settingError ?? {});
+  const settingError = { arcSeconds: arcSeconds + (job.planned ? job.worstArcSeconds : 0), offCentre };
   return {
     head: job.head,
     gear,

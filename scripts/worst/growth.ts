@@ -42,7 +42,7 @@ export const growths: readonly Growth[] = [
   },
   {
     name: "unequal steps over twelve primes",
-    sizes: [100, 200, 400, 800, 100_000],
+    sizes: [100, 200, 400, 800, 50_000],
     question: (size) => ({
       head: { wormRatio: 40, plates: plates(3) ?? [] },
       ask: { kind: "spacing", steps: from(0, size).map((index): Terms => [1, (primes[index % 12] ?? 2) * 7]) },
@@ -84,7 +84,7 @@ export const growths: readonly Growth[] = [
   },
   {
     name: "counts of a table, three plates, twelve gears",
-    sizes: [1000, 10_000, 100_000],
+    sizes: [1000, 10_000, 20_000],
     question: (size) => ({
       head: {
         wormRatio: 40,
@@ -101,7 +101,7 @@ export const growths: readonly Growth[] = [
   },
   {
     name: "places by dial and ring",
-    sizes: [1000, 10_000, 100_000],
+    sizes: [1000, 10_000, 50_000],
     question: (size) => ({
       head: { wormRatio: "81/2", ring: { marksPerTurn: 360, vernierLines: 12 }, dial: { marksPerTurn: 540, vernierLines: 6 } },
       ask: { kind: "readings", divisions: size },
@@ -109,7 +109,7 @@ export const growths: readonly Growth[] = [
   },
   {
     name: "places of a plan",
-    sizes: [1000, 10_000, 100_000],
+    sizes: [1000, 10_000, 50_000],
     question: (size) => ({
       head: { wormRatio: 40, rearPin: true, plates: plates(1) ?? [], ring: { marksPerTurn: 360 } },
       ask: { kind: "plan", divisions: size, options: {} },

@@ -17,7 +17,7 @@ interface Way {
 }
 
 const runs = 5;
-const bookCommand = projectFile("dist/scripts/booklet.js");
+const command = projectFile("dist/scripts/turns-and-holes.cjs");
 
 /** The rows of the first ready head's counts 2 to 400, set by the book and by what else sets tables; whole processes, in turn. */
 export function typesetterFigures(): Figure[] {
@@ -47,7 +47,7 @@ export function typesetterFigures(): Figure[] {
 function ourWays(folder: string, { id }: Head): readonly Way[] {
   const way = (name: string, pdf: string, words: readonly string[]): Way => ({
     name,
-    commands: [[process.execPath, bookCommand, "--head", id, "--force", "--out", pdf, ...words]],
+    commands: [[process.execPath, command, "booklet", "--head", id, "--force", "--out", pdf, ...words]],
     pdf,
   });
   return [

@@ -8,7 +8,8 @@ export const arcSecondsPerTurn = 1_296_000;
 
 /** A number without a sign, for patterns. */
 export const number = "\\d+(?:\\.\\d+)?";
-const bare = new RegExp(`^${number}$`);
+/** The same and nothing besides. */
+export const bareNumber: RegExp = new RegExp(`^${number}$`);
 
 /**
  * Checks an angle to move by, in revolutions as exact text, and returns it in lowest terms.
@@ -52,7 +53,7 @@ const termsOfTurn = /^\s*[+-]?\d{1,15}\s*(?:\/\s*\d{1,15}\s*)?$/;
  */
 export function readRevolutions(angle: unknown, place: string): Fraction {
   if (typeof angle === "string" && termsOfTurn.test(angle)) return parseRational(angle, place);
-  const degrees = typeof angle === "number" || (typeof angle === "string" && bare.test(angle.trim())) ? angle : 2.9;
+  const degrees = typeof angle === "number" || (typeof angle === "string" && bareNumber.test(angle.trim())) ? angle : 2.9;
   return refuse(
     "unreadable",
     place,

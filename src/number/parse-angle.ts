@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { angleToMoveBy, number } from "./angle.ts";
+import { angleToMoveBy, bareNumber, number } from "./angle.ts";
 import { quoted, refuse } from "./errors.ts";
 import { parseRational } from "./parse-rational.ts";
 import type { Revolutions } from "./ratio.ts";
@@ -11,7 +11,6 @@ const sexagesimal = new RegExp(
 const colons = new RegExp(String.raw`^(\d+):(\d+)(?::(${number}))?$`);
 const ofTurn = /^(\d+(?:\.\d+|\s*\/\s*\d+)?)\s*(?:rev|revs|revolutions?|turns?)$/i;
 const gon = new RegExp(String.raw`^(${number})\s*(?:gon|grad|grads)$`, "i");
-const bare = new RegExp(`^${number}$`);
 /** `7 1/2°` and `1/2'`: a common fraction of one unit. */
 const commonFraction = /^(?:(\d{1,6})\s+)?(\d{1,6})\s*\/\s*(\d{1,6})\s*(\D+)$/;
 
@@ -66,7 +65,7 @@ const asTyped: readonly (readonly [RegExp, string])[] = [
 function readAngle(given: unknown): Fraction | null {
   if (typeof given !== "string" || given.trim().length > 60) return null;
   const text = asTyped.reduce((typed, [mark, meant]) => typed.replace(mark, meant), given.trim());
-  if (bare.test(text)) return parseRational(text, "angle").div(360);
+  if (bareNumber.test(text)) return parseRational(text, "angle").div(360);
   const turn = ofTurn.exec(text);
   if (turn) return parseRational(turn[1], "angle");
   const centesimal = gon.exec(text);

@@ -1,5 +1,6 @@
 import type { Coordinate } from "../machine/coordinates.ts";
 import type { Place } from "../machine/place.ts";
+import type { BothScales } from "../machine/scale-reader.ts";
 import type { SpacedPlace } from "../machine/unequal-spacing.ts";
 import { type LengthUnit, mmPerInch } from "../number/length-unit.ts";
 import { fromExact, type Revolutions } from "../number/ratio.ts";
@@ -65,6 +66,17 @@ const goOn = (place: Place, key: "turns" | "spaces") => {
   return from && minusIf(from.direction === "back", from[key]);
 };
 
+const ofDial: Cells<BothScales> = {
+  "dial turns": ({ dial }) => dial?.turns,
+  "dial mark": ({ dial }) => dial?.mark,
+  "dial line": ({ dial }) => dial?.line,
+};
+
+const ofRing: Cells<BothScales> = {
+  "ring mark": ({ ring }) => ring?.mark,
+  "ring line": ({ ring }) => ring?.line,
+};
+
 const ofPlace: Cells<Place> = {
   tooth: ({ tooth }) => tooth,
   "go on turns": (place) => goOn(place, "turns"),
@@ -75,11 +87,8 @@ const ofPlace: Cells<Place> = {
   turns: (place) => byHoles(place)?.turns,
   hole: (place) => byHoles(place)?.hole,
   "rear hole": (place) => byMoves(place)?.rearHole,
-  "dial turns": ({ dial }) => dial?.turns,
-  "dial mark": ({ dial }) => dial?.mark,
-  "dial line": ({ dial }) => dial?.line,
-  "ring mark": ({ ring }) => ring?.mark,
-  "ring line": ({ ring }) => ring?.line,
+  ...ofDial,
+  ...ofRing,
   "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, errorDecimals),
   degrees: ({ angle }) => degreesOf(angle),
 };
@@ -100,12 +109,9 @@ const ofSpaced: Cells<SpacedPlace> = {
   turns: ({ turns }) => turns,
   hole: ({ hole }) => hole,
   "off by seconds": ({ errorArcSeconds }) => errorArcSeconds && decimal(errorArcSeconds, errorDecimals),
-  "dial turns": ({ dial }) => dial?.turns,
-  "dial mark": ({ dial }) => dial?.mark,
-  "dial line": ({ dial }) => dial?.line,
+  ...ofDial,
   "dial off by seconds": ({ dial }) => dial && decimal(dial.errorArcSeconds, errorDecimals),
-  "ring mark": ({ ring }) => ring?.mark,
-  "ring line": ({ ring }) => ring?.line,
+  ...ofRing,
   degrees: ({ angle }) => degreesOf(angle),
 };
 

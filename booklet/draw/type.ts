@@ -142,22 +142,14 @@ function kerningOf({ glyphs, positions }: SetWord, alone: readonly [SetWord, Set
 }
 
 /**
- * Widths are kept for type of one point, for they grow with the size in proportion, and word by
- * word, each with the space behind it: most text is made of words that were there before.
+ * Measures word by word, each with the space behind it: most text is made of words that are kept. Long
+ * figures, which are not, are as wide as their figures are.
  */
 export function measureWith(words: Words): Measure {
-  const known: Record<Weight, Map<string, number>> = { regular: new Map(), semibold: new Map(), bold: new Map() };
-  const sumOf = (word: string, weight: Weight) => {
-    let sum = 0;
-    for (const letter of word) sum += widthOf(letter, weight);
-    return sum;
-  };
   const widthOf = (word: string, weight: Weight): number => {
-    const there = known[weight].get(word);
-    if (there !== undefined) return there;
-    const inFigures = word.length > 1 && figures.test(word);
-    const width = inFigures ? sumOf(word, weight) : words(word, weight).advanceWidth / 1000;
-    if (!inLongFigures(word)) known[weight].set(word, width);
+    if (!inLongFigures(word)) return words(word, weight).advanceWidth / 1000;
+    let width = 0;
+    for (const figure of word) width += widthOf(figure, weight);
     return width;
   };
   return (written, { weight, size }) => {

@@ -13,7 +13,7 @@ import { drawingsPart } from "./drawings-part.ts";
 import { footRule } from "./foot-rule.ts";
 import { gearedPart } from "./geared-part.ts";
 import { glossaryPart } from "./glossary-part.ts";
-import { countsOneByOne, type HeadCount, headCounts } from "./head-counts.ts";
+import { countsOneByOne, type HeadCount } from "./head-counts.ts";
 import { impossiblePart } from "./impossible-part.ts";
 import { indexPart } from "./index-part.ts";
 import { type Desk, type PartId, type PartWriter, partIds } from "./parts.ts";
@@ -80,7 +80,7 @@ export function deskOf(
   return {
     ...keyed,
     on,
-    counts: counts ?? headCounts(on, from, to),
+    counts: counts ?? [...countsTold(head, from, to)],
     included: sectionsIn(head, parts),
     degreeTables,
     ...(inches === true && { inches: true }),

@@ -46,14 +46,9 @@ export interface CountNotPossible extends EveryCount {
 export type HeadCount = CountBy<Method> | CountNotPossible;
 
 /**
- * The counts of a book, each with its settings; every one is turned through all its moves on the
- * model of the mechanism before it may be printed.
+ * The counts of a book, each with its settings, worked out when it is asked for; every one is turned
+ * through all its moves on the model of the mechanism before it may be printed.
  */
-export function headCounts(on: PreparedHead, from: number, to: number): readonly HeadCount[] {
-  return [...countsOneByOne(on, from, to)];
-}
-
-/** The same one by one, each worked out and proved when it is asked for. */
 export function* countsOneByOne(on: PreparedHead, from: number, to: number): Generator<HeadCount, undefined> {
   for (const { divisions, setting, complete } of indexRows(on, { from, to })) {
     const simple = [...exactSettings(on, { divisions }, { methods: ["simple"] })].filter(isSimple);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { compoundPart } from "../../booklet/content/compound-part.ts";
-import { headCounts } from "../../booklet/content/head-counts.ts";
+import { countsOneByOne } from "../../booklet/content/head-counts.ts";
 import type { TableBlock } from "../../booklet/content/table-block.ts";
 import { forWall } from "../../booklet/content/wall.ts";
 import { prepare } from "../../src/index.ts";
@@ -12,7 +12,7 @@ const desk = {
   head,
   keys: [],
   on,
-  counts: headCounts(on, 2, 400),
+  counts: [...countsOneByOne(on, 2, 400)],
   included: new Set(["compound"]),
   degreeTables: null,
 };

@@ -70,7 +70,10 @@ function moveAlone({ turns, spaces, circle }: UnprovedSetting): string {
 
 /** What a move gives: `gives 120`, or what it comes nearest to. */
 export function givesWords({ exact, divisions, closingArcSeconds }: MoveGives): string {
-  return exact ? `gives ${divisions}` : `comes nearest to ${divisions}, ${arcUpTo(closingArcSeconds)} out at the close`;
+  if (exact) return `gives ${divisions}`;
+  return closingArcSeconds === 0
+    ? `goes round on ${divisions} with teeth left out`
+    : `comes nearest to ${divisions}, ${arcUpTo(closingArcSeconds)} out at the close`;
 }
 
 /** The proof in one line: moves, turns of the work, and what crank and plate come to. */

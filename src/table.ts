@@ -66,7 +66,7 @@ export function indexTable(head: Head | PreparedHead, options: TableOptions & Ta
     refuse(
       "too-many",
       "to",
-      `${groupDigits(total)} counts are too many for one table; give at most ${groupDigits(mostRows)}, or take them one by one from indexRows`,
+      `${groupDigits(total)} counts are too many for one table; give at most ${groupDigits(mostRows)} at a time`,
     );
   const rows: TableRow[] = [];
   signal?.throwIfAborted();

@@ -67,10 +67,7 @@ describe("a table that is refused", () => {
     [{ from: 0, to: 9 }, `from: 0 ${noCount}`],
     [{ from: 2, to: 1e8 }, `to: 100000000 ${noCount}`],
     [{ from: 2 }, `to: undefined ${noCount}`],
-    [
-      { from: 1, to: 20_001 },
-      "to: 20,001 counts are too many for one table; give at most 20,000, or take them one by one from indexRows",
-    ],
+    [{ from: 1, to: 20_001 }, "to: 20,001 counts are too many for one table; give at most 20,000 at a time"],
   ])("%j", (options, line) => {
     expect(refusalLines(() => indexTable(threePlates, wrong(options)))).toEqual([line]);
   });

@@ -70,11 +70,11 @@ const quotedForShell = (text: string) => `'${text.replaceAll("'", "'\\''")}'`;
 function zshCompletion(commands: Commands): string {
   const argument = ([name, { type, value = "", words, file = false, says, short }]: readonly [string, OptionSpec]) => {
     const about = `[${says.replace(/[[\]:\\]/g, "\\$&")}]`;
-    const after =
-      type === "boolean" ? "" : `:${value.replace(/[:\\]/g, "\\$&")}:${words ? `(${words.join(" ")})` : file ? "_files" : " "}`;
-    const after_ = type === "string" && words && file ? `:${value}:{ compadd ${words.join(" ")}; _files }` : after;
+    const offered =
+      words && file ? `{ compadd ${words.join(" ")}; _files }` : words ? `(${words.join(" ")})` : file ? "_files" : " ";
+    const after = type === "boolean" ? "" : `:${value.replace(/[:\\]/g, "\\$&")}:${offered}`;
     return [
-      `      ${quotedForShell(`${typed(name)}${about}${after_}`)}`,
+      `      ${quotedForShell(`${typed(name)}${about}${after}`)}`,
       ...(short === undefined ? [] : [`      ${quotedForShell(`-${short}${about}`)}`]),
     ].join(" \\\n");
   };

@@ -1,6 +1,8 @@
 import { depthRules } from "../src/index.ts";
 import { everywhere, type TableOf } from "./option-table.ts";
 
+const ruleNames = depthRules.map(({ name }) => name);
+
 /** The options that say what a gear is. */
 export const gearOptions: TableOf<
   "module" | "dp" | "pressure-angle" | "shift" | "depth-rule" | "outside" | "depth" | "span" | "thinning"
@@ -12,8 +14,8 @@ export const gearOptions: TableOf<
   "depth-rule": {
     type: "string",
     value: "RULE",
-    says: "2.25, 2.157, 2.167, 2.4, 2.2+0.002in or 1.8-stub",
-    words: depthRules.map(({ name }) => name),
+    says: ruleNames.join(", "),
+    words: ruleNames,
   },
   outside: { type: "string", value: "LENGTH", says: "over the tips, where it is not by the rule" },
   depth: { type: "string", value: "LENGTH", says: "from tip to root, as measured" },

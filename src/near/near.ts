@@ -37,7 +37,8 @@ const methodOf: Readonly<Record<MoveKind, Method>> = {
 const moveKinds = Object.keys(easier) as MoveKind[];
 
 /**
- * The near settings of a head for a target, the smallest worst error first; ties by least work.
+ * The near settings of a head for a target, the smallest worst error first; ties by least work. A ring's
+ * counts as no less than half of what the ring shows.
  *
  * Of each kind there is the nearest with one tooth per move, and one with more teeth only where it
  * comes nearer than all with fewer; and nothing that an easier kind betters or does exactly, with

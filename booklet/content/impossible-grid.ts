@@ -1,8 +1,9 @@
-import { type Way, wayOf } from "../../src/index.ts";
+import { type NearSetting, type Way, wayOf } from "../../src/index.ts";
 import { arcUpTo } from "../../src/words/index.ts";
 import type { Block } from "./blocks.ts";
 import type { CountNotPossible } from "./head-counts.ts";
 import { type Desk, notPossible } from "./parts.ts";
+import { type Run, runsOf } from "./runs.ts";
 import { sectionWords } from "./sections.ts";
 import type { SeriesBlock } from "./series-block.ts";
 import { countColumns, nothing } from "./setting-cells.ts";
@@ -31,10 +32,10 @@ const nothingNear =
   " Under the rest stand the counts of which every way would leave some position nearer to the next place than to its own.";
 
 /** Counts that are not possible close together; under those that something comes near, from first to last, those that nothing does. */
-export function impossibleGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly Block[] {
+export function impossibleGrid(counts: readonly CountNotPossible[]): readonly Block[] {
   const near = counts.filter((count) => !isBare(count));
   const bare = counts.filter(isBare);
-  return [...(near.length === 0 ? [] : [nearGrid(near, onRing)]), ...(bare.length === 0 ? [] : [bareTable(bare)])];
+  return [...(near.length === 0 ? [] : [nearGrid(near)]), ...(bare.length === 0 ? [] : [bareTable(bare)])];
 }
 
 /** Whether nothing is to be said of a count but what is near it that can be done. */
@@ -45,7 +46,7 @@ function isBare({ answer: { near } }: CountNotPossible): boolean {
 const nearestColumn: Column = { head: "nearest\ndone", align: "right", size: "fine" };
 
 /** What is near each count that is possible, and the best of what nearly does it. */
-function nearGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): SeriesBlock {
+function nearGrid(counts: readonly CountNotPossible[]): SeriesBlock {
   return {
     kind: "series",
     summary: "Counts that cannot be done",
@@ -56,27 +57,31 @@ function nearGrid(counts: readonly CountNotPossible[], onRing: ReadonlySet<numbe
       { head: "off by", align: "right", size: "fine" },
       { head: "by", align: "right", size: "fine" },
     ],
-    tables: [{ rows: counts.map((count) => gridRow(count, onRing.has(count.divisions))), headwords: true }],
+    tables: [{ rows: counts.map(gridRow), headwords: true }],
   };
 }
 
 /** The best way in a word: a move made over and over, or each place set by itself. */
 const ways: Readonly<Record<Way["by"], string>> = { moves: "move", "nearest-hole": "hole", dial: "dial", ring: "ring" };
 
-function gridRow({ divisions, answer: { near, nearestCounts } }: CountNotPossible, isOnRing: boolean): Row {
+function gridRow({ divisions, answer: { near, nearestCounts } }: CountNotPossible): Row {
   const [best] = near;
-  const off = best === undefined ? [nothing, nothing] : [arcUpTo(best.worstArcSeconds), ways[wayOf(best).by]];
-  const [size, by] = isOnRing ? ["exact", ways.ring] : off;
   return {
     anchor: anchorOf("impossible", divisions),
     cells: [
       { text: String(divisions) },
       { text: sectionWords.impossible.mark, reversed: true },
       { text: nearestDone(nearestCounts) },
-      { text: size ?? nothing },
-      { text: by ?? nothing },
+      { text: worstOf(best) },
+      { text: best === undefined ? nothing : ways[wayOf(best).by] },
     ],
   };
+}
+
+/** The worst error of a near setting; nothing where a position would be nearer to its neighbour's place. */
+export function worstOf(near: NearSetting | undefined): string {
+  if (near === undefined) return nothing;
+  return near.worstArcSeconds === 0 ? "exact" : arcUpTo(near.worstArcSeconds);
 }
 
 function nearestDone(counts: readonly number[]): string {
@@ -92,30 +97,18 @@ function bareTable(counts: readonly CountNotPossible[]): TableBlock {
     title: { text: "Counts that nothing comes near", anchor: "nothingnear" },
     summary: "Counts that nothing comes near",
     columns: [...countColumns, nearestColumn],
-    rows: alikeOnEnd(counts).map(bareRow),
+    rows: runsOf(counts, goesOn).map(bareRow),
   };
 }
 
-/** Counts one after the other of which the same is to be said. */
-type Run = readonly [CountNotPossible, ...CountNotPossible[]];
-
-function alikeOnEnd(counts: readonly CountNotPossible[]): readonly Run[] {
-  const runs: [CountNotPossible, ...CountNotPossible[]][] = [];
-  for (const count of counts) {
-    const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (run !== undefined && last !== undefined && goesOn(last, count)) run.push(count);
-    else runs.push([count]);
-  }
-  return runs;
-}
-
-function goesOn(last: CountNotPossible, next: CountNotPossible): boolean {
+/** Whether a count comes right after others of which the same is to be said. */
+function goesOn([first, ...others]: Run<CountNotPossible>, next: CountNotPossible): boolean {
+  const last = others.at(-1) ?? first;
   const [before, here] = [last, next].map(({ answer }) => nearestDone(answer.nearestCounts));
   return next.divisions === last.divisions + 1 && before === here;
 }
 
-function bareRow([{ divisions, answer }, ...others]: Run): Row {
+function bareRow([{ divisions, answer }, ...others]: Run<CountNotPossible>): Row {
   const last = others.at(-1);
   return {
     anchor: anchorOf("impossible", divisions),

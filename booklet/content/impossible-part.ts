@@ -1,9 +1,9 @@
 import type { Head, NearFromZero, NearSetting } from "../../src/index.ts";
-import { arcUpTo, listed, nearHow, untriedWords } from "../../src/words/index.ts";
+import { listed, nearHow, untriedWords } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountNotPossible } from "./head-counts.ts";
-import { gridExplained, impossibleGrid, mostImpossible } from "./impossible-grid.ts";
+import { gridExplained, impossibleGrid, mostImpossible, worstOf } from "./impossible-grid.ts";
 import { type Desk, notPossible } from "./parts.ts";
 import { positionTables } from "./position-tables.ts";
 import { fallsOnRing } from "./readings.ts";
@@ -16,31 +16,25 @@ import { anchorOf } from "./words.ts";
 export function impossiblePart(desk: Desk): Part | null {
   const counts = notPossible(desk);
   if (counts.length === 0) return null;
-  const told = toldOf(desk, counts);
-  const { onRing } = told;
   const inGrid = mostImpossible(desk);
-  const ways = waysThere(inGrid ? counts.map(byItsBest) : counts, onRing);
+  const told = inGrid ? counts.map(byItsBest) : counts;
+  const ways = waysThere(told);
   return {
     id: "impossible",
     title: "Counts this head cannot do",
     mark: sectionWords.impossible.running,
     rule: footRule(desk.head, { method: "simple", near: true }),
-    warning: warningOf(ways, onRing),
+    warning: warningOf(
+      ways,
+      told.some(({ answer }) => fallsOnRing(answer.near)),
+    ),
     alone: `${keyTo(["impossible"])}${nearMoveWords(desk.head, ways)}`,
     blocks: [
       { kind: "paragraph", text: inGrid ? gridExplained(counts) : routes(desk.head, ways) },
       ...leftUntried(counts),
-      ...(inGrid ? impossibleGrid(counts, onRing) : [fullTable(counts, ways, told)]),
+      ...(inGrid ? impossibleGrid(counts) : [fullTable(counts, ways, withTable(desk, counts))]),
     ],
   };
-}
-
-/** Counts that the book tells more of. */
-export interface Told {
-  /** Those with a table of their positions. */
-  readonly tables: ReadonlySet<number>;
-  /** Those that the ring has a mark for every place of. */
-  readonly onRing: ReadonlySet<number>;
 }
 
 /** A count as the grid tells it: by the nearest of its ways alone. */
@@ -54,17 +48,18 @@ export function leftUntried(counts: readonly CountNotPossible[]): readonly Block
   return cut.size === 0 ? [] : [{ kind: "paragraph", text: untriedWords([...cut].map((code) => ({ code }))) }];
 }
 
-/** What the book tells more of some counts. */
-export function toldOf(desk: Desk, counts: readonly CountNotPossible[]): Told {
+/** The counts that have a table of their positions. */
+export function withTable(desk: Desk, counts: readonly CountNotPossible[]): ReadonlySet<number> {
   const here = new Set(counts.map(({ divisions }) => divisions));
-  return {
-    tables: new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : []))),
-    onRing: new Set(counts.filter(({ answer }) => fallsOnRing(answer.near)).map(({ divisions }) => divisions)),
-  };
+  return new Set(positionTables(desk).flatMap(({ divisions }) => (here.has(divisions) ? [divisions] : [])));
 }
 
 /** Each count in a row of its own with all that nearly does it, and what would do it. */
-export function fullTable(counts: readonly CountNotPossible[], ways: readonly NearColumn[], told: Told): TableBlock {
+export function fullTable(
+  counts: readonly CountNotPossible[],
+  ways: readonly NearColumn[],
+  tables: ReadonlySet<number>,
+): TableBlock {
   return {
     kind: "table",
     headwords: true,
@@ -74,10 +69,10 @@ export function fullTable(counts: readonly CountNotPossible[], ways: readonly Ne
       stepColumn,
       { head: "nearest counts\nthat can be done", align: "left" },
       ...ways.map(({ head }): Column => ({ head, group: "WORST POSITION OFF, BY", align: "right" })),
-      ...(told.tables.size === 0 ? [] : [{ head: "positions", align: "right" } as const]),
+      ...(tables.size === 0 ? [] : [{ head: "positions", align: "right" } as const]),
       { head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true },
     ],
-    rows: counts.map((count) => impossibleRow(count, ways, told)),
+    rows: counts.map((count) => impossibleRow(count, ways, tables)),
   };
 }
 
@@ -95,24 +90,24 @@ function fromZero(kind: NearFromZero["kind"], head: string): NearColumn {
   return { head, isMove: false, find: (near) => near.find((each) => each.kind === kind) };
 }
 
-const byRing = fromZero("ring", "ring");
-
 /** The ways to come near: one move made over and over, or every position from one zero by what the head has to set it by. */
-const allWays: readonly NearColumn[] = [byMove, fromZero("nearest-hole", "nearest\nhole"), fromZero("dial", "dial"), byRing];
+const allWays: readonly NearColumn[] = [
+  byMove,
+  fromZero("nearest-hole", "nearest\nhole"),
+  fromZero("dial", "dial"),
+  fromZero("ring", "ring"),
+];
 
 /** The ways that any of some counts has. */
-export function waysThere(counts: readonly CountNotPossible[], onRing: ReadonlySet<number>): readonly NearColumn[] {
-  return allWays.filter(
-    (way) => (way === byRing && onRing.size > 0) || counts.some(({ answer }) => way.find(answer.near) !== undefined),
-  );
+export function waysThere(counts: readonly CountNotPossible[]): readonly NearColumn[] {
+  return allWays.filter((way) => counts.some(({ answer }) => way.find(answer.near) !== undefined));
 }
 
-function warningOf(ways: readonly NearColumn[], onRing: ReadonlySet<number>): string {
+function warningOf(ways: readonly NearColumn[], onRing: boolean): string {
   const ring = " Where the ring is exact, set each position to its mark of the ring.";
-  const none =
-    onRing.size === 0
-      ? "None of these counts can be done exactly with what this head has."
-      : `No move of this head does any of these counts exactly.${ring}`;
+  const none = onRing
+    ? `No move of this head does any of these counts exactly.${ring}`
+    : "None of these counts can be done exactly with what this head has.";
   if (ways.length === 0) return none;
   const move = ways.some(({ isMove }) => isMove) ? "by one near move, counted from the start only, or " : "";
   return `${none} The errors are those of the worst position: ${move}each set by itself from one zero.`;
@@ -142,7 +137,7 @@ function routes(head: Head, ways: readonly NearColumn[]): string {
 function impossibleRow(
   { divisions, section, answer }: CountNotPossible,
   ways: readonly NearColumn[],
-  { tables, onRing }: Told,
+  tables: ReadonlySet<number>,
 ): Row {
   const { near, nearestCounts, circlesThatWouldDo } = answer;
   const [best] = near;
@@ -153,17 +148,12 @@ function impossibleRow(
       { text: sectionWords[section].mark, reversed: true },
       stepCell(divisions),
       { text: nearestCounts.length === 0 ? nothing : listed(nearestCounts) },
-      ...ways.map((way) => ({ text: way === byRing && onRing.has(divisions) ? "exact" : worstOf(way.find(near)) })),
+      ...ways.map((way) => ({ text: worstOf(way.find(near)) })),
       ...(tables.size === 0 ? [] : [tableCell(divisions, tables)]),
       { text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") },
     ],
     ...(best?.moves === "equal" ? { lines: [`near move ${nearHow(best)}`] } : {}),
   };
-}
-
-/** The worst error of a near setting; nothing where a position would be nearer to its neighbour's place. */
-function worstOf(near: NearSetting | undefined): string {
-  return near === undefined ? nothing : arcUpTo(near.worstArcSeconds);
 }
 
 function tableCell(divisions: number, tables: ReadonlySet<number>): Cell {

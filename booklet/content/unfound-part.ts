@@ -1,6 +1,6 @@
 import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
-import { fullTable, leftUntried, nearMoveWords, toldOf, waysThere } from "./impossible-part.ts";
+import { fullTable, leftUntried, nearMoveWords, waysThere, withTable } from "./impossible-part.ts";
 import { type Desk, notFound } from "./parts.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 
@@ -8,8 +8,7 @@ import { keyTo, sectionWords } from "./sections.ts";
 export function unfoundPart(desk: Desk): Part | null {
   const counts = notFound(desk);
   if (counts.length === 0) return null;
-  const told = toldOf(desk, counts);
-  const ways = waysThere(counts, told.onRing);
+  const ways = waysThere(counts);
   return {
     id: "unfound",
     title: "Counts that were not found",
@@ -18,6 +17,6 @@ export function unfoundPart(desk: Desk): Part | null {
     warning:
       "No setting was found for these counts in the work allowed. It is not shown that there is none: look each up by itself, with fewer gears or circles, before it is given up.",
     alone: `${keyTo(["unfound"])}${nearMoveWords(desk.head, ways)}`,
-    blocks: [...leftUntried(counts), fullTable(counts, ways, told)],
+    blocks: [...leftUntried(counts), fullTable(counts, ways, withTable(desk, counts))],
   };
 }

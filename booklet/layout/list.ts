@@ -22,10 +22,14 @@ export function listGalley({ items, folds }: ListBlock, width: number, paper: Pa
 function itemSlugs(items: readonly Item[], width: number, paper: Paper, measure: Measure): readonly Slug[] {
   const term: Style = { weight: "semibold", size: paper.text };
   const indent = Math.min(width / 3, Math.max(...items.map((item) => measure(item.term, term))) + paper.text);
-  return items.flatMap((item) => itemLines(item, indent, width, paper, measure));
+  return items.flatMap((item, index) => {
+    const goesOn = items[index + 1]?.term === "";
+    return itemLines(item, goesOn, indent, width, paper, measure);
+  });
 }
 
-function itemLines(item: Item, indent: number, width: number, paper: Paper, measure: Measure): readonly Slug[] {
+/** The lines of an item, which keep together, and with the next item where that goes on under the same term. */
+function itemLines(item: Item, goesOn: boolean, indent: number, width: number, paper: Paper, measure: Measure): readonly Slug[] {
   const [term, text]: readonly [Style, Style] = [
     { weight: "semibold", size: paper.text },
     { weight: "regular", size: paper.text },
@@ -36,7 +40,7 @@ function itemLines(item: Item, indent: number, width: number, paper: Paper, meas
   const lines = Math.max(terms.length, texts.length);
   return Array.from({ length: lines }, (_, index) => ({
     height,
-    keepWithNext: index < lines - 1,
+    keepWithNext: goesOn || index < lines - 1,
     marks(left: number, top: number): readonly Mark[] {
       const y = top + height * 0.74;
       const said: Mark[] = texts[index] === undefined ? [] : [setText(measure, texts[index], text, left + indent, y)];

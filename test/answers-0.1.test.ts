@@ -18,6 +18,7 @@ import {
 import { type AnswerThen, answersThen, differences, type SentenceThen } from "./support/answers-then.ts";
 import { turnsText } from "./support/bench.ts";
 import { canBeSetUp, closesOnBench, workPerMove } from "./support/mechanism.ts";
+import { offByEye } from "./support/near-errors.ts";
 import { settingKey } from "./support/setting-key.ts";
 
 /*
@@ -28,6 +29,8 @@ import { settingKey } from "./support/setting-key.ts";
  *    few idlers, and a second part that goes on, before fewer spaces.
  *  - reasons: `why` was a sentence; it is a code with its numbers, which say the same.
  *  - equally near: of near moves with the same error one that goes on is named before one that goes back.
+ *  - rings: one with a mark for every place was left out, and one stood by what its marks are off by; it
+ *    stands by how it is read, no nearer than half of what it shows.
  *  - gears to add: sizes that are usual are named before those that nobody has.
  *
  * Why a train may foul was a sentence too; none of these answers names such a train, then or now.
@@ -167,16 +170,11 @@ function equallyNear(then: NearSetting, now: NearSetting | undefined, { head }: 
 }
 
 describe("near settings", () => {
-  /** A ring counts as half of what it shows at least; then it counted as what it was off by. */
-  const ranked = (near: NearSetting) =>
-    near.kind === "ring" ? Math.max(near.worstArcSeconds, 648_000 / near.placesPerTurn) : near.worstArcSeconds;
-
   it("are of the same kinds with the same errors to the last bit, in the same order but for rings; a compound move may be another", () => {
     let others = 0;
     const wrong = differing(({ then, on, now }) => {
-      // A ring with a mark for every place was left out.
       const nearNow = now.near.filter(({ kind, worstArcSeconds }) => kind !== "ring" || worstArcSeconds > 0);
-      const nearThen = then.near.toSorted((a, b) => ranked(a) - ranked(b));
+      const nearThen = then.near.toSorted((a, b) => offByEye(a) - offByEye(b));
       if (differences(nearThen, nearNow).length > 0) others += 1;
       return [
         ...differences(nearThen.length, nearNow.length, ".near.length"),

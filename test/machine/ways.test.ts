@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Head, indexDivisions, nearSettings, ownedCircles, planJob, type Scale, type Target } from "../../src/index.ts";
+import { type Head, indexDivisions, nearSettings, ownedCircles, planJob, type Target } from "../../src/index.ts";
 import { add, atStart, moved, spindle, type Turns, turnsOf } from "../support/bench.ts";
 import { type Bench, secondsOf, shownByHand, teethOf, trueTurn } from "../support/hand-moves.ts";
 import { benchHeads, planned, targets } from "../support/jobs.ts";
 import { ungeared } from "../support/known-jobs.ts";
+import { ofRingByEye } from "../support/near-errors.ts";
 import { head40 } from "../support/settings.ts";
 
 /*
@@ -19,7 +20,6 @@ interface Tried {
 }
 
 const minus = ({ n, d }: Turns): Turns => ({ n: -n, d });
-const halfOf = ({ marksPerTurn, vernierLines }: Scale) => 648_000 / (marksPerTurn * vernierLines);
 const size = (turns: Turns) => Math.abs(secondsOf(turns));
 
 function everyWay(bench: Bench, teeth: readonly number[], matters: readonly number[]): readonly Tried[] {
@@ -110,8 +110,8 @@ describe("the way that is least off over the teeth named", () => {
         // Over half a step off, a tooth is as near to its neighbour's place.
         expect(plan.planned).toBe(least < step * 648_000);
         if (!plan.planned) return;
-        // A ring is read by eye, no nearer than half of the least that it shows.
-        const byEye = (by: string, off: number) => (by === "ring" && head.ring ? Math.max(off, halfOf(head.ring)) : off);
+        const byEye = (by: string, off: number) =>
+          by === "ring" && head.ring ? ofRingByEye(off, head.ring.marksPerTurn * head.ring.vernierLines) : off;
         const { way, worstArcSeconds: worst, others } = plan;
         expect(byEye(way.by, worst)).toBeCloseTo(Math.min(...ways.map(({ name, worst }) => byEye(name, worst))), 6);
         const inOrder = [{ by: way.by, worstArcSeconds: worst }, ...others].map((each) => byEye(each.by, each.worstArcSeconds));

@@ -16,6 +16,14 @@ const scales = fc.record(
   { requiredKeys: [] },
 );
 
+/** What a ring counts as off by: it is read by eye, no nearer than half of what it shows (common practice, no source). */
+export const ofRingByEye = (arcSeconds: number, placesPerTurn: number) =>
+  Math.max(arcSeconds, arcSecondsPerTurn / 2 / placesPerTurn);
+
+/** What a near setting counts as off by beside others. */
+export const offByEye = (near: NearSetting) =>
+  near.kind === "ring" ? ofRingByEye(near.worstArcSeconds, near.placesPerTurn) : near.worstArcSeconds;
+
 /** Heads of every sort, with or without scales. */
 export const withScales = (size?: HeadSize): fc.Arbitrary<HeadSpec> =>
   fc.tuple(headSpecs(size), scales).map(([spec, more]): HeadSpec => ({ ...spec, ...more }));

@@ -3,8 +3,8 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { schemaOf } from "../../scripts/answer-schema/schema.ts";
-import { type Outlet, run } from "../../scripts/run.ts";
 import { readyHeads } from "../../src/index.ts";
+import { runHere } from "../support/command.ts";
 
 const schema = JSON.parse(readFileSync("booklet/answer.schema.json", "utf8"));
 const ajv = new Ajv2020({ strict: false, allErrors: false });
@@ -12,16 +12,7 @@ ajv.addSchema(schema, "answer");
 
 /** What the command prints with `--json`. */
 async function printed(words: readonly string[]): Promise<unknown> {
-  let text = "";
-  const outlet: Outlet = {
-    isTerminal: false,
-    write: async (what) => {
-      text += String(what);
-    },
-    complain: () => {},
-  };
-  await run([...words, "--json"], outlet);
-  return JSON.parse(text);
+  return JSON.parse((await runHere([...words, "--json"])).stdout);
 }
 
 async function expectIs(name: string, words: readonly string[]): Promise<void> {

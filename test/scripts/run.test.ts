@@ -1,26 +1,15 @@
 import { spawnSync } from "node:child_process";
-import { openSync, readFileSync } from "node:fs";
+import { mkdtempSync, openSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { printable } from "../../scripts/printable.ts";
-import { type Outlet, run } from "../../scripts/run.ts";
 import { readyHeads } from "../../src/index.ts";
-import { command } from "../support/command.ts";
+import { command, runHere } from "../support/command.ts";
 
-/** Runs the command in this process, and keeps what it gives out. */
-async function given(words: readonly string[], isTerminal = false) {
-  const out: Uint8Array[] = [];
-  let complaints = "";
-  const outlet: Outlet = {
-    isTerminal,
-    write: async (what) => void out.push(Buffer.from(what)),
-    complain: (text) => {
-      complaints += text;
-    },
-  };
-  const code = await run(words, outlet);
-  return { code, bytes: Buffer.concat(out), text: Buffer.concat(out).toString(), complaints };
-}
+const folder = mkdtempSync(join(tmpdir(), "run-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** What a terminal would act on. */
 const raw = /[^\P{Cc}\n\t\r]|\r(?!\n)|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/u;
@@ -47,26 +36,26 @@ describe("nothing steers the terminal", () => {
 
   it.each([["12\u001b[2J"], ["12\u202e"], ["--\u009b31m"], ["\u001b]0;title\u0007"]])("of %j as it is refused", async (word) => {
     for (const words of [[word], [word, "--json"], ["12", "--head", word], ["gear", word], ["booklet", word]]) {
-      const { code, text, complaints } = await given(words);
+      const { code, stdout, stderr } = await runHere(words);
       expect(code).toBe(2);
-      expect(text + complaints).not.toMatch(raw);
-      expect((text + complaints).trimEnd()).not.toContain("\n");
+      expect(stdout + stderr).not.toMatch(raw);
+      expect((stdout + stderr).trimEnd()).not.toContain("\n");
     }
   });
 
   it("by the path of a file, which a pipe gets as it is", async () => {
-    const words = (path: string) => ["booklet", "--job", "9", "--force", "--out", path];
-    const path = "/tmp/turns-\u202eand-holes.pdf";
-    expect((await given(words(path), true)).text).toBe("/tmp/turns-\\u202eand-holes.pdf\n");
-    expect((await given(words(path))).text).toBe(`${path}\n`);
+    const path = join(folder, "turns-\u202eand-holes.pdf");
+    const words = ["booklet", "--job", "9", "--force", "--out", path];
+    expect((await runHere(words, true)).stdout).toBe(`${join(folder, "turns-\\u202eand-holes.pdf")}\n`);
+    expect((await runHere(words)).stdout).toBe(`${path}\n`);
   });
 
   it("by a file that would go to it", async () => {
     const words = ["booklet", "--job", "9", "--out", "-"];
-    expect((await given(words)).bytes.subarray(0, 5).toString()).toBe("%PDF-");
-    const { code, text, complaints } = await given(words, true);
-    expect([code, text]).toEqual([2, ""]);
-    expect(complaints).toContain("the file would go to the terminal");
+    expect((await runHere(words)).bytes.subarray(0, 5).toString()).toBe("%PDF-");
+    const { code, stdout, stderr } = await runHere(words, true);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain("the file would go to the terminal");
   });
 });
 
@@ -79,22 +68,16 @@ describe("with --json there is one object on the output", () => {
     ["a gear that cannot be", ["gear", "2", "--module", "2", "--json"], 2, "out-of-range", ""],
     ["a repair of nothing", ["repair", "86", "--module", "2", "--json"], 2, "missing", "--damaged"],
   ])("%s", async (_, words, status, code, place) => {
-    const { code: ended, text, complaints } = await given(words);
-    const { error } = JSON.parse(text);
-    expect([ended, complaints, error.status, error.faults[0].code, error.faults[0].place]).toEqual([
-      status,
-      "",
-      status,
-      code,
-      place,
-    ]);
-    const plain = await given(words.filter((word) => word !== "--json"));
-    expect([plain.code, plain.text]).toEqual([status, ""]);
-    if (!words.includes("--bogus")) expect(error.message).not.toBe("");
+    const { code: ended, stdout, stderr } = await runHere(words);
+    const { error } = JSON.parse(stdout);
+    expect([ended, stderr, error.status, error.faults[0].code, error.faults[0].place]).toEqual([status, "", status, code, place]);
+    const plain = await runHere(words.filter((word) => word !== "--json"));
+    expect([plain.code, plain.stdout]).toEqual([status, ""]);
+    expect(error.message).not.toBe("");
   });
 
   it("the heads", async () => {
-    expect(JSON.parse((await given(["heads", "--json"])).text).heads).toEqual(
+    expect(JSON.parse((await runHere(["heads", "--json"])).stdout).heads).toEqual(
       readyHeads.map(({ id, name, wormRatio }) => ({ id, name, wormRatio })),
     );
   });
@@ -108,7 +91,7 @@ it.each([
   [["booklet", "--version"]],
 ])("%j tells the version", async (words) => {
   const { version } = JSON.parse(readFileSync("package.json", "utf8"));
-  expect((await given(words)).text).toBe(`${version}\n`);
+  expect((await runHere(words)).stdout).toBe(`${version}\n`);
 });
 
 describe("as a process", () => {

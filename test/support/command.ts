@@ -26,21 +26,27 @@ export function run(words: readonly string[], folder: string = root): Promise<Ru
 }
 
 async function runIn(words: readonly string[], folder: string): Promise<Run> {
-  const out: Uint8Array[] = [];
-  let stderr = "";
   process.chdir(folder);
   try {
-    const code = await runWith(words, {
-      isTerminal: false,
-      write: async (what) => void out.push(Buffer.from(what)),
-      complain: (text) => {
-        stderr += text;
-      },
-    });
-    return { code, stdout: Buffer.concat(out).toString(), stderr };
+    return await runHere(words);
   } finally {
     process.chdir(root);
   }
+}
+
+/** Runs the command in this process, whatever folder it is in, as for a pipe or for a person at a terminal. */
+export async function runHere(words: readonly string[], isTerminal = false): Promise<Run & { readonly bytes: Buffer }> {
+  const out: Uint8Array[] = [];
+  let stderr = "";
+  const code = await runWith(words, {
+    isTerminal,
+    write: async (what) => void out.push(Buffer.from(what)),
+    complain: (text) => {
+      stderr += text;
+    },
+  });
+  const bytes = Buffer.concat(out);
+  return { code, bytes, stdout: bytes.toString(), stderr };
 }
 
 /** Runs the command as a user does, in a process of its own; with options of Node's, where it is to be held short. */

@@ -9,8 +9,7 @@ const technicalText = (place: string): Source => ({
 
 /**
  * No page was at hand, and every row is what the formula gives to its last digit: so it is taken for reckoned, not
- * read. The formulas themselves are held to teeth
- * drawn point by point in `test/gear/drawn-gear.test.ts`.
+ * read. The formulas themselves are held to teeth drawn point by point in `test/gear/drawn-gear.test.ts`.
  */
 const reckoned = (title: string): Source => ({
   title,

@@ -10,10 +10,13 @@ function streamOf(isTTY: boolean) {
   return { isTTY, told, write: (text: string) => told.push(text) > 0 };
 }
 
-it("says nothing of what takes less than a second", () => {
-  const stream = streamOf(true);
+it.each([
+  ["of what takes less than a second", true, 990],
+  ["where nobody reads it as it comes", false, 5000],
+] as const)("says nothing %s", (_, isTTY, milliseconds) => {
+  const stream = streamOf(isTTY);
   const { tell, end } = progress(stream as never);
-  vi.advanceTimersByTime(990);
+  vi.advanceTimersByTime(milliseconds);
   tell("drawing", 1, 9);
   end();
   expect(stream.told).toEqual([]);
@@ -38,13 +41,4 @@ it("tells on one line how far it has come, not too often, and takes the line awa
     "",
   ]);
   expect(stream.told.at(-1)).toBe(`\r${" ".repeat("… drawing 30 of 30".length)}\r`);
-});
-
-it("says nothing where nobody reads it as it comes", () => {
-  const stream = streamOf(false);
-  const { tell, end } = progress(stream as never);
-  vi.advanceTimersByTime(5000);
-  tell("drawing", 1, 9);
-  end();
-  expect(stream.told).toEqual([]);
 });

@@ -3,7 +3,6 @@ import type { Book } from "../../booklet/content/blocks.ts";
 import { bookOf } from "../../booklet/content/book.ts";
 import { jobOf } from "../../booklet/content/job.ts";
 import { forWall } from "../../booklet/content/wall.ts";
-import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import {
   boxOf,
   flattened,
@@ -13,16 +12,11 @@ import {
   type RuleMark,
   type TextMark,
 } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
-
-const { measure } = await openPrintShop();
-const edition = { version: "1.0.0", digest: "0123456789ab" };
-
-const pagesOf = (book: Book, paper: Paper): readonly Page[] => [...setInPages(book, paper, measure).pages()];
+import { edition, pagesOn } from "./set-pages.ts";
 
 function bookWith(head: Head, parts: readonly ("reading" | "drawings")[]): Book {
   return bookOf(head, edition, { from: 2, to: 400, parts, degreeTables: [] });
@@ -117,7 +111,7 @@ const withPlates = readyHeads.filter(({ plates }) => plates.length > 0);
 describe("every circle drawn bears its number, no smaller than a note of its paper", () => {
   it.each(paperNames.flatMap((name) => withPlates.map((head) => [name, head.id, head] as const)))("%s: %s", (name, _, head) => {
     const paper = paperNamed(name);
-    const drawn = platesOn(pagesOf(bookWith(head, ["reading", "drawings"]), paper));
+    const drawn = platesOn(pagesOn(paper, bookWith(head, ["reading", "drawings"])));
     expect(drawn.length).toBe(1 + head.plates.flatMap(({ faces }) => faces).length);
     for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
   });
@@ -125,7 +119,7 @@ describe("every circle drawn bears its number, no smaller than a note of its pap
   it.each(wallPaperNames)("on the wall on %s", (name) => {
     const paper = wallPaperNamed(name);
     for (const head of withPlates) {
-      const drawn = platesOn(pagesOf(forWall(bookWith(head, ["reading"])), paper));
+      const drawn = platesOn(pagesOn(paper, forWall(bookWith(head, ["reading"]))));
       expect(drawn.length).toBe(1);
       for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
     }
@@ -140,7 +134,7 @@ describe("every circle drawn bears its number, no smaller than a note of its pap
       });
       const arms = new Set<number>();
       for (const divisions of inOrder) {
-        for (const plate of platesOn(pagesOf(jobOf(head, edition, { divisions }), paper))) {
+        for (const plate of platesOn(pagesOn(paper, jobOf(head, edition, { divisions })))) {
           expect(faultsOf(plate, circlesOfJob(head, divisions), paper.note)).toEqual(right);
           const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
           if (setting?.circle) arms.add(Math.floor((4 * setting.spaces) / setting.circle));
@@ -159,7 +153,7 @@ describe("every circle drawn bears its number, no smaller than a note of its pap
     for (const head of [many, odd]) {
       for (const name of paperNames) {
         const paper = paperNamed(name);
-        const drawn = platesOn(pagesOf(bookWith(head, ["drawings"]), paper));
+        const drawn = platesOn(pagesOn(paper, bookWith(head, ["drawings"])));
         expect(drawn.length).toBe(1);
         for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
       }
@@ -190,19 +184,19 @@ describe("drawings fill their pages", () => {
     "%s: %s: no page of them is more than a third white",
     (name, _, head) => {
       const paper = paperNamed(name);
-      const [, ...pages] = pagesOf(bookWith(head, ["reading", "drawings"]), paper);
+      const [, ...pages] = pagesOn(paper, bookWith(head, ["reading", "drawings"]));
       expect(Math.max(...whiteAtFoot(pages.slice(0, -1), paper))).toBeLessThan(1 / 3);
     },
   );
 
   it("a4: three plates, the head and the trains stand on three pages", () => {
     const [head] = readyHeads;
-    expect(pagesOf(bookWith(head as Head, ["drawings"]), paperNamed("a4")).length).toBe(1 + 3);
+    expect(pagesOn(paperNamed("a4"), bookWith(head as Head, ["drawings"])).length).toBe(1 + 3);
   });
 
   it.each(paperNames)("%s: the worked example is drawn larger than anything else on its page is high", (name) => {
     for (const head of withPlates) {
-      const [, page] = pagesOf(bookWith(head, ["reading"]), paperNamed(name));
+      const [, page] = pagesOn(paperNamed(name), bookWith(head, ["reading"]));
       const heights = (page?.marks ?? []).flatMap((mark) => (mark.kind === "group" ? [heightOf(mark)] : []));
       const [plate] = platesOn(page === undefined ? [] : [page]);
       expect(plate === undefined ? 0 : heightOf(plate)).toBe(Math.max(...heights));

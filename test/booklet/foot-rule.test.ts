@@ -8,7 +8,7 @@ import { followed, geared, jobs, ungeared } from "./followed-job.ts";
 import { dialThird, halfTurn, secondHand } from "./heads.ts";
 import { printedRows } from "./printed-rows.ts";
 import { linesOf, piecesOf } from "./read-pdf.ts";
-import { linesIn, pagesOn, piecesIn, wallBook, wholeBook } from "./set-pages.ts";
+import { edition, linesIn, pagesOn, piecesIn, wallBook, wholeBook } from "./set-pages.ts";
 
 /** The pin over the plate in one move. */
 function pinOf({ turns, spaces, circle }: UnprovedSetting): Turns {
@@ -118,7 +118,7 @@ describe("the rule at the foot of a page", () => {
   ] as const)("is that of the way of a repair: %s", (_, head, rule) => {
     const gear = spurGear({ teeth: 127, module: 1 });
     const sheet = { job: repairOnHead(head, gear, { damaged: [3] }), head, inches: false, sawGiven: false };
-    const pages = pagesOn(paperNamed("a4"), repairBookOf(sheet, { version: "1.0.0", digest: "0123456789ab" }));
+    const pages = pagesOn(paperNamed("a4"), repairBookOf(sheet, edition));
     for (const page of pages) expect(ruleOn(linesIn(page))).toMatch(rule);
   });
 });

@@ -1,40 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bookOf } from "../../booklet/content/book.ts";
 import { jobOf } from "../../booklet/content/job.ts";
-import { partIds } from "../../booklet/content/parts.ts";
-import { forWall, wallContents } from "../../booklet/content/wall.ts";
-import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { boxOf, flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";
 import { headSpec } from "./heads.ts";
-
-const { measure } = await openPrintShop();
-
-const edition = { version: "1.0.0", digest: "0123456789ab" };
-
-interface Wanted {
-  readonly from: number;
-  readonly to: number;
-  readonly degreeTables?: readonly number[];
-}
+import { edition, pagesOn, type Wanted, wallBook, wholeBook } from "./set-pages.ts";
 
 function bookPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
-  return [...setInPages(bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted }), paper, measure).pages()];
+  return pagesOn(paper, wholeBook(head, wanted));
 }
 
 function wallPages(head: Head, paper: Paper, wanted: Wanted): readonly Page[] {
-  const book = bookOf(head, edition, { ...wallContents(head, wanted.from, wanted.to), ...wanted });
-  return [...setInPages(forWall(book), paper, measure).pages()];
+  return pagesOn(paper, wallBook(head, wanted));
 }
 
 function jobPages(head: Head, paper: Paper, divisions: number): readonly Page[] {
-  return [...setInPages(jobOf(head, edition, { divisions }), paper, measure).pages()];
+  return pagesOn(paper, jobOf(head, edition, { divisions }));
 }
 
 const slack = 0.7;

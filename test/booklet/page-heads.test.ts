@@ -1,14 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { bookOf } from "../../booklet/content/book.ts";
-import { partIds } from "../../booklet/content/parts.ts";
-import { openPrintShop } from "../../booklet/draw/print-shop.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
 import { fiveToOne } from "./heads.ts";
+import { setOn, wholeBook } from "./set-pages.ts";
 
-const { measure } = await openPrintShop();
-const edition = { version: "1.0.0", digest: "0123456789ab" };
 const counted = /^(?:simple|direct|dial|readings|geared|compound|impossible|degrees)0*(\d+)$/;
 
 /** The counts whose rows begin on each page. */
@@ -25,8 +20,7 @@ describe("the head of a page", () => {
   it.each([...readyHeads, fiveToOne].flatMap((head) => (["a4", "a5"] as const).map((paper) => ({ id: head.id, head, paper }))))(
     "$id on $paper: names no fewer counts than stand below it",
     ({ head, paper }) => {
-      const contents = { from: 2, to: 400, parts: partIds, degreeTables: null };
-      const { headwords, anchors } = setInPages(bookOf(head, edition, contents), paperNamed(paper), measure);
+      const { headwords, anchors } = setOn(paperNamed(paper), wholeBook(head, { from: 2, to: 400 }));
       for (const [page, counts] of countsByPage(anchors)) {
         const [from = Number.NaN, to = from] = (headwords[page - 1] ?? "").split("–").map(Number);
         // Rows that only point elsewhere have no anchor, and may reach further.

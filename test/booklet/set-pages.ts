@@ -4,13 +4,14 @@ import { partIds } from "../../booklet/content/parts.ts";
 import { forWall, wallContents } from "../../booklet/content/wall.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
+import { type SetBook, setInPages } from "../../booklet/layout/pages.ts";
 import type { Paper } from "../../booklet/layout/paper.ts";
 import type { Head } from "../../src/index.ts";
 import { linesOf, type Piece } from "./read-pdf.ts";
 
 const { measure } = await openPrintShop();
-const edition = { version: "1.0.0", digest: "0123456789ab" };
+/** An edition that is none, so that a page is the same at every version. */
+export const edition = { version: "1.0.0", digest: "0123456789ab" };
 
 export interface Wanted {
   readonly from: number;
@@ -28,9 +29,14 @@ export function wallBook(head: Head, wanted: Wanted): Book {
   return forWall(bookOf(head, edition, { ...wallContents(head, wanted.from, wanted.to), ...wanted }));
 }
 
+/** A book set on a paper: its pages, and where in them everything stands. */
+export function setOn(paper: Paper, book: Book): SetBook {
+  return setInPages(book, paper, measure);
+}
+
 /** The pages of a book as they are set, before anything is drawn. */
 export function pagesOn(paper: Paper, book: Book): readonly Page[] {
-  return [...setInPages(book, paper, measure).pages()];
+  return [...setOn(paper, book).pages()];
 }
 
 /** The text of a page piece by piece, as it would be read from the file; fractions with the slash of the line. */

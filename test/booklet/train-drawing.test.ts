@@ -4,10 +4,9 @@ import { flattened, type TextMark } from "../../booklet/layout/marks.ts";
 import type { Paper } from "../../booklet/layout/paper.ts";
 import { largePaperNamed, paperNamed } from "../../booklet/layout/papers.ts";
 import { ready } from "../support/ready.ts";
-import { pagesOn } from "./set-pages.ts";
+import { edition, pagesOn } from "./set-pages.ts";
 
 const usual = ready("ratio-40-plates-15-49");
-const edition = { version: "1.0.0", digest: "0123456789ab" };
 
 /** What stands in the drawing of a train and nowhere else, from the front and from the side. */
 const ofTrain = /^(?:spindle|stud|worm shaft|idler|any size|plane [12]|(?:driver|driven) \d+(?:, .*)?)$/;

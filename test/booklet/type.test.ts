@@ -1,16 +1,13 @@
 import fc from "fast-check";
 import PDFDocument from "pdfkit";
-import { beforeAll, describe, expect, it } from "vitest";
-import { bookOf } from "../../booklet/content/book.ts";
-import { partIds } from "../../booklet/content/parts.ts";
+import { describe, expect, it } from "vitest";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { type SetWord, typeFiles, type Words, wordsIn, wordsOf } from "../../booklet/draw/type.ts";
-import { editionOf } from "../../booklet/edition.ts";
 import { flattened, type Weight } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
 import { piecesOf } from "./read-pdf.ts";
+import { pagesOn, wholeBook } from "./set-pages.ts";
 
 const weights: readonly Weight[] = ["regular", "semibold", "bold"];
 const paths = typeFiles();
@@ -36,12 +33,9 @@ function placed({ glyphs, positions }: SetWord): readonly (readonly number[])[] 
 describe("a word set letter by letter", () => {
   it.each(readyHeads.map((head) => [head.id, head] as const))(
     "%s: is what the font makes of it whole, in all of the book",
-    async (_, head) => {
-      const contents = { from: 2, to: 400, parts: partIds, degreeTables: [] };
-      const { measure } = await openPrintShop();
+    (_, head) => {
       const said = new Map<string, readonly [word: string, weight: Weight]>();
-      const book = bookOf(head, editionOf(head, contents), contents);
-      for (const { marks } of setInPages(book, paperNamed("a4"), measure).pages())
+      for (const { marks } of pagesOn(paperNamed("a4"), wholeBook(head, { from: 2, to: 400 })))
         for (const mark of flattened(marks))
           if (mark.kind === "text")
             for (const word of wordsIn(mark.text)) said.set(`${mark.weight} ${word}`, [word, mark.weight]);
@@ -70,11 +64,8 @@ describe("a word set letter by letter", () => {
   });
 });
 
-describe("a line that is shown", () => {
-  let shop: Awaited<ReturnType<typeof openPrintShop>>;
-  beforeAll(async () => {
-    shop = await openPrintShop();
-  });
+describe("a line that is shown", async () => {
+  const shop = await openPrintShop();
 
   it.each([
     "AVATAR To Wa Ty, 11 fi ffl qualified",

@@ -4,7 +4,7 @@ import { defineHead, type Head, revolutions, type UnprovedSetting } from "../../
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
 import { secondHand } from "./heads.ts";
-import { plateNamed } from "./plate-named.ts";
+import { facesPrinted, plateNamed } from "./plate-named.ts";
 import { linesOf, piecesOf } from "./read-pdf.ts";
 
 /** A count of the chart by circle with its move, read from the page alone. */
@@ -66,11 +66,8 @@ describe("the chart by circle", () => {
         // R ÷ count turns: whole, or so many spaces of a circle.
         if (n % (d * count) === 0) wanted.push(`any ${count}`);
         else
-          for (const { name, faces } of head.plates)
-            for (const face of faces)
-              for (const holes of face.circles)
-                if ((n * holes) % (d * count) === 0)
-                  wanted.push(`${face.name === null ? name : `${name} ${face.name}`}/${holes} ${count}`);
+          for (const { printed, face } of facesPrinted(head))
+            for (const holes of face.circles) if ((n * holes) % (d * count) === 0) wanted.push(`${printed}/${holes} ${count}`);
       }
       const there = printed.map(
         ({ plate, circle, divisions }) => `${circle === null ? "any" : `${plate}/${circle}`} ${divisions}`,

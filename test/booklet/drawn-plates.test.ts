@@ -16,6 +16,7 @@ import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
+import { facesPrinted } from "./plate-named.ts";
 import { edition, pagesOn } from "./set-pages.ts";
 
 function bookWith(head: Head, parts: readonly ("reading" | "drawings")[]): Book {
@@ -99,11 +100,8 @@ const right = { notDrawn: [], notNumbered: [], tooSmall: [] };
 
 /** The circles of the face that a drawing is of, by what it says in words. */
 function circlesIn(head: Head, { alt = "" }: GroupMark): readonly number[] {
-  const faces = head.plates.flatMap(({ name, faces }) =>
-    faces.map((face) => ({ name: face.name === null ? name : `${name} ${face.name}`, face })),
-  );
-  const found = faces.filter(({ name }) => alt.startsWith(`Plate ${name} `));
-  return found.sort((a, b) => b.name.length - a.name.length)[0]?.face.circles ?? expect.fail(`no plate is meant by ${alt}`);
+  const found = facesPrinted(head).filter(({ printed }) => alt.startsWith(`Plate ${printed} `));
+  return found.sort((a, b) => b.printed.length - a.printed.length)[0]?.face.circles ?? expect.fail(`no plate is meant by ${alt}`);
 }
 
 const withPlates = readyHeads.filter(({ plates }) => plates.length > 0);

@@ -1,4 +1,5 @@
 import type { Head } from "../../src/index.ts";
+import { facesPrinted } from "./plate-named.ts";
 import { linesOf, type Piece } from "./read-pdf.ts";
 
 /** The lines of a page, one for each row, with all that stands under it at its end. */
@@ -26,9 +27,9 @@ function withLineUnder(lines: readonly string[]): readonly string[] {
 }
 
 /** Puts together a note that goes on to another line: it ends with the name of a plate and nothing after it. */
-function withWholeNotes(lines: readonly string[], { plates }: Head): readonly string[] {
-  const names = plates.flatMap(({ name, faces }) => faces.map((face) => (face.name === null ? name : `${name} ${face.name}`)));
-  const isWhole = (note: string) => names.some((name) => note.endsWith(` on plate ${name}`));
+function withWholeNotes(lines: readonly string[], head: Head): readonly string[] {
+  const faces = facesPrinted(head);
+  const isWhole = (note: string) => faces.some(({ printed }) => note.endsWith(` on plate ${printed}`));
   const found: string[] = [];
   for (const line of lines) {
     const last = found.at(-1) ?? "";

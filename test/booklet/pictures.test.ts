@@ -6,15 +6,13 @@ import type { Book } from "../../booklet/content/blocks.ts";
 import { bookOf } from "../../booklet/content/book.ts";
 import type { PartId } from "../../booklet/content/parts.ts";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
-import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Mark, type Page, type TextMark } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, repairOnHead, spurGear } from "../../src/index.ts";
 import { threePlates, twoFaces } from "../support/ready.ts";
 import { alike, fileOf, type Picture, pictureIn, pictureOf } from "./picture.ts";
+import { pagesOn } from "./set-pages.ts";
 
-const { measure } = await openPrintShop();
 const edition = { version: "0.0.0", digest: "000000000000" };
 
 function textsOn({ marks }: Page): readonly TextMark[] {
@@ -23,8 +21,9 @@ function textsOn({ marks }: Page): readonly TextMark[] {
 
 /** The first page that has all these texts, wherever in the book it is. */
 function pageWith(book: Book, texts: readonly string[]): Page {
-  const pages = [...setInPages(book, paperNamed("a4"), measure).pages()];
-  const page = pages.find((each) => texts.every((wanted) => textsOn(each).some(({ text }) => text === wanted)));
+  const page = pagesOn(paperNamed("a4"), book).find((each) =>
+    texts.every((wanted) => textsOn(each).some(({ text }) => text === wanted)),
+  );
   if (page === undefined) throw new Error(`no page has ${texts.join(" and ")}`);
   return page;
 }

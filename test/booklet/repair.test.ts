@@ -1,10 +1,8 @@
 import fc from "fast-check";
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
-import { openPrintShop, type PrintShop } from "../../booklet/draw/print-shop.ts";
 import { type PaperName, paperNames, type RepairSheet, repairSheetPdf } from "../../booklet/index.ts";
 import { boxOf, flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
-import { setInPages } from "../../booklet/layout/pages.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import {
   defineHead,
@@ -19,20 +17,16 @@ import {
   spurGear,
 } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
-import { ready } from "../support/ready.ts";
-import { headSpec, longNamed, secondHand } from "./heads.ts";
+import { bare as dialOnly, geared, ungeared, withNose } from "./followed-job.ts";
+import { headSpec, longNamed } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
 import { readSheet } from "./printed-sheet.ts";
 import { linesOf, openPdf, piecesOf } from "./read-pdf.ts";
+import { edition, pagesOn } from "./set-pages.ts";
 import { wrongOn } from "./sheet-on-bench.ts";
 import { wayOn } from "./sheet-setting.ts";
 
-const geared = ready("ratio-40-plates-15-49");
-const ungeared = ready("ratio-40-plates-15-49-ungeared");
-const dialOnly = ready("ratio-90-dial");
-const withNose = defineHead({ ...secondHand, ring: { marksPerTurn: 360 } });
 const oneCircle = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [49] }] });
-const edition = { version: "0.0.0", digest: "000000000000" };
 
 function sheetOf(head: Head, spec: SpurGearSpec, options: RepairOnHeadOptions): RepairSheet {
   return { job: repairOnHead(head, spurGear(spec), options), head, inches: spec.module === undefined, sawGiven: false };
@@ -169,14 +163,8 @@ describe("the sheet of a repair, read back", () => {
 });
 
 describe("nothing on a sheet overflows", () => {
-  let shop: PrintShop;
-  beforeAll(async () => {
-    shop = await openPrintShop();
-  });
-
-  const pagesOf = (sheet: RepairSheet, paper: PaperName): readonly Page[] => [
-    ...setInPages(repairBookOf(sheet, edition), paperNamed(paper), shop.measure).pages(),
-  ];
+  const pagesOf = (sheet: RepairSheet, paper: PaperName): readonly Page[] =>
+    pagesOn(paperNamed(paper), repairBookOf(sheet, edition));
 
   function expectInside(pages: readonly Page[]): void {
     for (const { width, height, marks } of pages) {

@@ -22,16 +22,16 @@ export const secondHand: Head = defineHead({
 export const fiveToOne: Head = defineHead({
   id: "ratio-5",
   wormRatio: 5,
-  plates: usual.plates.slice(0, 1).map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
+  plates: usual.plates.slice(0, 1),
 });
 
 /** Hundreds of turns a division: what a move gives without its gears is hardly off the count, and is none. */
 export const manyTurns: Head = defineHead({
   id: "ratio-4000",
   wormRatio: 4000,
-  plates: usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
+  plates: usual.plates,
   rearPin: true,
-  gears: [...usual.gears],
+  gears: usual.gears,
 });
 
 /** A worm ratio that is no whole number, so that some counts need two teeth a move. */
@@ -64,10 +64,10 @@ export const longNamed: Head = defineHead({
   id: "long-names",
   name: "The old dividing head from the tool room, with all its parts",
   wormRatio: 40,
-  plates: usual.plates.map(({ faces }, index) => ({ name: longNames[index] ?? "", circles: [...(faces[0]?.circles ?? [])] })),
+  plates: usual.plates.map(({ faces }, index) => ({ name: longNames[index] ?? "", faces })),
   directPlates: [{ name: brassPlate, holes: 24 }],
   rearPin: true,
-  gears: [...usual.gears],
+  gears: usual.gears,
 });
 
 const name = fc

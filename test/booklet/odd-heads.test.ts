@@ -6,9 +6,8 @@ import { fiveToOne } from "./heads.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
 const [usual] = readyHeads as readonly [Head];
-const plates = usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] }));
 
-const fine = defineHead({ id: "ratio-4000", wormRatio: 4000, plates, ring: { marksPerTurn: 360 } });
+const fine = defineHead({ id: "ratio-4000", wormRatio: 4000, plates: usual.plates, ring: { marksPerTurn: 360 } });
 /** A table that is set by its ring alone. */
 const ringAlone = defineHead({
   id: "ratio-180-ring",
@@ -19,12 +18,12 @@ const ringAlone = defineHead({
 const faced = defineHead({
   id: "two-faced",
   wormRatio: 40,
-  plates: plates.map(({ name, circles }) => ({
+  plates: usual.plates.map(({ name, faces }) => ({
     name,
-    faces: [
+    faces: faces.flatMap(({ circles }) => [
       { name: "front", circles },
       { name: "back", circles: circles.map((holes) => holes + 30) },
-    ],
+    ]),
   })),
   ring: { marksPerTurn: 360 },
 });
@@ -88,7 +87,7 @@ describe("what stands close together cannot be read as one", () => {
 describe("sheets", () => {
   it("of a geared job on A5 show the plate and its train on one page", async () => {
     const { gearing: _, ...whole } = faced;
-    const head = defineHead({ ...whole, gears: [...usual.gears] });
+    const head = defineHead({ ...whole, gears: usual.gears });
     const [first = []] = await piecesOf(await jobSheetPdf(head, { divisions: 127, paper: "a5" }));
     expect(linesOf(first).join("\n")).toMatch(/driver \d+\|driven \d+/);
   });
@@ -130,6 +129,7 @@ describe("sheets", () => {
 describe("angles", () => {
   it("are told to a part of a second where a space is worth less than a minute", async () => {
     const lines = await linesIn(fine, { parts: ["angles"] });
+    // By hand: a turn of the crank is 1,296,000″/4000 = 324″, of which a space of 15 is 21.6″ and one of 49 6.612″.
     expect(lines.join("\n")).toMatch(/^1\|15\|0° 00′ 21\.6″/m);
     expect(lines.join("\n")).toMatch(/3\|49\|≈ 0° 00′ 06\.61″/);
   });

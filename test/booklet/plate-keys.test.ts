@@ -138,7 +138,7 @@ describe("plates with long names, by a letter each", () => {
   it("takes no more pages than where the same plates have short names", async () => {
     const short = defineHead({
       ...longNamed,
-      plates: usual.plates.map(({ name, faces }) => ({ name, circles: [...(faces[0]?.circles ?? [])] })),
+      plates: usual.plates,
       directPlates: [{ name: "nose", holes: 24 }],
     });
     const pagesOf = async (head: Head) => (await piecesOf(await bookletPdf(head))).length;

@@ -123,6 +123,7 @@ describe("the columns of a table", () => {
     const cells = Object.fromEntries(positionColumns(places).map(({ head, cells }) => [head, cells]));
     expect(cells.degrees).toEqual(["0", String(Math.round((11 * 360e10) / 97) / 1e10)]);
     expect(cells["off by seconds"]?.map(Number)).toEqual(places.map((place) => Math.round(place.errorArcSeconds * 1e4) / 1e4));
+    // By hand: 36 are 1 turn + 2 spaces of 18 a move; two moves on to tooth 3, and one back to 2.
     const back = placesOf(threePlates, 36, { teeth: [1, 3, 2], direction: "nearer" });
     const moves = Object.fromEntries(positionColumns(back).map(({ head, cells }) => [head, cells]));
     expect([moves["go on turns"], moves["go on spaces"]]).toEqual([

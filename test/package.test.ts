@@ -1,13 +1,13 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { checkPackage, createPackageFromTarballData, type Problem } from "@arethetypeswrong/core";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
+import { ownFolder } from "./support/own-folder.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "packed-"));
+const folder = ownFolder("packed");
 const manifest = JSON.parse(readFileSync("package.json", "utf8")) as Record<string, unknown>;
 let file = "";
 let names: readonly string[] = [];
@@ -21,8 +21,6 @@ beforeAll(() => {
   file = join(folder, packed.filename);
   names = packed.files.map(({ path }) => path);
 });
-
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("the package", () => {
   it("is found and run by whatever loads it, as its manifest says", async () => {

@@ -1,6 +1,5 @@
 import { createHash } from "node:crypto";
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import fc from "fast-check";
@@ -8,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import { screenPage } from "../../booklet/index.ts";
 import { defineHead, type Head, type HeadSpec, readyHeads } from "../../src/index.ts";
 import { run } from "../support/command.ts";
+import { ownFolder } from "../support/own-folder.ts";
 import { headSpec } from "./heads.ts";
 
 const [usual] = readyHeads as readonly [Head];
@@ -20,7 +20,7 @@ const inside = (text: string, tag: string) =>
 const mostPacked = 60_000;
 
 describe("the screen edition by the command", () => {
-  const folder = mkdtempSync(join(tmpdir(), "screen-"));
+  const folder = ownFolder("screen");
 
   it("is written like a book, over one of its own, and over nothing else", async () => {
     const words = ["booklet", "--head", usual.id, "--as", "screen"];

@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { expect, it } from "vitest";
 import type { Head } from "../../src/index.ts";
-import { button, type Open, ready } from "./pages.ts";
+import { ready } from "../support/ready.ts";
+import { button, type Open } from "./pages.ts";
 
 const head = ready("ratio-40-plates-15-49");
 const plates = ready("ratio-40-plates-15-49-ungeared");

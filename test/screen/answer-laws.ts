@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import { countsFromAngle, type Head, indexAngle, indexDivisions, parseAngle, type Setting, wayOf } from "../../src/index.ts";
 import { nearItems, reasonItems, routeItems, settingItems, targetWords, wayFigures, wayTitle } from "../../src/words/index.ts";
-import { button, figures, type Open, ready } from "./pages.ts";
+import { ready } from "../support/ready.ts";
+import { button, figures, type Open } from "./pages.ts";
 
 const usual = ready("ratio-40-plates-15-49");
 const ungeared = ready("ratio-40-plates-15-49-ungeared");

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { defineHead, indexDivisions } from "../../src/index.ts";
-import { button, type Open, ready } from "./pages.ts";
+import { ready } from "../support/ready.ts";
+import { button, type Open } from "./pages.ts";
 
 const usual = ready("ratio-40-plates-15-49");
 

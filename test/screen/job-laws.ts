@@ -2,7 +2,8 @@ import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { type Head, type PlannedJob, type PlanOptions, parseAngle, planJob, type Target } from "../../src/index.ts";
 import { checkItem, goOnWords, holeStands, placeColumns } from "../../src/words/index.ts";
-import { button, figures, type Open, ready } from "./pages.ts";
+import { ready } from "../support/ready.ts";
+import { button, figures, type Open } from "./pages.ts";
 
 const geared = ready("ratio-40-plates-15-49");
 const plates = ready("ratio-40-plates-15-49-ungeared");

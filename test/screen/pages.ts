@@ -1,10 +1,10 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Locator, Page } from "playwright-core";
 import { screenPage } from "../../booklet/index.ts";
-import { type Head, readyHeads } from "../../src/index.ts";
+import type { Head } from "../../src/index.ts";
+import { ownFolder } from "../support/own-folder.ts";
 
 /** A page of the screen edition that is open, with all that it has asked for and complained of. */
 export interface Opened {
@@ -20,7 +20,7 @@ export type Open = (head: Head, link?: string) => Promise<Opened>;
 
 /** Opens pages from the file system, as a phone does; all in one page of the browser, since a new one takes long. */
 export async function opener(browser: Browser): Promise<Open> {
-  const folder = mkdtempSync(join(tmpdir(), "screen-"));
+  const folder = ownFolder("screen");
   const context = await browser.newContext({ reducedMotion: "reduce", viewport: { width: 360, height: 740 } });
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
@@ -40,13 +40,6 @@ export async function opener(browser: Browser): Promise<Open> {
     await page.goto(`${url}${link}`);
     return { page, url, requests, errors };
   };
-}
-
-/** A ready head. */
-export function ready(id: string): Head {
-  const head = readyHeads.find((each) => each.id === id);
-  if (head === undefined) throw new Error(`there is no ready head ${id}`);
-  return head;
 }
 
 /** The button of these words. */

@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import { repairOnHead, spurGear } from "../../src/index.ts";
 import { checksInWords, cutterItems, lengthsIn, purposeWords, sawItems } from "../../src/words/index.ts";
-import { button, type Open, ready } from "./pages.ts";
+import { ready } from "../support/ready.ts";
+import { button, type Open } from "./pages.ts";
 
 /** That a repair is told as the library plans it, and worked through like any other job. */
 export function repairLaws(open: Open): void {

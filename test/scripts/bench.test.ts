@@ -1,13 +1,11 @@
 import { spawn } from "node:child_process";
-import { mkdtempSync, readdirSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { afterAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
+import { ownFolder } from "../support/own-folder.ts";
 
 const bench = fileURLToPath(new URL("../../dist/scripts/bench.js", import.meta.url));
-const folder = mkdtempSync(join(tmpdir(), "bench-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = ownFolder("bench");
 
 /** Looks again and again until it is so, or the run is over. */
 async function until(isSo: () => boolean): Promise<void> {

@@ -1,12 +1,11 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { linesOf, type Piece, piecesOf } from "../booklet/read-pdf.ts";
 import { run } from "../support/command.ts";
+import { ownFolder } from "../support/own-folder.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "job-sheet-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = ownFolder("job-sheet");
 
 const ofRing = ["booklet", "--head", "ratio-90-dial", "--job", "53", "--by", "ring"];
 

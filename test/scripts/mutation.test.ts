@@ -1,10 +1,10 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
 import { figures, keep, keptOf } from "../../scripts/mutation/kept.ts";
 import { mutated } from "../../scripts/mutation/mutants.ts";
+import { ownFolder } from "../support/own-folder.ts";
 
 /** What a piece of code says when it runs with one mutant in it; 0 is none. */
 function saidBy(code: string, active: number, given: object): readonly unknown[] {
@@ -60,7 +60,7 @@ describe("a source with its mutants in it", () => {
 });
 
 describe("the figures", () => {
-  const project = mkdtempSync(join(tmpdir(), "mutation-"));
+  const project = ownFolder("mutation");
   mkdirSync(join(project, "src"));
   writeFileSync(join(project, "src/x.ts"), "a < b;\n");
   const mutant = (id: number, by: string | null) => ({ id, file: "src/x.ts", line: 1, what: `change ${id}`, at: "a < b", by });
@@ -79,6 +79,5 @@ describe("the figures", () => {
     expect(keptOf(project, "src/x.ts")).toHaveLength(4);
     writeFileSync(join(project, "src/x.ts"), "a <= b;\n");
     expect(keptOf(project, "src/x.ts")).toBeNull();
-    rmSync(project, { recursive: true });
   });
 });

@@ -1,15 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, openSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { openSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { printable } from "../../scripts/printable.ts";
 import { readyHeads } from "../../src/index.ts";
 import { command, runHere } from "../support/command.ts";
+import { ownFolder } from "../support/own-folder.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "run-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = ownFolder("run");
 
 /** What a terminal would act on. */
 const raw = /[^\P{Cc}\n\t\r]|\r(?!\n)|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/u;

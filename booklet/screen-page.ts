@@ -1,4 +1,6 @@
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { pathToFileURL } from "node:url";
 import type { Head } from "../src/index.ts";
 import { editionOf } from "./edition.ts";
 
@@ -14,8 +16,8 @@ export function screenPage(head: Head): string {
   return template().replace("{{filled}}", () => filled);
 }
 
-/** From the sources or from the build: the page is packed by the build alone. */
+/** The page that the build has packed, wherever this code is run from. */
 function template(): string {
-  const built = import.meta.url.endsWith(".ts") ? "../dist/booklet/screen/page.html" : "./screen/page.html";
-  return readFileSync(new URL(built, import.meta.url), "utf8");
+  const ofPackage = pathToFileURL(createRequire(import.meta.url).resolve("turns-and-holes/package.json"));
+  return readFileSync(new URL("dist/booklet/screen/page.html", ofPackage), "utf8");
 }

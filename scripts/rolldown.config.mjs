@@ -3,7 +3,7 @@ import { screenPage } from "./screen-page.mjs";
 
 /*
  * Packs the command as CommonJS, which Node starts sooner than modules: what a look-up needs in one file with what it shares, each other job in a file of
- * its own that is loaded when it is asked for. The booklet stays apart, as pdfkit is not to be packed.
+ * its own that is loaded when it is asked for. pdfkit stays apart, since it may be left out.
  */
 const ofGears = /[\\/]gear[\\/]|[\\/]scripts[\\/]gear-/;
 const shared = (name, test, priority) => ({ name, test, priority, minShareCount: 2 });
@@ -11,7 +11,7 @@ const shared = (name, test, priority) => ({ name, test, priority, minShareCount:
 const command = {
   input: "dist/scripts/turns-and-holes.js",
   platform: "node",
-  external: [/[\\/]booklet\.js$/],
+  external: ["pdfkit"],
   logLevel: "warn",
   output: {
     dir: "dist/scripts",

@@ -1,4 +1,4 @@
-import { flattened, type LinkMark, type Mark, type Page } from "../layout/marks.ts";
+import type { Mark, Page } from "../layout/marks.ts";
 import type { Canvas } from "./canvas.ts";
 
 /** Draws pages as they were set, one after the other; none is kept. */
@@ -19,7 +19,7 @@ export function drawMark(canvas: Canvas, mark: Mark): void {
       for (const inner of mark.marks) if (inner.kind !== "link") drawMark(canvas, inner);
     });
     // Links come after what they lie over: in a tagged file they cannot be within its content.
-    if (mark.role !== "Table" && mark.role !== "TR") for (const link of linksIn(mark.marks)) canvas.link(link);
+    if (mark.role !== "Table" && mark.role !== "TR") drawLinks(canvas, mark.marks);
   } else if (mark.kind === "anchor") canvas.anchor(mark.name, mark.y);
   else if (mark.kind === "link") canvas.link(mark);
   else canvas.decoration(() => drawInk(canvas, mark));
@@ -33,6 +33,9 @@ function drawInk(canvas: Canvas, mark: Exclude<Mark, { kind: "group" | "anchor" 
   else canvas.dots(mark);
 }
 
-function linksIn(marks: readonly Mark[]): readonly LinkMark[] {
-  return [...flattened(marks)].filter((mark): mark is LinkMark => mark.kind === "link");
+function drawLinks(canvas: Canvas, marks: readonly Mark[]): void {
+  for (const mark of marks) {
+    if (mark.kind === "link") canvas.link(mark);
+    else if (mark.kind === "group") drawLinks(canvas, mark.marks);
+  }
 }

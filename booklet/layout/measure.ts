@@ -6,12 +6,17 @@ export type Measure = (text: string, style: Style) => number;
 /** In smaller type the figures of a set fraction could not be read. */
 const leastWithFractions = 9.5;
 
+/** Whether fractions in type of this size are set as such. */
+export function setsFractions(size: number): boolean {
+  return size >= leastWithFractions;
+}
+
 /**
  * Fractions as they are set: small figures over and under a slash, so that `53 1/3` is not read as
  * two columns, nor as 531/3. In small type they stay on the line.
  */
 export function withFractions(text: string, size: number): string {
-  if (size < leastWithFractions || !text.includes("/")) return text;
+  if (!setsFractions(size) || !text.includes("/")) return text;
   return text.replace(/(?<=^|[^\d/])(\d+)\/(\d+)(?![\d/])/g, "$1⁄$2").replace(/\u00a0\u00a0(?=\d+⁄)/g, "\u00a0");
 }
 

@@ -16,15 +16,14 @@ export function headEdge({ align, left, width }: Fitted["columns"][number]): num
 
 /** Sets one row with its small lines, in blocks of five for the eye to count by. */
 export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
-  const { height } = broken(row, fitted, paper, measure);
+  const lines = broken(row, fitted, paper, measure);
   return {
-    height,
+    height: lines.height,
     ...(index % rowsInBlock === 0 ? { between: blockRule(fitted.width) } : {}),
     ...(headwords && row.cells[0] ? { headword: row.cells[0].text } : {}),
     ...(row.anchor === undefined ? {} : { anchor: row.anchor }),
     ...(row.also === undefined ? {} : { also: row.also }),
-    // Broken again when it is drawn: a book has thousands of rows, and their lines need not be kept.
-    marks: (left, top) => rowMarks(row, index, left, top, fitted, paper, measure),
+    marks: (left, top) => rowMarks(row, lines, index, left, top, fitted, measure),
   };
 }
 
@@ -68,8 +67,8 @@ function underLines({ lines = [], notes = [] }: Row, size: number, paper: Paper)
   ];
 }
 
-function rowMarks(row: Row, index: number, left: number, top: number, fitted: Fitted, paper: Paper, measure: Measure): Mark[] {
-  const { cells, under, underLeft, line, underFrom, height } = broken(row, fitted, paper, measure);
+function rowMarks(row: Row, lines: Broken, index: number, left: number, top: number, fitted: Fitted, measure: Measure): Mark[] {
+  const { cells, under, underLeft, line, underFrom, height } = lines;
   const marks: Mark[] = [];
   if ((index % rowsInBlock) % 2 === 1) marks.push({ kind: "band", x: left, y: top, width: fitted.width, height, grey: tint });
   const base = top + line * 0.5 + fitted.size * 0.35;

@@ -1,8 +1,8 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
-import { fromExact, lcmOf } from "../number/ratio.ts";
+import { fromExact } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import type { Act, Motion, Pin } from "./motion.ts";
+import { type Act, type Motion, type Pin, still } from "./motion.ts";
 
 /*
  * The head on the bench, in one frame: crank, plate and spindle stand at angles against the bench,
@@ -10,17 +10,10 @@ import type { Act, Motion, Pin } from "./motion.ts";
  * are not counted here: a pin drops or it does not.
  */
 
-/** Where the parts stand, in the whole parts of a turn that all their angles are made of. */
-interface Standing {
-  crank: bigint;
-  plate: bigint;
-  spindle: bigint;
-}
-
 /** How a part of the frame is looked at by a pin: the angle from the first hole of its circle to the pin. */
-const seenBy: Readonly<Record<Pin["at"], (standing: Standing) => bigint>> = {
+const seenBy: Readonly<Record<Pin["at"], (standing: Act) => Fraction>> = {
   // The index pin goes round with the crank, over a plate that may turn.
-  "index-pin": ({ crank, plate }) => crank - plate,
+  "index-pin": ({ crank, plate }) => crank.sub(plate),
   // The rear pin stands still at the back of the plate, which turns past it.
   "rear-pin": ({ plate }) => plate,
   "spindle-pin": ({ spindle }) => spindle,
@@ -36,30 +29,37 @@ const seenBy: Readonly<Record<Pin["at"], (standing: Standing) => bigint>> = {
 export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: Fraction, head: Head): boolean {
   const isCranked = acts.some(({ crank }) => crank.n !== 0n);
   if (isCranked && !fromExact(setting.wormRatio).equals(fromExact(head.wormRatio))) return false;
-  const circles = pins.map((pin) => ({ ...pin, drilled: drilledFor(pin, setting, head) }));
-  if (circles.some(({ drilled }) => drilled === null)) return false;
-  const perTurn = acts
-    .flatMap(({ crank, plate, spindle }) => [crank.d, plate.d, spindle.d])
-    .concat(wanted.d, ...circles.map(({ drilled }) => BigInt(drilled ?? 1)))
-    .reduce(lcmOf);
-  const steps = acts.map((act) => stepOf(act, perTurn));
-  const holesApart = circles.map(({ drilled }) => perTurn / BigInt(drilled ?? 1));
-  const division = perTurn / wanted.d;
-  const reached = new Uint8Array(Number(wanted.d));
-  const standing: Standing = { crank: 0n, plate: 0n, spindle: 0n };
-  for (let move = 0; move < reached.length; move += 1) {
-    if (standing.spindle % division !== 0n) return false;
-    const place = Number((standing.spindle / division) % wanted.d);
-    reached[place] = (reached[place] ?? 0) + 1;
-    for (const step of steps) {
-      standing.crank += step.crank;
-      standing.plate += step.plate;
-      standing.spindle += step.spindle;
-      if (!circles.every(({ at }, index) => seenBy[at](standing) % (holesApart[index] ?? 1n) === 0n)) return false;
-    }
-    if (setting.plateStopPin === "in" && standing.plate !== 0n) return false;
+  const circles = pins.map((pin) => ({ at: pin.at, drilled: drilledFor(pin, setting, head) }));
+  let standing: Act = { crank: still, plate: still, spindle: still };
+  // Every move begins with all pins in holes, as the first does: what they find in one they find in all.
+  for (const act of acts) {
+    standing = {
+      crank: standing.crank.add(act.crank),
+      plate: standing.plate.add(act.plate),
+      spindle: standing.spindle.add(act.spindle),
+    };
+    if (!circles.every(({ at, drilled }) => drilled !== null && isAtHole(seenBy[at](standing), drilled))) return false;
   }
-  return standing.spindle === division * wanted.n * wanted.d && reached.every((times) => times === 1);
+  if (setting.plateStopPin === "in" && standing.plate.n !== 0n) return false;
+  return goesRound(standing.spindle, wanted);
+}
+
+function isAtHole(angle: Fraction, drilled: number): boolean {
+  return angle.mul(drilled).d === 1n;
+}
+
+/** Moves the work on until it must be back, from division to division. */
+function goesRound(move: Fraction, wanted: Fraction): boolean {
+  const step = move.mul(wanted.d);
+  if (step.d !== 1n || !step.equals(wanted.n)) return false;
+  const reached = new Uint8Array(Number(wanted.d));
+  const by = Number(step.n % wanted.d);
+  let place = 0;
+  for (let moves = 0; moves < reached.length; moves += 1) {
+    reached[place] = (reached[place] ?? 0) + 1;
+    place = (place + by) % reached.length;
+  }
+  return place === 0 && reached.every((times) => times === 1);
 }
 
 /**
@@ -84,9 +84,4 @@ function drilledAt(at: Pin["at"], plate: string | null, face: string | null, hea
     case "dial":
       return head.dial === null ? [] : [head.dial.marksPerTurn * head.dial.vernierLines];
   }
-}
-
-function stepOf({ crank, plate, spindle }: Act, perTurn: bigint): Standing {
-  const parts = ({ s, n, d }: Fraction) => s * n * (perTurn / d);
-  return { crank: parts(crank), plate: parts(plate), spindle: parts(spindle) };
 }

@@ -47,36 +47,55 @@ interface Untyped {
 export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: Words, structure: Structure | null): Canvas {
   const written = bytesOf(document);
   const show = showOn(document, paths, words);
-  const grey = (value: number, stroke = false) => document.addContent(`${rounded(value)} ${stroke ? "G" : "g"}`);
+  // Ink stays what it is until a page begins, or what was shifted ends: most is black, and need not be said again.
+  let [filling, drawing]: [number | null, number | null] = [null, null];
+  const forgetInk = () => {
+    filling = null;
+    drawing = null;
+  };
+  const fillWith = (value: number) => {
+    if (value === filling) return;
+    document.addContent(`${rounded(value)} g`);
+    filling = value;
+  };
+  const drawWith = (value: number) => {
+    if (value === drawing) return;
+    document.addContent(`${rounded(value)} G`);
+    drawing = value;
+  };
   const printWith = (wishes: Readonly<Record<string, string>>) => {
     const { _root } = document as unknown as Untyped;
     const preferences = _root.data.ViewerPreferences as { data: Record<string, unknown> };
     Object.assign(preferences.data, wishes);
   };
   return {
-    page: (width, height) => void document.addPage({ size: [width, height], margin: 0 }),
+    page(width, height) {
+      document.addPage({ size: [width, height], margin: 0 });
+      forgetInk();
+    },
     shifted(x, y, width, height, draw) {
       document.save().translate(rounded(x), rounded(y)).rect(0, 0, width, height).clip();
       draw();
       document.restore();
+      forgetInk();
     },
     text({ x, y, text, weight, size, grey: shade = 0 }: TextMark & Style) {
-      grey(shade);
+      fillWith(shade);
       show({ x: rounded(x), y: rounded(y), size, weight }, structure?.said(text) ?? text);
     },
     rule({ from, to, width, grey: shade = 0 }) {
-      grey(shade, true);
+      drawWith(shade);
       const [left, top, right, bottom] = [...from, ...to].map(rounded);
       document.addContent(`${rounded(width)} w ${left} ${top} m ${right} ${bottom} l S`);
     },
     band({ x, y, width, height, grey: shade }) {
-      grey(shade);
+      fillWith(shade);
       document.addContent(`${rounded(x)} ${rounded(y)} ${rounded(width)} ${rounded(height)} re f`);
     },
     shape({ path, fill, stroke }) {
-      if (fill !== undefined) grey(fill);
+      if (fill !== undefined) fillWith(fill);
       if (stroke) {
-        grey(stroke.grey, true);
+        drawWith(stroke.grey);
         document.lineWidth(stroke.width);
       }
       document.path(path);
@@ -86,7 +105,7 @@ export function canvasOn(document: PDFKit.PDFDocument, paths: TypeFiles, words: 
     },
     // A stroke of no length with round ends is a disc: a seventh of the bytes of as many drawn circles.
     dots({ at, diameter, grey: shade }) {
-      grey(shade, true);
+      drawWith(shade);
       const discs = at.map(([x, y]) => `${rounded(x)} ${rounded(y)} m ${rounded(x)} ${rounded(y)} l`).join(" ");
       document.addContent(`1 J ${rounded(diameter)} w ${discs} S 0 J`);
     },

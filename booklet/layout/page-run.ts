@@ -25,29 +25,29 @@ export function* runIntoPages(galleys: readonly Galley[], part: Part, ground: Gr
       continue;
     }
     const droppedAtFoot = slug.blank && !slug.keepWithNext && page.full(slug.height);
-    if (!droppedAtFoot) yield* putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
+    const full = droppedAtFoot ? null : putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
+    if (full !== null) yield full;
     if (strips[index + 1]?.first !== false) page.close(galley);
     else page.of(galley);
   }
   yield page.end();
 }
 
-/** Puts a strip on the page, or on the next with the head of its galley where it and what belongs to it do not fit. */
-function* putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): Generator<Sheet> {
+/** Puts a strip on the page, or on the next with the head of its galley where it and what belongs to it do not fit; gives back the page that is full. */
+function putNext(page: FillingPage, galley: Galley, slug: Slug, before: readonly Slug[], needed: number): Sheet | null {
   const turns = page.full(heightOf(before) + needed);
   const smaller = turns ? slug.smaller?.find(({ height }) => !page.full(heightOf(before) + height)) : undefined;
   if (smaller) {
     for (const each of before) page.put(each);
     page.put(smaller);
-    return;
+    return null;
   }
-  if (turns) {
-    page.close();
-    yield page.turn();
-  }
+  if (turns) page.close();
+  const full = turns ? page.turn() : null;
   for (const each of turns ? galley.head : before) page.put(each);
   // What is larger than a whole page, too, gives way to the largest of its smaller ones that is not.
   page.put([slug, ...(slug.smaller ?? [])].find(({ height }) => height <= page.room()) ?? slug);
+  return full;
 }
 
 /** Fewer rows than this, in all columns, are not worth beginning a table for. */

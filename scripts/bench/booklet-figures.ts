@@ -42,7 +42,7 @@ export async function bookletFigures(): Promise<Figure[]> {
       "book of the default head, counts 2–400, all parts",
       { ours: times(ours), baseline: times(bare) },
       "bare pdfkit with the same marks",
-      2.5,
+      1.6,
       note,
     ),
   ];

@@ -72,8 +72,8 @@ type Offer = (first: number, second?: number) => void;
 interface Proposer {
   /** How many gears it adds. */
   readonly adds: 1 | 2;
-  /** How many products of owned gears it goes through, and so proposes nothing without any; null where it needs none. */
-  readonly products: ((search: Search) => number) | null;
+  /** How many products of owned gears it goes through for a crank move; where there are none it has nothing to propose. */
+  readonly products: (search: Search) => number;
   propose(move: CrankMove, wanted: Wanted, offer: Offer): void;
 }
 
@@ -106,9 +106,9 @@ function proposed(move: Move, proposer: Proposer, usual: boolean, wanted: Wanted
     const teeth = second === undefined ? [first] : [first, second];
     all.set(keyOf(teeth), teeth);
   };
-  const products = proposer.products?.(search) ?? null;
+  const products = proposer.products(search);
   if (products === 0) return [];
-  const steps = 2 + ((products ?? 0) >> 3);
+  const steps = 2 + (products >> 3);
   for (const crank of allCrankMoves(search.layout, move)) {
     if (!take(effort, steps)) break;
     if (crank.numerator * d <= crank.denominator * n && couldIdle(search.layout.head, crank, proposer.adds))
@@ -162,7 +162,8 @@ const singleForTwoPairs: Proposer = {
 
 const newPair: Proposer = {
   adds: 2,
-  products: null,
+  // That of the new pair alone.
+  products: () => 1,
   propose({ numerator, denominator }, _, offer) {
     const [smaller, larger] = [Math.min(numerator, denominator), Math.max(numerator, denominator)];
     for (let times = Math.ceil(addable.least / smaller); larger * times <= addable.most; times += 1)

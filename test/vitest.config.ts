@@ -1,15 +1,22 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
+/** Files that put other modules in the place of the library's own. */
+const mocking = ["test/gear/repair/repair-on-head.test.ts"];
+
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
   test: {
-    include: ["test/**/*.test.ts"],
     globalSetup: "test/support/build.ts",
     setupFiles: "test/support/seed.ts",
     testTimeout: 60_000,
     // Left to itself it keeps a core free, which of two is the half.
     maxWorkers: "100%",
+    projects: [
+      // Files one after the other in the same process: to load the library anew for each takes longer than to test it.
+      { extends: true, test: { name: "together", isolate: false, include: ["test/**/*.test.ts"], exclude: mocking } },
+      { extends: true, test: { name: "apart", include: mocking } },
+    ],
     coverage: {
       provider: "v8",
       include: ["src/**/*.ts", "booklet/**/*.ts", "scripts/**/*.ts"],

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, type HeadSpec, indexTable, type Ratio, ratio, readyHeads } from "../../src/index.ts";
+import { runs } from "../support/sweep.ts";
 import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
@@ -74,7 +75,7 @@ describe("the book, read back from the page", () => {
         const found = faults(pages, headAsPrinted(pages.flatMap(linesOf), head), range);
         expect(found).toEqual(none);
       }),
-      { numRuns: 20 },
+      runs(20),
     );
   });
 

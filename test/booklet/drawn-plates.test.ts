@@ -16,6 +16,7 @@ import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
+import { eachWithEach } from "../support/sweep.ts";
 import { facesPrinted } from "./plate-named.ts";
 import { edition, pagesOn } from "./set-pages.ts";
 
@@ -107,39 +108,35 @@ function circlesIn(head: Head, { alt = "" }: GroupMark): readonly number[] {
 const withPlates = readyHeads.filter(({ plates }) => plates.length > 0);
 
 describe("every circle drawn bears its number, no smaller than a note of its paper", () => {
-  it.each(paperNames.flatMap((name) => withPlates.map((head) => [name, head.id, head] as const)))("%s: %s", (name, _, head) => {
+  it.each(eachWithEach(paperNames, withPlates))("%s", (_, name, head) => {
     const paper = paperNamed(name);
     const drawn = platesOn(pagesOn(paper, bookWith(head, ["reading", "drawings"])));
     expect(drawn.length).toBe(1 + head.plates.flatMap(({ faces }) => faces).length);
     for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
   });
 
-  it.each(wallPaperNames)("on the wall on %s", (name) => {
+  it.each(eachWithEach(wallPaperNames, withPlates))("on the wall: %s", (_, name, head) => {
     const paper = wallPaperNamed(name);
-    for (const head of withPlates) {
-      const drawn = platesOn(pagesOn(paper, forWall(bookWith(head, ["reading"]))));
-      expect(drawn.length).toBe(1);
-      for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
-    }
+    const drawn = platesOn(pagesOn(paper, forWall(bookWith(head, ["reading"]))));
+    expect(drawn.length).toBe(1);
+    for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
   });
 
-  it.each(paperNames)("on the sheets of jobs on %s, wherever the far arm stands", (name) => {
+  it.each(eachWithEach(paperNames, withPlates))("on the sheets of jobs, wherever the far arm stands: %s", (_, name, head) => {
     const paper = paperNamed(name);
-    for (const head of withPlates) {
-      const inOrder = [7, 9, 13, 27, 33, 36, 43, 49, 51, 62, 66, 96, 127].filter((divisions) => {
+    const inOrder = [7, 9, 13, 27, 33, 36, 43, 49, 51, 62, 66, 96, 127].filter((divisions) => {
+      const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
+      return setting !== undefined && setting.circle !== null && setting.method !== "compound" && setting.method !== "dial";
+    });
+    const arms = new Set<number>();
+    for (const divisions of inOrder) {
+      for (const plate of platesOn(pagesOn(paper, jobOf(head, edition, { divisions })))) {
+        expect(faultsOf(plate, circlesOfJob(head, divisions), paper.note)).toEqual(right);
         const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
-        return setting !== undefined && setting.circle !== null && setting.method !== "compound" && setting.method !== "dial";
-      });
-      const arms = new Set<number>();
-      for (const divisions of inOrder) {
-        for (const plate of platesOn(pagesOn(paper, jobOf(head, edition, { divisions })))) {
-          expect(faultsOf(plate, circlesOfJob(head, divisions), paper.note)).toEqual(right);
-          const [setting] = indexDivisions(head, divisions, { limit: 1 }).settings;
-          if (setting?.circle) arms.add(Math.floor((4 * setting.spaces) / setting.circle));
-        }
+        if (setting?.circle) arms.add(Math.floor((4 * setting.spaces) / setting.circle));
       }
-      expect(arms.size).toBeGreaterThan(1);
     }
+    expect(arms.size).toBeGreaterThan(1);
   });
 
   it("of a plate with sixty circles too, of two holes and of ten thousand", () => {
@@ -148,13 +145,11 @@ describe("every circle drawn bears its number, no smaller than a note of its pap
       plates: [{ name: "many", circles: Array.from({ length: 60 }, (_, index) => index + 7) }],
     });
     const odd = defineHead({ wormRatio: 40, plates: [{ name: "odd", circles: [2, 3, 5, 10_000] }] });
-    for (const head of [many, odd]) {
-      for (const name of paperNames) {
-        const paper = paperNamed(name);
-        const drawn = platesOn(pagesOn(paper, bookWith(head, ["drawings"])));
-        expect(drawn.length).toBe(1);
-        for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
-      }
+    for (const [, name, head] of eachWithEach(paperNames, [many, odd])) {
+      const paper = paperNamed(name);
+      const drawn = platesOn(pagesOn(paper, bookWith(head, ["drawings"])));
+      expect(drawn.length).toBe(1);
+      for (const plate of drawn) expect(faultsOf(plate, circlesIn(head, plate), paper.note)).toEqual(right);
     }
   });
 });
@@ -178,28 +173,26 @@ function whiteAtFoot(pages: readonly Page[], paper: Paper): readonly number[] {
 }
 
 describe("drawings fill their pages", () => {
-  it.each(paperNames.flatMap((name) => withPlates.map((head) => [name, head.id, head] as const)))(
-    "%s: %s: no page of them is more than a third white",
-    (name, _, head) => {
-      const paper = paperNamed(name);
-      const [, ...pages] = pagesOn(paper, bookWith(head, ["reading", "drawings"]));
-      expect(Math.max(...whiteAtFoot(pages.slice(0, -1), paper))).toBeLessThan(1 / 3);
-    },
-  );
+  it.each(eachWithEach(paperNames, withPlates))("%s: no page of them is more than a third white", (_, name, head) => {
+    const paper = paperNamed(name);
+    const [, ...pages] = pagesOn(paper, bookWith(head, ["reading", "drawings"]));
+    expect(Math.max(...whiteAtFoot(pages.slice(0, -1), paper))).toBeLessThan(1 / 3);
+  });
 
   it("a4: three plates, the head and the trains stand on three pages", () => {
     const [head] = readyHeads;
     expect(pagesOn(paperNamed("a4"), bookWith(head as Head, ["drawings"])).length).toBe(1 + 3);
   });
 
-  it.each(paperNames)("%s: the worked example is drawn larger than anything else on its page is high", (name) => {
-    for (const head of withPlates) {
+  it.each(eachWithEach(paperNames, withPlates))(
+    "the worked example is drawn larger than anything else on its page is high: %s",
+    (_, name, head) => {
       const [, page] = pagesOn(paperNamed(name), bookWith(head, ["reading"]));
       const heights = (page?.marks ?? []).flatMap((mark) => (mark.kind === "group" ? [heightOf(mark)] : []));
       const [plate] = platesOn(page === undefined ? [] : [page]);
       expect(plate === undefined ? 0 : heightOf(plate)).toBe(Math.max(...heights));
-    }
-  });
+    },
+  );
 });
 
 function heightOf({ marks }: GroupMark): number {

@@ -4,6 +4,7 @@ import { jobSheetPdf, paperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
+import { eachWithEach } from "../support/sweep.ts";
 import { followed, geared, jobs, ungeared } from "./followed-job.ts";
 import { dialThird, halfTurn, secondHand } from "./heads.ts";
 import { printedRows } from "./printed-rows.ts";
@@ -94,13 +95,14 @@ describe("the rule at the foot of a page", () => {
     },
   );
 
-  it.each(paperNames)("%s: leaves room for edition and number of the page", (paper) => {
-    for (const head of [...readyHeads, secondHand]) {
+  it.each(eachWithEach(paperNames, [...readyHeads, secondHand]))(
+    "leaves room for edition and number of the page: %s",
+    (_, paper, head) => {
       for (const page of pagesOn(paperNamed(paper), wholeBook(head, { from: 2, to: 60 }))) {
         expect(ruleOn(linesIn(page)), linesIn(page).slice(-2).join("\n")).not.toBe("");
       }
-    }
-  });
+    },
+  );
 
   it.each(jobs)("is true on a job sheet: %s", async (_, head, options) => {
     const { way, bench } = await followed(head, options);

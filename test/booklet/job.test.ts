@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { JobOptions } from "../../booklet/index.ts";
 import { defineHead, type Head, parseAngle, planJob, readyHeads, revolutions, type Way } from "../../src/index.ts";
+import { runs } from "../support/sweep.ts";
 import { bare, followed, geared, jobs, ungeared, withNose } from "./followed-job.ts";
 import { headSpec } from "./heads.ts";
 import { type PrintedSheet, said } from "./printed-sheet.ts";
@@ -34,7 +35,7 @@ describe("a job sheet, followed by hand from the print alone", () => {
           expect(wrongOn(sheet, way, bench)).toEqual([]);
         },
       ),
-      { numRuns: 25 },
+      runs(25),
     );
   });
 

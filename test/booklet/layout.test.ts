@@ -7,6 +7,7 @@ import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../bo
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";
+import { eachWithEach, runs } from "../support/sweep.ts";
 import { headSpec } from "./heads.ts";
 import { edition, pagesOn, type Wanted, wallBook, wholeBook } from "./set-pages.ts";
 
@@ -107,22 +108,17 @@ describe("laws of the page", () => {
         if (indexDivisions(head, 13, { limit: 1 }).exact || head.ring || head.dial)
           expect(faultsIn(jobPages(head, paper, 13), paper)).toEqual([]);
       }),
-      { numRuns: 20 },
+      runs(20),
     );
   });
 
-  it.each(wallPaperNames)("%s on the wall: how to read it stands on one sheet, whatever the ready head", (name) => {
-    const sheets = readyHeads.map((head) =>
-      titled(wallPages(head, wallPaperNamed(name), { from: 2, to: 100 }), "How to read it"),
-    );
-    expect(sheets).toEqual(readyHeads.map(() => 1));
+  it.each(eachWithEach(wallPaperNames, readyHeads))("on the wall how to read it stands on one sheet: %s", (_, name, head) => {
+    expect(titled(wallPages(head, wallPaperNamed(name), { from: 2, to: 100 }), "How to read it")).toBe(1);
   });
 
-  it.each(paperNames)("%s: the title page of a ready head is one page, and how to read it another", (name) => {
-    for (const head of readyHeads) {
-      const pages = bookPages(head, paperNamed(name), { from: 2, to: 60 });
-      expect(pages.slice(0, 3).map((page) => headOf(page))).toEqual([head.name, "How to read it", "What this head can do"]);
-    }
+  it.each(eachWithEach(paperNames, readyHeads))("the title page is one page, and how to read it another: %s", (_, name, head) => {
+    const pages = bookPages(head, paperNamed(name), { from: 2, to: 60 });
+    expect(pages.slice(0, 3).map((page) => headOf(page))).toEqual([head.name, "How to read it", "What this head can do"]);
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
+import { eachWithEach } from "../support/sweep.ts";
 import { fiveToOne } from "./heads.ts";
 import { setOn, wholeBook } from "./set-pages.ts";
 
@@ -17,9 +18,9 @@ function countsByPage(anchors: ReadonlyMap<string, number>): ReadonlyMap<number,
 }
 
 describe("the head of a page", () => {
-  it.each([...readyHeads, fiveToOne].flatMap((head) => (["a4", "a5"] as const).map((paper) => ({ id: head.id, head, paper }))))(
-    "$id on $paper: names no fewer counts than stand below it",
-    ({ head, paper }) => {
+  it.each(eachWithEach([...readyHeads, fiveToOne], ["a4", "a5"] as const))(
+    "%s: names no fewer counts than stand below it",
+    (_, head, paper) => {
       const { headwords, anchors } = setOn(paperNamed(paper), wholeBook(head, { from: 2, to: 400 }));
       for (const [page, counts] of countsByPage(anchors)) {
         const [from = Number.NaN, to = from] = (headwords[page - 1] ?? "").split("–").map(Number);

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
+import { eachWithEach } from "../support/sweep.ts";
 import { fiveToOne, secondHand } from "./heads.ts";
 import { astray, countNamed, hasRow, linksAstray, pointersOn } from "./pointers.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
@@ -11,10 +12,9 @@ const heads = [...readyHeads, secondHand, fiveToOne];
 const [usual] = readyHeads as readonly [Head];
 const all = { from: 2, to: 400 };
 
-describe.each(heads.map((head) => [head.id, head] as const))("what points to a page in the book of %s", (_, head) => {
-  const book = wholeBook(head, all);
-  it.each(paperNames)("leads every count to the page that has its row: %s", (paper) => {
-    const pages = pagesOn(paperNamed(paper), book);
+describe("what points to a page in the book", () => {
+  it.each(eachWithEach(heads, paperNames))("leads every count to the page that has its row: %s", (_, head, paper) => {
+    const pages = pagesOn(paperNamed(paper), wholeBook(head, all));
     const lines = pages.map(linesIn);
     // Where every count stands in one row in its order, only contents and readings point.
     expect(pointersOn(lines).length).toBeGreaterThan(head.plates.length === 0 ? 5 : 399);
@@ -22,9 +22,8 @@ describe.each(heads.map((head) => [head.id, head] as const))("what points to a p
     expect(linksAstray(pages)).toEqual([]);
   });
 
-  const sheets = wallBook(head, all);
-  it.each(wallPaperNames)("and on the wall: %s", (paper) => {
-    const pages = pagesOn(wallPaperNamed(paper), sheets);
+  it.each(eachWithEach(heads, wallPaperNames))("and on the wall: %s", (_, head, paper) => {
+    const pages = pagesOn(wallPaperNamed(paper), wallBook(head, all));
     expect(astray(pages.map(linesIn))).toEqual([]);
     expect(linksAstray(pages)).toEqual([]);
   });

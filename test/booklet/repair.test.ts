@@ -17,6 +17,7 @@ import {
   spurGear,
 } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
+import { runs } from "../support/sweep.ts";
 import { bare as dialOnly, geared, ungeared, withNose } from "./followed-job.ts";
 import { headSpec, longNamed } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
@@ -234,7 +235,7 @@ describe("nothing on a sheet overflows", () => {
             expect(texts.some(({ text }) => text === String(toothSpace))).toBe(true);
         },
       ),
-      { numRuns: 25 },
+      runs(25),
     );
   });
 
@@ -267,7 +268,7 @@ describe("nothing on a sheet overflows", () => {
           }
         }
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 });

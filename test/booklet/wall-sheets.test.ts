@@ -3,6 +3,7 @@ import { paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
+import { eachWithEach } from "../support/sweep.ts";
 import { halfTurn, secondHand } from "./heads.ts";
 import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";
 
@@ -132,16 +133,17 @@ describe("the wall sheets", () => {
 });
 
 describe("the head of a page in a book", () => {
-  const books = heads.map(([id, head]) => ({ id, head, book: wholeBook(head, { from: 2, to: 60 }) }));
-  it.each(paperNames)("%s: never cuts the name of the head; where it has no room it says with what gears", (paper) => {
-    for (const { id, head, book } of books) {
-      for (const page of pagesOn(paperNamed(paper), book)) {
+  const all = heads.map(([, head]) => head);
+  it.each(eachWithEach(paperNames, all))(
+    "never cuts the name of the head; where it has no room it says with what gears: %s",
+    (_, paper, head) => {
+      for (const page of pagesOn(paperNamed(paper), wholeBook(head, { from: 2, to: 60 }))) {
         const texts = textsOn(page).map(({ text }) => text);
         expect(
           texts.some((text) => [head.name, gearsOf(head), gearsInShort(head)].includes(text)),
-          `${id} ${page.label}`,
+          page.label,
         ).toBe(true);
       }
-    }
-  });
+    },
+  );
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { said } from "../../scripts/command.ts";
-import { headFile } from "../support/head-file.ts";
+import { headFiles } from "../support/head-file.ts";
+
+const headFile = headFiles();
 
 const words = async (...asked: string[]) => (await said(asked)).text;
 const oneLine = async (...asked: string[]) => (await words(...asked)).replace(/\s+/g, " ");

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { said } from "../../scripts/command.ts";
-import { headFile } from "../support/head-file.ts";
+import { headFiles } from "../support/head-file.ts";
+
+const headFile = headFiles();
 
 const words = async (...asked: string[]) => (await said(["spacing", ...asked])).text;
 const json = async (...asked: string[]) => JSON.parse(await words(...asked, "--json"));

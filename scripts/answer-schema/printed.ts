@@ -2,10 +2,13 @@ import type {
   Answer,
   Coordinate,
   Fault,
+  Identification,
   NoJob,
   Place,
   PlannedJob,
   PossibleCount,
+  RepairOnHead,
+  SpurGear,
   TableRow,
   toothAt,
   UnequalSpacing,
@@ -22,6 +25,9 @@ export interface Refused {
   };
 }
 
+/** How a job is planned; its places stand beside it. */
+type Told = Omit<PlannedJob, "places"> | NoJob;
+
 /** A count or an angle. */
 export type LookedUp = Answer & {
   /** With `--teeth`, `--after` or `--ring`. */
@@ -29,7 +35,7 @@ export type LookedUp = Answer & {
   /** With `--ring`: the tooth that it stands at. */
   readonly standingAt?: ReturnType<typeof toothAt>;
   /** With `--teeth` or `--after`. */
-  readonly plan?: Omit<PlannedJob, "places"> | NoJob;
+  readonly plan?: Told;
   /** With `--coordinates`, in millimetres. */
   readonly coordinates?: readonly Coordinate[];
   readonly chords?: readonly { readonly apart: number; readonly length: number }[];
@@ -59,3 +65,28 @@ export interface Gives {
 export interface Heads {
   readonly heads: readonly { readonly id: string; readonly name: string; readonly wormRatio: string }[];
 }
+
+/** `gear` with its pitch. */
+export interface Measured {
+  readonly gear: SpurGear;
+  /** With `--pins`: what is measured over two of them, in millimetres; null where they do not touch the flanks. */
+  readonly overPins?: { readonly pinDiameter: number; readonly length: number | null };
+}
+
+/** `gear` by what was measured on it. */
+export interface Identified {
+  readonly identification: Identification;
+}
+
+/** `gear` by marks that meet again: the counts that its teeth could be. */
+export interface ByMarks {
+  readonly counts: readonly number[];
+}
+
+/** `repair`. */
+export type Repaired = Omit<RepairOnHead, "job"> & {
+  /** Its places stand in `moves`. */
+  readonly job: Told;
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
+};

@@ -9,8 +9,8 @@ interface Reader {
   readonly named: Map<string, Schema>;
 }
 
-/** Codes stand beside the same in English in what the command prints. */
-const why: Schema = { type: "string" };
+/** What stands for a person beside codes in what the command prints: the same in English. */
+const inEnglish: Schema = { type: "string" };
 
 /** The JSON schema of all that a file of types exports: whatever is printed is one of them. */
 export function schemaOf(file: string): Schema {
@@ -105,10 +105,12 @@ function objectOf(type: ts.Type, reader: Reader): Schema {
     const part = partOf(reader.checker.getTypeOfSymbol(member), reader);
     return [member.name, { ...described(member, reader), ...part }] as const;
   });
+  const has = (wanted: string) => members.some(({ name }) => name === wanted);
+  const sentences = { ...(has("why") ? {} : { why: inEnglish }), ...(has("code") && !has("text") && { text: inEnglish }) };
   const required = members.filter((member) => !isOptional(member)).map(({ name }) => name);
   return {
     type: "object",
-    properties: { ...Object.fromEntries(properties), ...(members.some(({ name }) => name === "why") ? {} : { why }) },
+    properties: { ...Object.fromEntries(properties), ...sentences },
     ...(required.length > 0 && { required }),
     additionalProperties: false,
   };

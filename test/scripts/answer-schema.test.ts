@@ -41,6 +41,18 @@ describe("what is printed with --json is by its schema", () => {
     ["Gives", ["gives", "0 + 5/15", "--gears", "56/24", "--plate", "with"]],
     ["ByEye", ["2.9° ± 0.05°"]],
     ["Heads", ["heads"]],
+    ["Measured", ["gear", "86", "--module", "2"]],
+    ["Measured", ["gear", "9", "--dp", "12", "--pins", "4", "--thinning", "0.1", "--shift", "0.3"]],
+    ["Identified", ["gear", "43", "--outside", "112.5", "--depth", "5.6", "--mate", "20", "--centres", "78.75"]],
+    ["Identified", ["gear", "43", "--outside", "113.1", "--span", "33.2 over 5, 40.6 over 6"]],
+    ["ByMarks", ["gear", "--mate", "43", "--turns", "43"]],
+    ["Repaired", ["repair", "86", "--module", "2", "--damaged", "31-33"]],
+    ["Repaired", ["repair", "97", "--module", "2", "--damaged", "3", "--head", "ratio-40-plates-15-49-ungeared"]],
+    [
+      "Repaired",
+      ["repair", "53", "--dp", "12", "--damaged", "1,30", "--head", "ratio-90-dial", "--saw", "1.5", "--backlash", "0.1"],
+    ],
+    ["Repaired", ["repair", "7", "--module", "3", "--damaged", "1", "--head", "ratio-72-table-15-49"]],
   ])("%s: %j", expectIs);
 
   it("whatever is asked of whichever head", async () => {

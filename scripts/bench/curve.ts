@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { type Head, indexTable, readyHeads } from "../../src/index.ts";
 import { projectFile } from "./child.ts";
 import { timeOf } from "./stopwatch.ts";
+import { line, picture, rule, text } from "./svg.ts";
 
 /** One line of the picture: how long a table from 2 to each limit takes. */
 interface Curve {
@@ -40,10 +41,6 @@ function drawn(curves: readonly Curve[]): string {
   const { width, height, left, right, top, bottom } = size;
   const x = (to: number) => left + ((width - left - right) * Math.log10(to / 100)) / 2;
   const y = (ms: number) => height - bottom - ((height - top - bottom) * (Math.log10(Math.max(ms, 0.1)) + 1)) / 5;
-  const text = (at: readonly [number, number], words: string, anchor = "start") =>
-    `<text x="${at[0].toFixed(1)}" y="${at[1].toFixed(1)}" text-anchor="${anchor}">${words}</text>`;
-  const rule = (from: readonly [number, number], to: readonly [number, number], stroke: string) =>
-    `<path d="M${from.map((each) => each.toFixed(1)).join(" ")}L${to.map((each) => each.toFixed(1)).join(" ")}" stroke="${stroke}"/>`;
   const grid = [0.1, 1, 10, 100, 1000, 10_000].flatMap((ms) => [
     rule([left, y(ms)], [width - right, y(ms)], "#bbb"),
     text([left - 8, y(ms) + 4], `${ms} ms`, "end"),
@@ -52,23 +49,16 @@ function drawn(curves: readonly Curve[]): string {
   const ends = spread(curves.map(({ points }) => y(points.at(-1)?.ms ?? 1)));
   const lines = curves.flatMap(({ name, points }, index) => {
     const dash = ["", "8 3", "2 3", "12 3 2 3", "5 5"][index] ?? "";
-    const path = points.map(({ to, ms }, at) => `${at === 0 ? "M" : "L"}${x(to).toFixed(1)} ${y(ms).toFixed(1)}`).join("");
     return [
-      `<path d="${path}" stroke="#000" stroke-width="1.8" stroke-dasharray="${dash}"/>`,
+      line(
+        points.map(({ to, ms }) => [x(to), y(ms)]),
+        dash,
+      ),
       text([width - right + 10, (ends[index] ?? 0) + 4], name),
     ];
   });
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" font-family="sans-serif" font-size="12" fill="none">`,
-    `<title>Time for a table of the best setting of every count, by range, gears and teeth per move</title>`,
-    `<rect width="${width}" height="${height}" fill="#fff"/>`,
-    ...grid,
-    ...lines,
-    ...foot,
-    "</svg>",
-  ]
-    .join("\n")
-    .replaceAll("<text ", '<text fill="#000" ');
+  const title = "Time for a table of the best setting of every count, by range, gears and teeth per move";
+  return picture(width, height, title, [...grid, ...lines, ...foot]);
 }
 
 /** Moves names apart that would stand on one another. */
@@ -84,5 +74,5 @@ function spread(places: readonly number[]): number[] {
 
 /** Measures and draws the picture in the docs. */
 export function drawCurve(): void {
-  writeFileSync(projectFile("docs/time-by-range.svg"), `${drawn(measured())}\n`);
+  writeFileSync(projectFile("docs/time-by-range.svg"), drawn(measured()));
 }

@@ -70,7 +70,7 @@ export const growths: readonly Growth[] = [
     question: (size) => count({ wormRatio: 40, rearPin: true, plates: plates(size) ?? [] }),
   },
   {
-    name: "holes of a circle, an angle of 0.9716 turns, eight gears, plate ratio 85",
+    name: "holes of a circle, 0.9716 turns, eight gears",
     sizes: [200, 1000, 3000, 10_000],
     question: (size) => ({
       head: {

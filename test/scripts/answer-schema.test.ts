@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { schemaOf } from "../../scripts/answer-schema/schema.ts";
 import { readyHeads } from "../../src/index.ts";
 import { runHere } from "../support/command.ts";
+import { runs } from "../support/sweep.ts";
 
 const schema = JSON.parse(readFileSync("booklet/answer.schema.json", "utf8"));
 const ajv = new Ajv2020({ strict: false, allErrors: false });
@@ -68,7 +69,7 @@ describe("what is printed with --json is by its schema", () => {
           await expectIs(typeof data === "object" && data !== null && "error" in data ? "Refused" : "LookedUp", words);
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

@@ -2,13 +2,14 @@ import { fault } from "./command-line.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
 import type { OptionSpec, OptionTable } from "./option-table.ts";
+import { ratioOptions } from "./ratio-options.ts";
 import { repairOptions } from "./repair-options.ts";
 import type { Said } from "./said.ts";
 
 /** The commands by their first word, each with its options; the empty one is a question. */
 type Commands = Readonly<Record<string, OptionTable>>;
 
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "booklet", "completion"];
+const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,
@@ -23,7 +24,13 @@ export async function completionAsked([shell = "", ...more]: readonly string[]):
     throw fault("unknown-word", "", `completion is for ${Object.keys(shells).join(", ")}; name one of them: ${inUse}`);
   // Loaded only here: the options of the booklet stand with the booklet.
   const { bookletOptions } = await import("./booklet.ts");
-  const commands = { gear: gearCommandOptions, repair: repairOptions, booklet: bookletOptions, "": lookUpOptions };
+  const commands = {
+    gear: gearCommandOptions,
+    repair: repairOptions,
+    ratio: ratioOptions,
+    booklet: bookletOptions,
+    "": lookUpOptions,
+  };
   return { code: 0, text: script(commands) };
 }
 

@@ -58,7 +58,9 @@ export {
 export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
 export { type Head, type HeadInShort, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
+export { type IdlerTrial, idlersFromTrial } from "./head/idlers-from-trial.ts";
 export type { CirclesSpec, DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
+export { type RatioCandidate, type RatioFound, type RatioTrial, ratioFromTrial } from "./head/ratio-from-trial.ts";
 export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";

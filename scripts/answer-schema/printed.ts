@@ -3,10 +3,12 @@ import type {
   Coordinate,
   Fault,
   Identification,
+  idlersFromTrial,
   NoJob,
   Place,
   PlannedJob,
   PossibleCount,
+  RatioFound,
   RepairOnHead,
   SpurGear,
   TableRow,
@@ -90,3 +92,13 @@ export type Repaired = Omit<RepairOnHead, "job"> & {
   /** With `--sheet`: its path. */
   readonly sheet?: string;
 };
+
+/** `ratio` with the crank's turns. */
+export interface Ratioed {
+  readonly ratio: RatioFound;
+}
+
+/** `ratio` with a train that was put up. */
+export interface IdlersTold {
+  readonly idlersWithCrank: ReturnType<typeof idlersFromTrial>;
+}

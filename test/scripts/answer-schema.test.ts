@@ -42,6 +42,8 @@ describe("what is printed with --json is by its schema", () => {
     ["Gives", ["gives", "0 + 5/15", "--gears", "56/24", "--plate", "with"]],
     ["ByEye", ["2.9° ± 0.05°"]],
     ["Heads", ["heads"]],
+    ["Ratioed", ["ratio", "--turns", "10", "--turned", "90°", "--within", "5°"]],
+    ["IdlersTold", ["ratio", "--pairs", "2", "--idlers", "1", "--plate", "with"]],
     ["Measured", ["gear", "86", "--module", "2"]],
     ["Measured", ["gear", "9", "--dp", "12", "--pins", "4", "--thinning", "0.1", "--shift", "0.3"]],
     ["Identified", ["gear", "43", "--outside", "112.5", "--depth", "5.6", "--mate", "20", "--centres", "78.75"]],

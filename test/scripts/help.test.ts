@@ -8,6 +8,8 @@ import { gearHelp } from "../../scripts/gear-help.ts";
 import { gearCommandOptions } from "../../scripts/gear-option-table.ts";
 import { help } from "../../scripts/help.ts";
 import { options } from "../../scripts/look-up-options.ts";
+import { ratioHelp } from "../../scripts/ratio-help.ts";
+import { ratioOptions } from "../../scripts/ratio-options.ts";
 import { repairHelp } from "../../scripts/repair-help.ts";
 import { repairOptions } from "../../scripts/repair-options.ts";
 import { readyHeads } from "../../src/index.ts";
@@ -16,6 +18,7 @@ const commands = {
   "": [help, options],
   gear: [gearHelp, gearCommandOptions],
   repair: [repairHelp, repairOptions],
+  ratio: [ratioHelp, ratioOptions],
   booklet: [bookletHelp, bookletOptions],
 } as const;
 

@@ -30,7 +30,7 @@ const page = helpPage(bookletOptions, {
     {
       title: "A job sheet instead",
       says: "With --as large in large type",
-      options: ["job", "teeth", "by", "method", "teeth-per-move", "mounted", "start-hole", "start-angle", "minus"],
+      options: ["job", "teeth", "every", "by", "method", "teeth-per-move", "mounted", "start-hole", "start-angle", "minus"],
     },
   ],
   end: [`Ready heads: ${readyHeads.map(({ id }) => id).join(", ")}`],

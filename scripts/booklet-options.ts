@@ -28,8 +28,9 @@ export const bookOptions: TableOf<"as" | "from" | "to" | "parts" | "degrees", "i
 const { head, ...search } = headOptions;
 
 /** The options that go with `--job`. */
-export const jobOptions: Omit<typeof headOptions, "head"> & typeof startOptions & TableOf<"teeth" | "by"> = {
+export const jobOptions: Omit<typeof headOptions, "head"> & typeof startOptions & TableOf<"teeth" | "every" | "by"> = {
   teeth: { type: "string", value: "LIST", says: "some of its teeth, in this order: 1,17,40" },
+  every: { type: "string", value: "N", says: "all its teeth, every so many-th first" },
   by: { type: "string", value: "WAY", says: `${waysBy.join(", ")}; the best where not given`, words: waysBy },
   ...search,
   ...startOptions,

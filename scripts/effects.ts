@@ -40,7 +40,7 @@ interface Effect {
 const lookUps: readonly Question[] = ["count", "angle"];
 const all: readonly Question[] = ["count", "angle", "by-eye", "gives", "spacing", "table", "heads"];
 const tables: readonly Question[] = ["count", "angle", "spacing", "table"];
-const places: readonly OptionName[] = ["teeth", "after"];
+const places: readonly OptionName[] = ["teeth", "every", "after"];
 /** What gives a look-up a table; other questions have one in any case. */
 const tabled: readonly OptionName[] = [...places, "coordinates"];
 
@@ -59,13 +59,14 @@ const effects: Readonly<Record<OptionName, Effect>> = {
   },
   proof: { on: lookUps, notInJson: { because: "which has the proof of every setting" }, notInTable: { unless: [] } },
   teeth: { on: lookUps, notBeside: ["after", "ring"] },
+  every: { on: ["count"], notBeside: ["teeth", "after", "ring"] },
   after: { on: lookUps, notBeside: ["ring"] },
   by: { on: lookUps, beside: places },
   ring: { on: lookUps, notInTable: { unless: [] } },
   "start-hole": { on: lookUps, beside: [...places, "ring"] },
   "start-angle": { on: lookUps, beside: [...places, "ring", "coordinates"] },
   minus: { on: lookUps, beside: [...places, "ring"] },
-  nearer: { on: lookUps, beside: ["teeth"] },
+  nearer: { on: lookUps, beside: ["teeth", "every"] },
   coordinates: { on: ["count"] },
   clockwise: { on: ["count"], beside: ["coordinates"] },
   tangents: { on: ["count"], beside: ["coordinates"] },

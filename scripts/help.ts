@@ -22,6 +22,7 @@ const page = helpPage(options, {
     ["turns-and-holes 50 --all --mounted 2", ""],
     [`turns-and-holes "2°54'" --head my-head.json`, ""],
     ["turns-and-holes 86 --teeth 3,4,31,60", "teeth 3, 4, 31 and 60 of 86"],
+    ["turns-and-holes 86 --every 19", "all teeth, each 19 on from the last"],
     ["turns-and-holes 86 --after 31", "what comes after tooth 31"],
     ["turns-and-holes 86 --ring 46.5", "which tooth the ring stands at"],
     ["turns-and-holes 97 --near --radius 50", "how far off, and in millimetres"],
@@ -39,7 +40,7 @@ const page = helpPage(options, {
     { title: "Which settings", options: ["method", "teeth-per-move", "all", "limit", "near", "radius", "proof"] },
     {
       title: "At the machine",
-      options: ["teeth", "after", "by", "nearer", "ring", "start-hole", "start-angle", "minus"],
+      options: ["teeth", "every", "after", "by", "nearer", "ring", "start-hole", "start-angle", "minus"],
     },
     { title: "As coordinates", options: ["coordinates", "clockwise", "tangents"] },
     {

@@ -5,17 +5,26 @@ import { fault } from "./command-line.ts";
 import { targetAsked } from "./look-up.ts";
 import { numbersListed } from "./number-list.ts";
 import type { Given } from "./read-options.ts";
-import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
+import { everyAsked, searchAsked, startAsked, wayAsked } from "./shared-options.ts";
 
 /** Reads the job of a job sheet, and how it is to be done. */
 export function jobAsked(job: string, given: Given<typeof jobOptions>): Job {
+  const target = jobTarget(job);
   return {
-    ...jobTarget(job),
+    ...target,
     ...searchAsked(given),
     ...startAsked(given),
     ...(given.by !== undefined && { by: wayAsked(given.by) }),
     ...(given.teeth !== undefined && { teeth: numbersListed(given.teeth, "--teeth") }),
+    ...(given.every !== undefined && { teeth: everyOf(target, given) }),
   };
+}
+
+/** What is given with `--every`, for a count alone. */
+function everyOf(target: Target, { every = "", teeth }: Given<typeof jobOptions>): readonly number[] {
+  if (teeth !== undefined) throw fault("conflict", "--every", "is given beside --teeth; give one of the two");
+  if ("divisions" in target) return everyAsked(target.divisions, every);
+  throw fault("no-effect", "--every", "goes with a count and has no effect on an angle; leave it out");
 }
 
 function jobTarget(job: string): Target {

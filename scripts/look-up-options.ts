@@ -8,7 +8,7 @@ export const options: typeof headOptions &
   typeof startOptions &
   typeof everywhere &
   TableOf<
-    "limit" | "radius" | "teeth" | "after" | "by" | "ring" | "gears" | "plate",
+    "limit" | "radius" | "teeth" | "every" | "after" | "by" | "ring" | "gears" | "plate",
     "all" | "near" | "proof" | "nearer" | "coordinates" | "clockwise" | "tangents" | "json" | "csv" | "markdown"
   > = {
   ...headOptions,
@@ -21,6 +21,11 @@ export const options: typeof headOptions &
   radius: { type: "string", value: "LENGTH", says: "of the work, to show errors as lengths: 50, or 2in" },
   proof: { type: "boolean", says: "the proof in full, and how it was shown" },
   teeth: { type: "string", value: "LIST|all", says: "the positions of these teeth (3,4,31-33), in this order" },
+  every: {
+    type: "string",
+    value: "N",
+    says: "all teeth, every so many-th first, so that heat and spring spread: 1, 8, 15 … by 7",
+  },
   after: { type: "string", value: "TOOTH", says: "what is left to do after this tooth" },
   by: {
     type: "string",

@@ -9,6 +9,7 @@ import {
   legendWords,
   noPlaces,
   offBy,
+  orderItems,
   placeNoun,
   planWithWhys,
   positionColumns,
@@ -23,7 +24,7 @@ import type { More } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
 import { placeTable } from "./place-table.ts";
 import { withOptionNames } from "./read-options.ts";
-import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
+import { everyAsked, searchAsked, startAsked, wayAsked } from "./shared-options.ts";
 import { apart, itemLines, line, paragraph } from "./words.ts";
 
 /** The positions asked for by `--teeth` or `--after`, each by the way that leads or by the one named. */
@@ -47,7 +48,7 @@ export function placesAsked(answer: Answer, head: PreparedHead, radius: AtRadius
 }
 
 function planOptions(answer: Answer, options: Options): PlanOptions {
-  const { teeth, after, by, nearer } = options;
+  const { teeth, every, after, by, nearer } = options;
   return {
     ...searchAsked(options),
     ...startAsked(options),
@@ -56,6 +57,7 @@ function planOptions(answer: Answer, options: Options): PlanOptions {
     ...(by !== undefined && { by: wayAsked(by) }),
     ...(after !== undefined && { after: wholeNumber(after, "--after") }),
     ...(teeth !== undefined && teeth.trim() !== "all" && { teeth: numbersListed(teeth, "--teeth") }),
+    ...(every !== undefined && "divisions" in answer.target && { teeth: everyAsked(answer.target.divisions, every) }),
     direction: nearer === true ? "nearer" : "forward",
   };
 }
@@ -88,6 +90,7 @@ function planLines(plan: PlannedJob, planned: Planned): readonly string[] {
     "",
     ...placeTable(plan, head),
     ...apart(back === "" ? [] : [paragraph(back)]),
+    ...apart(itemLines(orderItems(plan, head))),
     ...apart(itemLines(plan.checks.map((check) => checkItem(check, plan.way, { noun: placeNoun(plan.target) })))),
     ...secondRoundLines(plan, planned),
     ...otherWays(plan, planned),

@@ -1,5 +1,6 @@
-import { type PlanOptions, type SearchOptions, type Way, waysBy } from "../src/index.ts";
+import { cuttingOrder, type PlanOptions, type SearchOptions, type Way, waysBy } from "../src/index.ts";
 import { angleFromZero, fault, wholeNumber } from "./command-line.ts";
+import { withOptionNames } from "./read-options.ts";
 
 /** Options that say which settings to look for. */
 interface SearchGiven {
@@ -43,4 +44,10 @@ export function wayAsked(by: string): Way["by"] {
   const way = waysBy.find((each) => each === by.trim());
   if (way !== undefined) return way;
   throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${waysBy.join(", ")}`);
+}
+
+/** All teeth of a count, every so many-th first. */
+export function everyAsked(divisions: number, every: string): readonly number[] {
+  const step = wholeNumber(every, "--every");
+  return withOptionNames({ divisions: "", step: "--every" }, () => cuttingOrder(divisions, step));
 }

@@ -69,6 +69,7 @@ export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
 export { type Caution, cautionsFor } from "./machine/caution.ts";
 export type { Check } from "./machine/checks.ts";
 export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
+export { cuttingOrder, roundsOfOrder } from "./machine/cutting-order.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";

@@ -22,6 +22,7 @@ import {
   type Item,
   nearErrorWords,
   offByItems,
+  orderItems,
   otherWayItems,
   shortAngle,
   startItem,
@@ -124,6 +125,7 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
       ...setUp(way, head),
       ...drawings(way, head),
       itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
+      ...listIfAny(orderItems(plan, head)),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),
       ...listIfAny(otherWayItems(plan.others)),
       positionsTable(plan, head),
@@ -136,7 +138,9 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
 function errorOf({ target, way, places, worstArcSeconds }: PlannedJob): string {
   const { setting } = way;
   const count = "divisions" in target ? target.divisions : null;
-  if (!setting.exact && count === places.length) return nearErrorWords(setting, count, null);
+  // In an order of its own the error of moves adds up over more than a round.
+  const isUsual = worstArcSeconds <= setting.worstArcSeconds;
+  if (!setting.exact && count === places.length && isUsual) return nearErrorWords(setting, count, null);
   if (worstArcSeconds === 0) return way.by === "ring" ? asNearAsRead : "no place listed is off at all";
   return `no place listed is off by over ${arcUpTo(worstArcSeconds)}`;
 }

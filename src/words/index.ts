@@ -86,6 +86,7 @@ export {
   whole,
   withPlus,
 } from "./numbers.ts";
+export { orderItems } from "./order-items.ts";
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";

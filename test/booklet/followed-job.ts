@@ -1,5 +1,5 @@
 import { type JobOptions, jobSheetPdf } from "../../booklet/index.ts";
-import { defineHead, type Head, parseAngle, type Revolutions, revolutions } from "../../src/index.ts";
+import { cuttingOrder, defineHead, type Head, parseAngle, type Revolutions, revolutions } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
 import { secondHand } from "./heads.ts";
@@ -68,4 +68,10 @@ export const jobs: readonly (readonly [string, Head, JobOptions])[] = [
   ["7° 12′", geared, { angle: parseAngle("7°12'") }],
   ["2°54′07″, near", ungeared, { angle: parseAngle("2°54'07\"") }],
   ["2°54′07.31″, finer than any list", ungeared, { angle: parseAngle("2°54'07.31\"") }],
+  ["60 by sevens", geared, { divisions: 60, teeth: cuttingOrder(60, 7) }],
+  [
+    "97 by sevens, near by a move that is made for more than a round",
+    ungeared,
+    { divisions: 97, by: "moves", teeth: cuttingOrder(97, 7) },
+  ],
 ];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { JobOptions } from "../../booklet/index.ts";
-import { defineHead, type Head, parseAngle, planJob, readyHeads, revolutions, type Way } from "../../src/index.ts";
+import { cuttingOrder, defineHead, type Head, parseAngle, planJob, readyHeads, revolutions, type Way } from "../../src/index.ts";
 import { runs } from "../support/sweep.ts";
 import { bare, followed, geared, jobs, ungeared, withNose } from "./followed-job.ts";
 import { headSpec } from "./heads.ts";
@@ -20,6 +20,15 @@ describe("a job sheet, followed by hand from the print alone", () => {
     const { sheet, way, bench } = await followed(head, options);
     expect(sheet.places.length).toBeGreaterThan(1);
     expect(wrongOn(sheet, way, bench)).toEqual([]);
+  });
+
+  it("97 by sevens: says how far its own places are off, which is more than a round of the same move leaves", async () => {
+    const { sheet } = await followed(ungeared, { divisions: 97, by: "moves", teeth: cuttingOrder(97, 7) });
+    const [, minutes = "0"] = /Not exact: no place listed is off by over ([\d.]+)′/.exec(sheet.lines.join("\n")) ?? [];
+    const worst = Math.max(...sheet.places.map((place) => Number(/([\d.]+)″/.exec(place["off by"] ?? "")?.[1] ?? 0)));
+    // One move is 0.189″ short; the last of the list is 96 sevens on.
+    expect([Number(minutes), worst]).toEqual([2.2, 127.3]);
+    expect(said(sheet, "In this order")).toContain("The work goes round 7 times: 280 turns of the crank, not 40");
   });
 
   it("any job of any head, by any way there is", async () => {

@@ -15,6 +15,7 @@ const given = {
   radius: ["--radius", "3in"],
   proof: ["--proof"],
   teeth: ["--teeth", "3,2"],
+  every: ["--every", "7"],
   after: ["--after", "2"],
   by: ["--by", "nearest-hole"],
   ring: ["--ring", "20"],
@@ -50,6 +51,7 @@ const companions: readonly (readonly string[])[] = [
   [],
   ["--teeth", "2,5,2"],
   ["--teeth", "all"],
+  ["--every", "200"],
   ["--after", "3"],
   ["--ring", "10"],
   ["--radius", "40"],
@@ -119,7 +121,7 @@ describe("what an option is refused for", () => {
     [["127", "--gears", "24/40"], '--gears: goes with "gives" and has no effect on a count; leave it out'],
     [["86", "--after", "31", "--teeth", "40"], "--teeth: is given beside --after; give one of the two"],
     [["12", "--tangents"], "--tangents: has no effect without --coordinates; add it, or leave --tangents out"],
-    [["97", "--minus"], "--minus: has no effect without --teeth, --after or --ring; add it, or leave --minus out"],
+    [["97", "--minus"], "--minus: has no effect without --teeth, --every, --after or --ring; add it, or leave --minus out"],
     [["heads", "foo"], '"heads" lists all the ready heads; leave out "foo"'],
     [
       ["127", "--nearer", "--teeth", "all"],
@@ -137,7 +139,7 @@ describe("what an option is refused for", () => {
       ["127", "--near", "--radius", "50", "--json"],
       "--radius: has no effect on --json, whose errors are in arc-seconds; leave it out",
     ],
-    [["127", "--csv"], "--csv: has no effect without --teeth, --after or --coordinates; add it, or leave --csv out"],
+    [["127", "--csv"], "--csv: has no effect without --teeth, --every, --after or --coordinates; add it, or leave --csv out"],
     [["127", "--csv", "--teeth", "2", "--near"], "--near: has no effect on the table of --csv; leave it out"],
     [
       ["12", "--markdown", "--teeth", "2", "--coordinates", "--radius", "9"],
@@ -146,7 +148,7 @@ describe("what an option is refused for", () => {
     [["table"], '"" is no range of counts; give one such as table 2-100'],
     [["table", "2-3-4"], '"2-3-4" is no range of counts; give one such as table 2-100'],
     [["table", "9-2"], "2 is below 9; give the smaller count first"],
-    [["127", "--by", "moves"], "--by: has no effect without --teeth or --after; add it, or leave --by out"],
+    [["127", "--by", "moves"], "--by: has no effect without --teeth, --every or --after; add it, or leave --by out"],
     [["127", "--teeth", "2", "--by", "eye"], '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring'],
     [
       ["127", "--teeth", "2", "--by", "dial"],

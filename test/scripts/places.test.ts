@@ -203,3 +203,35 @@ describe("where the ring stands", () => {
     );
   });
 });
+
+describe("an order of cutting", () => {
+  it("is every so many-th tooth, each once, and says what it costs", async () => {
+    const { positions } = await json("60", "--every", "7");
+    expect(positions.map(({ tooth }: Printed) => tooth).slice(0, 10)).toEqual([1, 8, 15, 22, 29, 36, 43, 50, 57, 4]);
+    expect(new Set(positions.map(({ tooth }: Printed) => tooth)).size).toBe(60);
+    expect(await oneLine("60", "--every", "7")).toContain("the work goes round 7 times: 280 turns of the crank, not 40.");
+  });
+
+  it("lets the error of a move add up over all its rounds, as it does", async () => {
+    const { positions } = await json("97", "--head", ungeared, "--every", "7", "--method", "compound");
+    positions.forEach(({ errorArcSeconds }: Printed, index: number) => {
+      expect(errorArcSeconds).toBeCloseTo(-7 * index * shortPerMove.one, 8);
+    });
+  });
+
+  it("says nothing of it where all is as usual, or only some teeth are named", async () => {
+    expect(await words("60", "--every", "1")).not.toContain("In this order");
+    expect(await words("60", "--teeth", "1,31,2")).not.toContain("In this order");
+  });
+
+  it.each([
+    [["60", "--every", "60"], "--every: 60 is not a step from tooth to tooth; give 1 to 59"],
+    [["60", "--every", "7", "--teeth", "3"], "--every: is given beside --teeth"],
+    [["2.9°", "--every", "7"], "--every: goes with a count and has no effect on an angle"],
+    [["booklet", "--job", "60", "--every", "7", "--teeth", "1"], "--every: is given beside --teeth; give one of the two"],
+    [["booklet", "--job", "2.9°", "--every", "7"], "--every: goes with a count and has no effect on an angle"],
+    [["booklet", "--every", "7"], "--every: goes with --job"],
+  ])("refuses %j", async (asked, why) => {
+    await expect(said(asked)).rejects.toThrow(why);
+  });
+});

@@ -1,0 +1,30 @@
+import type { Head } from "../head/head.ts";
+import { roundsOfOrder } from "../machine/cutting-order.ts";
+import type { PlannedJob } from "../machine/plan.ts";
+import { fromExact } from "../number/ratio.ts";
+import type { Item } from "./item.ts";
+import { goesBy } from "./place-words.ts";
+
+/** What an order of its own costs: how often the work goes round, where all teeth of a count are visited and it is not the usual one. */
+export function orderItems({ target, way, places }: PlannedJob, head: Head): readonly Item[] {
+  if (!("divisions" in target) || places.length !== target.divisions) return [];
+  const rounds = roundsOfOrder(
+    places.map(({ tooth }) => tooth),
+    target.divisions,
+  );
+  const usual = way.by === "moves" ? way.setting.teethPerMove : 1;
+  if (rounds <= usual) return [];
+  const wheel = head.plates.length === 0 ? "handwheel" : "crank";
+  const turns =
+    goesBy(way, head) === "spindle-holes" ? "" : `: ${cranked(rounds, head)} turns of the ${wheel}, not ${cranked(usual, head)}`;
+  return [
+    {
+      term: "In this order",
+      text: `the work goes round ${rounds} times${turns}. What was cut first has cooled and settled by then.`,
+    },
+  ];
+}
+
+function cranked(rounds: number, { wormRatio }: Head): string {
+  return String(Math.round(fromExact(wormRatio).mul(rounds).valueOf() * 10) / 10);
+}

@@ -80,7 +80,7 @@ async function printed(
       "--sheet",
       `${repaired.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
     );
-  // Kept apart from this file, which is packed: pdfkit is loaded only where something is printed.
+  // Loaded only where something is printed.
   const { printRepairSheet } = await import("./booklet.ts");
   return printRepairSheet(path, force === true, { ...sheet, ...(paper !== undefined && { paper }) });
 }

@@ -25,7 +25,7 @@ export function* runIntoPages(galleys: readonly Galley[], part: Part, ground: Gr
       continue;
     }
     const droppedAtFoot = slug.blank && !slug.keepWithNext && page.full(slug.height);
-    const full = droppedAtFoot ? null : putNext(page, galley, slug, above(galley, slug, first), together(strips, index));
+    const full = droppedAtFoot ? null : putNext(page, galley, slug, above(galley, slug, first), needed(page, strips, index));
     if (full !== null) yield full;
     if (strips[index + 1]?.first !== false) page.close(galley);
     else page.of(galley);
@@ -93,13 +93,22 @@ function above(galley: Galley, slug: Slug, first: boolean): readonly Slug[] {
   return slug.between ? [slug.between] : [];
 }
 
-/** The height of a strip with those that must stay with it. */
-function together(strips: readonly Strip[], from: number): number {
+/** The height of a strip with those that must stay with it; where no page holds that, those that give way as small as they go. */
+function needed(page: FillingPage, strips: readonly Strip[], from: number): number {
+  const whole = together(strips, from, ({ height }) => height);
+  return whole <= page.roomOnFresh() ? whole : together(strips, from, leastHeight);
+}
+
+function leastHeight({ height, smaller = [] }: Slug): number {
+  return Math.min(height, ...smaller.map((each) => each.height));
+}
+
+function together(strips: readonly Strip[], from: number, heightFor: (slug: Slug) => number): number {
   let height = 0;
   for (let index = from; index < strips.length; index += 1) {
     const strip = strips[index];
     if (!strip) break;
-    height += strip.slug.height + (index > from ? heightOf(above(strip.galley, strip.slug, strip.first)) : 0);
+    height += heightFor(strip.slug) + (index > from ? heightOf(above(strip.galley, strip.slug, strip.first)) : 0);
     if (!strip.slug.keepWithNext) break;
   }
   return height;

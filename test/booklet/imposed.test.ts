@@ -56,4 +56,15 @@ describe("the order of pages on folded sheets", () => {
       expect((rightEdges[0] ?? 0) - edge).toBeCloseTo(sheet * 0.11 * (72 / 25.4), 1);
     }
   });
+
+  it("leaves no page blank: what is over is ruled to write on, under its title, the back cover too", async () => {
+    const pages = await piecesOf(await bookletPdf(readyHeads[0] as Head, { as: "booklet", to: 60 }));
+    const texts = pages.map((pieces) => pieces.map(({ text }) => text));
+    const total = Number(/of (\d+)/.exec(texts.flat().find((text) => /^page \d+ of \d+$/.test(text)) ?? "")?.[1]);
+    expect(total % 4).toBe(0);
+    const count = (wanted: RegExp) => texts.flat().filter((text) => wanted.test(text)).length;
+    expect(count(/^Notes$/)).toBeGreaterThan(0);
+    // The glossary ends with the same lines.
+    expect(count(/^Notes and date/)).toBe(count(/^Notes$/) + 1);
+  });
 });

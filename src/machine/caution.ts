@@ -27,7 +27,9 @@ export type Caution =
   /** A near move: its error grows with every move from the start. */
   | { readonly code: "error-grows" }
   /** From zero: one rounded step is never added to the last. */
-  | { readonly code: "never-add-steps" };
+  | { readonly code: "never-add-steps" }
+  /** From hole to hole: each move is another, and none is made over and over. */
+  | { readonly code: "moves-differ" };
 
 /**
  * What to mind on a way. A head without index plates has a handwheel in place of a crank, and neither stop pin nor holes.
@@ -44,7 +46,7 @@ export function cautionsFor(way: Way, head: Pick<Head, "plates">): readonly Caut
     case "moves":
       return [...byMoves(way.setting, hand), ...always];
     case "nearest-hole":
-      return [{ code: "stop-pin", stands: "in" }, { code: "never-add-steps" }, { code: "one-way", hand, to: "hole" }, ...always];
+      return [{ code: "stop-pin", stands: "in" }, { code: "moves-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
     case "dial":
     case "ring":
       return [{ code: "never-add-steps" }, { code: "one-way", hand, to: "mark" }, ...always];

@@ -51,7 +51,7 @@ export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head
   const by = goesBy(job.way, head);
   const isNear = !job.way.setting.exact;
   return [
-    ...(by === "marks" ? [] : [...goColumns(job.way, by === "index-holes"), ...standColumns(job.way, by === "index-holes")]),
+    ...(by === "marks" ? [] : [...goColumns(job, by === "index-holes"), ...standColumns(job.way, by === "index-holes")]),
     ...(isNear ? [errorColumn] : []),
     ...scaleColumns(head, job.way.by === "ring" ? "ring" : by === "marks" ? "dial" : null),
     angleColumn,
@@ -87,7 +87,7 @@ function goes(cell: (from: GoOn) => string): PlaceColumn["cell"] {
 }
 
 /** How to go on from the place before; a part that goes back is made first, so that the worm is last moved forward. */
-function goColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
+function goColumns({ way: { setting }, places }: Pick<PlannedJob, "way" | "places">, byCrank: boolean): readonly PlaceColumn[] {
   const second = "second" in setting ? setting.second : null;
   const bothFirst = second?.direction === "against";
   const group = bothFirst ? "THEN GO ON BY" : "GO ON BY";
@@ -101,9 +101,10 @@ function goColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
   };
   const alone = byCrank ? [turns, spaces] : [spaces];
   if (second === null) return alone;
+  const hasTurns = places.some((place) => place.by === "moves" && (place.from.second?.turns ?? 0) > 0);
   const both: PlaceColumn = {
     key: "go-both",
-    head: `spaces${ofCircle(second)}`,
+    head: `${hasTurns ? "turns + " : ""}spaces${ofCircle(second)}`,
     group: bothFirst ? "FIRST BOTH" : "THEN BOTH",
     sets: true,
     cell: goes(bothWords),

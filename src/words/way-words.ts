@@ -67,7 +67,7 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
         stopPinIn(head),
         {
           term: "Set",
-          text: "every place by itself, counted in crank turns and holes from the start; no error adds to the next",
+          text: "every place to its own nearest hole; no error adds to the next",
         },
       ];
     case "dial":

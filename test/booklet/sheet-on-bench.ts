@@ -106,10 +106,16 @@ function goneOn(stand: Stand, place: PrintedPlace, isStart: boolean, way: ByHole
   const turns = Number(place["GO ON BY turns"] ?? place["THEN GO ON BY turns"] ?? 0);
   const listed = { direction: back === undefined ? "forward" : "back", turns, spaces: Number(size) } as const;
   if (second === undefined) return moved(stand, listed, on);
-  const [, word, whole = "0", rest] = /^(on|back) (?:(\d+) \+ )?(\d+)$/.exec(place[`spaces of ${second.circle}`] ?? "") ?? [];
+  const [, word, whole = "0", rest] = /^(on|back) (?:(\d+) \+ )?(\d+)$/.exec(bothIn(place, second.circle)) ?? [];
   const goesOn = (word === "on") === (listed.direction === "forward");
   const both = { turns: Number(whole), spaces: Number(rest), circle: second.circle };
   return moved(stand, { ...listed, second: { ...both, direction: goesOn ? "with" : "against" } }, on);
+}
+
+/** The move of crank and plate together; a head over it that names no turns leaves none to be printed. */
+function bothIn(place: PrintedPlace, circle: number): string {
+  const spaces = place[`spaces of ${circle}`] ?? "";
+  return place[`turns + spaces of ${circle}`] ?? (spaces.includes("+") ? "" : spaces);
 }
 
 /** What is wrong with where the pins stand, how far the work is off, and what the scales show. */

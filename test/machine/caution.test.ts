@@ -39,6 +39,12 @@ describe("what to mind on a way", () => {
     expect(cautionsOf(head, target, options)).toContainEqual({ code: "one-way", ...said });
   });
 
+  it("from hole to hole says that each move is another, and not to set each place from zero", () => {
+    const codes = codesOf(cautionsOf(ungeared, { divisions: 53 }, { by: "nearest-hole" }));
+    expect(codes).toContain("moves-differ");
+    expect(codes).not.toContain("never-add-steps");
+  });
+
   it("tells the order of the two parts of a compound move: one that goes back comes first", () => {
     for (const divisions of [51, 69, 97, 118, 133]) {
       const job = planJob(ungeared, { divisions }, { methods: ["compound"] });

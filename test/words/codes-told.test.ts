@@ -17,7 +17,13 @@ describe("a near way never passes for an exact one", () => {
     const { legend, start, cautions } = toldOf(each);
     expect(legend).toContain("off by");
     expect(start.join("\n")).toContain("+ too far, − short of it");
-    const grows = plan.way.by === "moves" ? "the error grows with every move" : "never add one rounded step to the last";
+    const traps = {
+      moves: "the error grows with every move",
+      "nearest-hole": "turns and spaces of each line: they differ",
+      dial: "never add one rounded step to the last",
+      ring: "never add one rounded step to the last",
+    };
+    const grows = traps[plan.way.by];
     expect(cautions.join("\n")).toContain(grows);
   });
 
@@ -45,6 +51,7 @@ describe("what is said of each code", () => {
     "several-teeth": { code: "several-teeth", teethPerMove: 4 },
     "error-grows": { code: "error-grows" },
     "never-add-steps": { code: "never-add-steps" },
+    "moves-differ": { code: "moves-differ" },
   } satisfies { readonly [Code in Caution["code"]]: Caution & { readonly code: Code } };
 
   it("every caution is a term and a whole sentence, and no two are alike", () => {

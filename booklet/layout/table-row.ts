@@ -14,9 +14,30 @@ export function headEdge({ align, left, width }: Fitted["columns"][number]): num
   return align === "left" ? left : align === "right" ? left + width : left + width / 2;
 }
 
+/** The columns that the lines under a row may begin at: that of its set-up, or where that saves lines the one before. */
+const underColumns = { usual: 2, wider: 1 } as const;
+
+/** Where the lines under the rows of a table begin, the same for all: further left where fewer of them then go on below. */
+export function underLeftOf(rows: readonly Row[], fitted: Fitted, paper: Paper, measure: Measure): number {
+  const [usual, wider] = [underColumns.usual, underColumns.wider].map((at) => fitted.columns[at]?.left ?? 0) as [number, number];
+  const all = rows.flatMap((row) => underLines(row, fitted.size, paper));
+  if (all.every(({ text, style }) => measure(text, style) <= fitted.width - usual)) return usual;
+  const linesFrom = (left: number) =>
+    all.reduce((sum, { text, style }) => sum + brokenAtPoints(measure, text, style, fitted.width - left).length, 0);
+  return linesFrom(wider) < linesFrom(usual) ? wider : usual;
+}
+
 /** Sets one row with its small lines, in blocks of five for the eye to count by. */
-export function rowSlug(row: Row, index: number, headwords: boolean, fitted: Fitted, paper: Paper, measure: Measure): Slug {
-  const lines = broken(row, fitted, paper, measure);
+export function rowSlug(
+  row: Row,
+  index: number,
+  headwords: boolean,
+  fitted: Fitted,
+  paper: Paper,
+  measure: Measure,
+  underLeft: number = fitted.columns[underColumns.usual]?.left ?? 0,
+): Slug {
+  const lines = broken(row, fitted, paper, measure, underLeft);
   return {
     height: lines.height,
     ...(index % rowsInBlock === 0 ? { between: blockRule(fitted.width) } : {}),
@@ -45,11 +66,10 @@ interface Broken {
   readonly height: number;
 }
 
-function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure): Broken {
+function broken(row: Row, fitted: Fitted, paper: Paper, measure: Measure, underLeft: number): Broken {
   const { size } = fitted;
   const line = Math.max(...fitted.columns.map((column) => cellStyle(column, size).size)) * paper.closeness.row;
   const cells = row.cells.map((cell, at) => linesOf(cell, fitted.columns[at], size, measure));
-  const underLeft = fitted.columns[2]?.left ?? 0;
   const under = underLines(row, size, paper).flatMap(({ text, style, height }) =>
     brokenAtPoints(measure, text, style, fitted.width - underLeft).map((each): UnderLine => ({ text: each, style, height })),
   );

@@ -5,7 +5,7 @@ import { type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
 import type { Galley, Slug } from "./slugs.ts";
 import { columnsThatFit, type Fitted, groupsOf, gutter, headStyle, sizedToFit } from "./table-fit.ts";
-import { headEdge, rowSlug } from "./table-row.ts";
+import { headEdge, rowSlug, underLeftOf } from "./table-row.ts";
 
 const quiet = 0.35;
 
@@ -14,12 +14,13 @@ export function tableGalley(whole: TableBlock, width: number, paper: Paper, meas
   const { block, columns } = folded(whole, width, paper, measure);
   const pitch = (width + gutter) / columns;
   const { fitted, rows } = sizedToFit(block, pitch - gutter, paper, measure);
+  const underLeft = underLeftOf(rows, fitted, paper, measure);
   return {
     role: "Table",
     ...(columns === 1 && block.title === undefined ? {} : { fold: { columns, pitch } }),
     ...(block.title === undefined ? {} : titled(block.title, width, paper, measure)),
     head: [headSlug(fitted, paper, measure)],
-    slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure)),
+    slugs: rows.map((row, index) => rowSlug(row, index, block.headwords === true, fitted, paper, measure, underLeft)),
   };
 }
 

@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
+import { betweenParts, brokenAtPoints } from "../../booklet/layout/measure.ts";
 import { largePaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
 import { fiveToOne } from "./heads.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
+const { measure } = await openPrintShop();
 const [usual] = readyHeads as readonly [Head];
 
 const fine = defineHead({ id: "ratio-4000", wormRatio: 4000, plates: usual.plates, ring: { marksPerTurn: 360 } });
@@ -43,6 +46,12 @@ describe("what a head has not, its book does not speak of", () => {
     expect(lines.filter((line) => /\bring\b/i.test(line))).toEqual([]);
   });
 
+  it.each(["a4", "a5"] as const)("nothing that turns the plate, on %s", async (paper) => {
+    const lines = await linesIn(fiveToOne, { paper });
+    expect(lines.filter((line) => line.includes("Stop pin IN"))).not.toEqual([]);
+    expect(lines.filter((line) => /geared|compound|gear trains|(?:with|against) the crank/i.test(line))).toEqual([]);
+  });
+
   it("one scale is not spoken of as two", async () => {
     const text = (await linesIn(ringAlone, { to: 60 })).join(" ");
     expect(text).toContain("set ring to 0; its figures rise");
@@ -76,15 +85,44 @@ describe("what stands close together cannot be read as one", () => {
     },
   );
 
-  it("a small line under a row goes on below at a point between two of its parts, and nowhere else", async () => {
-    const lines = (await linesIn(faced, { paper: "a5", parts: ["simple"] })).filter((line) => !line.startsWith("spaces also "));
-    expect(lines.filter((line) => /^ring [≈ \d]+°/.test(line)).length).toBeGreaterThan(20);
-    expect(lines.filter((line) => /(?:·|\bring|\bturns|≈)\s*$/.test(line) && !line.includes("|"))).toEqual([]);
-    expect(lines.filter((line) => /^[≈\d° ′″]+[°′″]$/.test(line))).toEqual([]);
+  it("a small line under a row goes on below at a point between two of its parts, and nowhere else", () => {
+    const parts = ["one division ≈ 32° 43′ 38″", "start hole after 11 moves", "turns 40", "ring ≈ 15° 20′ 10″"];
+    const style = { weight: "regular", size: 8 } as const;
+    const longest = Math.max(...parts.map((part) => measure(part, style)));
+    const whole = measure(parts.join(betweenParts), style);
+    for (let width = longest; width < whole; width += 3) {
+      const lines = brokenAtPoints(measure, parts.join(betweenParts), style, width);
+      expect(lines.length).toBeGreaterThan(1);
+      expect(lines.flatMap((line) => line.split(betweenParts))).toEqual(parts);
+      for (const line of lines) expect(measure(line, style)).toBeLessThanOrEqual(width);
+    }
   });
 });
 
 describe("sheets", () => {
+  it("of A5 leave no part of the check of a row on a line of its own, and no row alone on a page", async () => {
+    const pages = (await book(usual, { paper: "a5", parts: ["simple"] })).map(linesOf);
+    const checks = pages.flat().filter((line) => line.startsWith("one division "));
+    expect(checks.length).toBe(145);
+    expect(checks.filter((line) => !line.includes("ring"))).toEqual([]);
+    const rows = pages.map((lines) => lines.filter((line) => /^[\d–]+\|[SG]/.test(line)).length).filter((many) => many > 0);
+    expect(Math.min(...rows)).toBeGreaterThan(1);
+  });
+
+  it("break no angle at the end of a line, where its degrees alone would be read", async () => {
+    const pages = await piecesOf(await jobSheetPdf(usual, { divisions: 96, methods: ["compound"], large: true }));
+    const texts = pages.flat().map(({ text }) => text);
+    expect(texts.some((text) => text.endsWith("270° 00′ 00.0″."))).toBe(true);
+    expect(texts.filter((text) => /^\d\d(?:\.\d)?[′″]/.test(text) || /[°′]$/.test(text.replace(/^\d+°$/, "")))).toEqual([]);
+  });
+
+  it("speak of idlers only where the train has any", async () => {
+    const linesOfJob = async (divisions: number) => (await piecesOf(await jobSheetPdf(usual, { divisions }))).flatMap(linesOf);
+    const train = (lines: readonly string[]) => lines.find((line) => line.startsWith("The train."));
+    expect(train(await linesOfJob(127))).toMatch(/^The train\. Idlers of any size that reach; arrows/);
+    expect(train(await linesOfJob(383))).toMatch(/^The train\. Arrows/);
+  });
+
   it("of a geared job on A5 show the plate and its train on one page", async () => {
     const { gearing: _, ...whole } = faced;
     const head = defineHead({ ...whole, gears: usual.gears });

@@ -1,5 +1,5 @@
 import { type Head, type NearBy, planJob } from "../../src/index.ts";
-import { cautionItem, offBy, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
+import { arcUpTo, cautionItem, lengthOf, lengthsIn, type PlaceColumn, placeColumns } from "../../src/words/index.ts";
 import type { Part } from "./blocks.ts";
 import { commonestCounts } from "./commonest-counts.ts";
 import { footRule } from "./foot-rule.ts";
@@ -59,7 +59,7 @@ function readNotes({ by, worstArcSeconds, teethPerMove }: ReadCount, head: Head)
 }
 
 function offAtMost(arcSeconds: number): string {
-  return `off by ${offBy(arcSeconds, { mm: toldAtMm, unit: "mm" })} at most`;
+  return `off by ${arcUpTo(arcSeconds)} at most, ${lengthOf(arcSeconds, toldAtMm, lengthsIn("mm"))} at ${toldAtMm} mm`;
 }
 
 function headed(divisions: number, notes: readonly string[]): Pick<SeriesTable, "title" | "anchor" | "headword" | "notes"> {
@@ -107,7 +107,8 @@ function holeNotes(head: Head, setting: NearBy<"nearest-hole">): readonly string
   return [`circle of ${setting.circle}, plate ${plateOf(head, setting)}`, offAtMost(setting.worstArcSeconds)];
 }
 
-const toKnowOfHoles = `At position no. 1 the pin stands in hole 0 of the circle named; holes are numbered the way the crank goes. Go on by the turns and spaces of each line: they differ, so set the arms anew or count. ${[
+const toKnowOfHoles = `At position no. 1 the pin stands in hole 0 of the circle named; holes are numbered the way the crank goes. ${[
+  cautionItem({ code: "moves-differ" }),
   cautionItem({ code: "stop-pin", stands: "in" }),
   cautionItem({ code: "one-way", hand: "crank", to: "hole" }),
   cautionItem({ code: "lock-spindle" }),

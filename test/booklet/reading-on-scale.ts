@@ -93,7 +93,7 @@ function offAt(row: PrintedPlace, by: ScaleName, divisions: number, head: Head):
 
 /** The length printed is no less than the error makes at 50 mm, and that rounded up to four decimals. */
 function wrongLength(notes: string, worst: number): readonly string[] {
-  const printed = Number(/\((\d+\.\d+) mm\)/.exec(notes)?.[1]);
+  const printed = Number(/at most, (\d+\.\d+) mm at 50 mm/.exec(notes)?.[1]);
   const length = (50 * 2 * Math.PI * worst) / 1_296_000;
   return printed >= length - 1e-9 && printed < length + 0.0001 ? [] : [`${length} mm, printed ${printed}`];
 }

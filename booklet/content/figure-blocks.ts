@@ -48,6 +48,8 @@ export interface HeadFigure {
   readonly type: "head";
   readonly circle: number;
   readonly spaces: number;
+  /** Whether the plate of the head is ever turned, with the crank or against it. */
+  readonly plateTurns: boolean;
 }
 
 /** A gear under repair, the sound start space at the top and its teeth numbered clockwise. */

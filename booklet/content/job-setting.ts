@@ -98,6 +98,6 @@ function train(gears: SettingGears): Block {
     kind: "figure",
     figure: trainFigure(gears),
     alt: `Gear train: ${trainInWords(gears)}`,
-    caption: `The train. Idlers of any size that reach; arrows when the spindle gear turns clockwise as drawn.${fromSide}`,
+    caption: `The train. ${gears.idlers > 0 ? "Idlers of any size that reach; arrows" : "Arrows"} when the spindle gear turns clockwise as drawn.${fromSide}`,
   };
 }

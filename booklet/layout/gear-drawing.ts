@@ -49,7 +49,7 @@ function wheelMarks(
   alone: boolean,
 ): Mark[] {
   // Beside a close-up all numbers stand at the top.
-  const below = alone ? roomForNumbers - 8 : 4;
+  const below = alone ? roomForNumbers : 4;
   const tip = Math.min(width / 2 - (alone ? roomForNumbers : 4), (height - roomForNumbers - below) / 2);
   const gear: PlacedGear = { figure, x: left + width / 2, y: top + roomForNumbers + tip, tip };
   return [

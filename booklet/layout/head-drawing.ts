@@ -30,16 +30,16 @@ export function headSide(width: number, wanted: number): number {
   return Math.min(width * widest, wanted);
 }
 
-/** Height of the drawing with a plate so high. */
-export function headHeight(side: number): number {
-  return side + foot;
+/** Height of the drawing with a plate so high, and a sentence under it where the plate turns. */
+export function headHeight({ plateTurns }: HeadFigure, side: number): number {
+  return side + (plateTurns ? foot : 0);
 }
 
 /**
  * Draws the head as it is seen from the crank, its parts named: the plate with arms and crank, the
  * stop pin behind it, and which way is forward, with the crank and against it.
  */
-export function headMarks({ circle, spaces }: HeadFigure, box: HeadBox, measure: Measure): Mark[] {
+export function headMarks({ circle, spaces, plateTurns }: HeadFigure, box: HeadBox, measure: Measure): Mark[] {
   const figure: PlateFigure = { type: "plate", circles: [circle], chosen: { circle, spaces } };
   const within = { left: box.left + room, top: box.top + room, width: box.width - 2 * room, height: box.side - 2 * room };
   const plate = placedPlate(figure, { ...within, least: box.least, counted: false }, measure);
@@ -50,15 +50,13 @@ export function headMarks({ circle, spaces }: HeadFigure, box: HeadBox, measure:
     ...crank(plate, pin),
     { kind: "band", x: plate.x - 3, y: plate.y + plate.rim - 1, width: 6, height: 11, grey: 0.5 },
     ...names(plate, spaces / circle, box, measure),
-    setText(
-      measure,
-      "With the crank: the plate turns the way of the arrow. Against the crank: the other way.",
-      { weight: "regular", size: Math.max(9, box.least) },
-      box.left + box.width / 2,
-      box.top + box.side + 14,
-      "center",
-    ),
+    ...(plateTurns ? [whichWay(box, measure)] : []),
   ];
+}
+
+function whichWay({ left, top, width, side, least }: HeadBox, measure: Measure): Mark {
+  const text = "With the crank: the plate turns the way of the arrow. Against the crank: the other way.";
+  return setText(measure, text, { weight: "regular", size: Math.max(9, least) }, left + width / 2, top + side + 14, "center");
 }
 
 /** The parts by name: where each is, in parts of the rim's radius and in turns, and how high its name stands. */
@@ -80,7 +78,7 @@ function names(plate: PlacedPlate, far: number, box: HeadBox, measure: Measure):
     ...left("near arm", 0.12, 0.42, -0.05),
     ...left("index plate", -0.72, 0.98, 0.63),
     ...right("forward", 0.98, 1.11, 0.13),
-    ...right("holes of the move", 0.4, 0.83, far * 0.7),
+    ...right("holes of the move", 0.12, 0.83, far * 0.7),
     ...right("far arm", -0.3, 0.6, far + 0.02),
     ...right("plate stop pin, behind", -0.95, 1, 0.49),
   ];

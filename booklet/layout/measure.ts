@@ -35,13 +35,16 @@ export function setText(
   return { kind: "text", x: left, y, width, text: set, ...style };
 }
 
+/** Spaces that a line may end at: an angle such as `≈ 90° 00′ 00.0″` is one word, or its degrees alone would be read. */
+const betweenWords = / (?!(?<=≈ )\d)(?!(?<=° )\d\d′)(?!(?<=′ )\d\d)/;
+
 /** Breaks text into lines no wider than the measure; a word that is too long is broken anywhere. */
 export function brokenIntoLines(measure: Measure, text: string, style: Style, width: number): readonly string[] {
   const space = measure(" ", style);
   const lines: string[] = [];
   let line = "";
   let used = 0;
-  for (const word of text.split(" ").flatMap((word) => pieces(measure, word, style, width))) {
+  for (const word of text.split(betweenWords).flatMap((word) => pieces(measure, word, style, width))) {
     const wide = measure(word, style);
     if (line !== "" && used + space + wide > width) {
       lines.push(line);

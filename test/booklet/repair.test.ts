@@ -247,6 +247,17 @@ describe("nothing on a sheet overflows", () => {
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(8.5);
   });
 
+  it.each(paperNames)("what proves the count stands clear of what is said under the drawing, on %s", (paper) => {
+    const sheet = sheetOf(ungeared, { teeth: 127, module: 1.5 }, { damaged: [1, 2, 60] });
+    const texts = pagesOf(sheet, paper)
+      .flatMap(({ marks }) => [...flattened(marks)])
+      .filter((mark): mark is TextMark => mark.kind === "text");
+    const proof = texts.find(({ text }, index) => text === "61" && texts[index - 1]?.text === "PROVE");
+    const caption = texts.find(({ text }) => text.startsWith("Seen from the side"));
+    if (proof === undefined || caption === undefined) throw new Error("proof or caption is not there");
+    expect(boxOf(caption)?.[1]).toBeGreaterThanOrEqual(boxOf(proof)?.[3] ?? 0);
+  });
+
   it("a drawn gear shows start, proof and every built-up tooth without one number over another", () => {
     fc.assert(
       fc.property(damage, ({ teeth, damaged }) => {

@@ -59,7 +59,7 @@ function readNotes({ by, worstArcSeconds, teethPerMove }: ReadCount, head: Head)
 }
 
 function offAtMost(arcSeconds: number): string {
-  return `off by ${arcUpTo(arcSeconds)} at most, ${lengthOf(arcSeconds, toldAtMm, lengthsIn("mm"))} at ${toldAtMm} mm`;
+  return `within ${arcUpTo(arcSeconds)}, ${lengthOf(arcSeconds, toldAtMm, lengthsIn("mm"))} at ${toldAtMm} mm`;
 }
 
 function headed(divisions: number, notes: readonly string[]): Pick<SeriesTable, "title" | "anchor" | "headword" | "notes"> {

@@ -20,7 +20,7 @@ function wrongByHoles({ title, notes, rows }: PrintedTable, head: Head): readonl
     /circle of (\d+), plate (\S+)/.exec(notes)?.map((each, at) => (at === 1 ? Number(each) : each)) ?? [];
   const owned = head.plates.filter(({ name }) => name === plate).flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const divisions = Number.parseInt(title, 10);
-  const bound = /off by (\S+)/.exec(notes)?.[1] ?? "";
+  const bound = /within (\S+),/.exec(notes)?.[1] ?? "";
   let pin: Turns = turnsOf("0");
   let worst = 0;
   const faults = rows.flatMap((row, index) => {

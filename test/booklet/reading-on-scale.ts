@@ -66,7 +66,7 @@ export function wrongPositions({ title, notes, rows }: PrintedTable, head: Head)
   const by = /set by the (dial|ring)/.exec(notes)?.[1] ?? (head.dial === null ? "ring" : "dial");
   const scale = by as ScaleName;
   const divisions = Number.parseInt(title, 10);
-  const bound = notes.includes("exact") ? 0 : arcIn(/off by (\S+)/.exec(notes)?.[1] ?? "");
+  const bound = notes.includes("exact") ? 0 : arcIn(/within (\S+),/.exec(notes)?.[1] ?? "");
   const numbers = rows.map((row) => Number(row["no."])).sort((a, b) => a - b);
   const wanted = Array.from({ length: divisions }, (_, index) => index + 1);
   const faults = JSON.stringify(numbers) === JSON.stringify(wanted) ? [] : [`has the positions ${numbers.join(" ")}`];
@@ -76,7 +76,7 @@ export function wrongPositions({ title, notes, rows }: PrintedTable, head: Head)
     ...faults,
     ...(offs.some(Number.isNaN) ? ["a reading lies on no mark"] : []),
     ...(worst <= bound + 1e-9 ? [] : [`is ${worst}″ off, printed ${bound}″`]),
-    ...(bound === 0 || worst > bound - lastDecimalOf(/off by (\S+)/.exec(notes)?.[1] ?? "") - 1e-9
+    ...(bound === 0 || worst > bound - lastDecimalOf(/within (\S+),/.exec(notes)?.[1] ?? "") - 1e-9
       ? []
       : ["the bound is too wide"]),
     ...(bound === 0 ? [] : wrongLength(notes, worst)),
@@ -93,7 +93,7 @@ function offAt(row: PrintedPlace, by: ScaleName, divisions: number, head: Head):
 
 /** The length printed is no less than the error makes at 50 mm, and that rounded up to four decimals. */
 function wrongLength(notes: string, worst: number): readonly string[] {
-  const printed = Number(/at most, (\d+\.\d+) mm at 50 mm/.exec(notes)?.[1]);
+  const printed = Number(/within \S+, (\d+\.\d+) mm at 50 mm/.exec(notes)?.[1]);
   const length = (50 * 2 * Math.PI * worst) / 1_296_000;
   return printed >= length - 1e-9 && printed < length + 0.0001 ? [] : [`${length} mm, printed ${printed}`];
 }

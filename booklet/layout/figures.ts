@@ -68,7 +68,7 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
     case "head": {
       const side = headSide(width, leastHead * larger);
       return {
-        height: headHeight(figure, side),
+        height: headHeight(side),
         marks: (left, top) => headMarks(figure, { left, top, width, side, least: paper.note }, measure),
       };
     }

@@ -30,9 +30,9 @@ export function headSide(width: number, wanted: number): number {
   return Math.min(width * widest, wanted);
 }
 
-/** Height of the drawing with a plate so high, and a sentence under it where the plate turns. */
-export function headHeight({ plateTurns }: HeadFigure, side: number): number {
-  return side + (plateTurns ? foot : 0);
+/** Height of the drawing with a plate so high. */
+export function headHeight(side: number): number {
+  return side + foot;
 }
 
 /**
@@ -50,12 +50,14 @@ export function headMarks({ circle, spaces, plateTurns }: HeadFigure, box: HeadB
     ...crank(plate, pin),
     { kind: "band", x: plate.x - 3, y: plate.y + plate.rim - 1, width: 6, height: 11, grey: 0.5 },
     ...names(plate, spaces / circle, box, measure),
-    ...(plateTurns ? [whichWay(box, measure)] : []),
+    whichWay(plateTurns, box, measure),
   ];
 }
 
-function whichWay({ left, top, width, side, least }: HeadBox, measure: Measure): Mark {
-  const text = "With the crank: the plate turns the way of the arrow. Against the crank: the other way.";
+function whichWay(plateTurns: boolean, { left, top, width, side, least }: HeadBox, measure: Measure): Mark {
+  const text = plateTurns
+    ? "With the crank: the plate turns the way of the arrow. Against the crank: the other way."
+    : "The crank alone turns: the plate stands still on its stop pin.";
   return setText(measure, text, { weight: "regular", size: Math.max(9, least) }, left + width / 2, top + side + 14, "center");
 }
 

@@ -118,9 +118,7 @@ describe("a repair by the nearest holes", () => {
     const cut = rows.filter(({ act }) => act === "cut").map(({ moves }) => moves);
     const worstOn = (each: number) => Math.max(...cut.map((moves) => Math.abs(offOn(each, moves))));
     expect(worstOn(circle)).toBe(Math.min(...circles.map(worstOn)));
-    expect(text.replace(/\s+/g, " ")).toContain(
-      "Set every place by itself, counted in crank turns and holes from the start; no error adds to the next",
-    );
+    expect(text.replace(/\s+/g, " ")).toContain("Set every place to its own nearest hole; no error adds to the next");
     const worst = Number(/no space to cut over ([\d.]+)′/.exec(text)?.[1]) * 60;
     expect(worst).toBeGreaterThanOrEqual(worstOn(circle));
     expect(worst - worstOn(circle)).toBeLessThan(6);

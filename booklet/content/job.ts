@@ -124,8 +124,8 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
     blocks: [
       ...setUp(way, head),
       ...drawings(way, head),
-      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
       ...listIfAny(orderItems(plan, head)),
+      itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),
       ...listIfAny(otherWayItems(plan.others)),
       positionsTable(plan, head),

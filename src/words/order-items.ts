@@ -17,10 +17,11 @@ export function orderItems({ target, way, places }: PlannedJob, head: Head): rea
   const wheel = head.plates.length === 0 ? "handwheel" : "crank";
   const turns =
     goesBy(way, head) === "spindle-holes" ? "" : `: ${cranked(rounds, head)} turns of the ${wheel}, not ${cranked(usual, head)}`;
+  const goOn = way.by === "moves" ? " Go on by what each line says, not by the move of one place above." : "";
   return [
     {
       term: "In this order",
-      text: `the work goes round ${rounds} times${turns}. What was cut first has cooled and settled by then.`,
+      text: `the work goes round ${rounds} times${turns}.${goOn} What was cut first has cooled and settled by then.`,
     },
   ];
 }

@@ -29,6 +29,8 @@ describe("a job sheet, followed by hand from the print alone", () => {
     // One move is 0.189″ short; the last of the list is 96 sevens on.
     expect([Number(minutes), worst]).toEqual([2.2, 127.3]);
     expect(said(sheet, "In this order")).toContain("The work goes round 7 times: 280 turns of the crank, not 40");
+    // The figures at the head of the sheet are those of one place on.
+    expect(said(sheet, "In this order")).toContain("Go on by what each line says, not by the move of one place above");
   });
 
   it("any job of any head, by any way there is", async () => {

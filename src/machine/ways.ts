@@ -1,5 +1,5 @@
 import { nearOn } from "../near/near.ts";
-import { asReadByEye, byHolesOf, fromZero } from "../near/near-from-zero.ts";
+import { asReadByEye, byHolesOf } from "../near/near-from-zero.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearFromZero, NearSetting } from "../setting/near-setting.ts";
@@ -86,5 +86,5 @@ function byBestCircle({ layout }: Search, target: Target, work: Work, { teeth, o
   const angles = [...new Set(places)].map((parts) => ({ n: BigInt(parts), d: BigInt(work.count) }));
   const circle = bestCircleFor(work.head, angles, layout.mounted);
   if (circle === null) return [];
-  return [{ by: "nearest-hole", setting: byHolesOf(layout, fromZero(firstMove(target), "angle" in target), circle) }];
+  return [{ by: "nearest-hole", setting: byHolesOf(layout, { move: firstMove(target), isAngle: "angle" in target }, circle) }];
 }

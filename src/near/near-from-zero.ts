@@ -19,16 +19,10 @@ interface Places {
   readonly turns: { readonly n: number; readonly d: number };
 }
 
-/** What is to be set, one after the other from the zero: `count` positions in all, the zero among them. */
-interface Wanted {
+/** What is to be set, each position by itself: those of a count from the zero on, or the zero and one position at an angle. */
+export interface Wanted {
   readonly move: Move;
-  readonly count: number;
   readonly isAngle: boolean;
-}
-
-/** Lays out a target for setting each position by itself. An angle is the zero and one position. */
-export function fromZero(move: Move, isAngle: boolean): Wanted {
-  return { move, count: isAngle ? 2 : move.divisions, isAngle };
 }
 
 /**
@@ -44,10 +38,10 @@ export function fromZero(move: Move, isAngle: boolean): Wanted {
 export function nearestHole(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
   const best = closest<OwnedCircle>(Number.POSITIVE_INFINITY);
   for (const circle of layout.circles) {
-    const places = { perTurn: circle.holes, turns: layout.worm };
-    const { residue, parts } = furthest(places, wanted);
+    const { residue, parts } = furthest({ perTurn: circle.holes, turns: layout.worm }, wanted.move);
     if (parts === 1) return null;
-    const error = (residue * layout.worm.d) / (parts * layout.worm.n * circle.holes);
+    // In turns of the crank.
+    const error = residue / (parts * circle.holes);
     if (best.takes(error)) best.offer(error, circle);
   }
   const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
@@ -85,7 +79,7 @@ function byScale<Kind extends "dial" | "ring">(
   const turns = kind === "dial" ? layout.worm : { n: 1, d: 1 };
   const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
   // A dial with a mark for every position is an exact setting.
-  if (kind === "dial" && furthest(places, wanted).parts === 1) return null;
+  if (kind === "dial" && spacing(places, wanted.move).parts === 1) return null;
   const by = { kind, method: kind, circle: null, plate: null, face: null, plateStopPin: null } as
     | ByScale<"dial">
     | ByScale<"ring">;
@@ -115,7 +109,15 @@ function eachFromZero({ head }: HeadLayout, wanted: Wanted, places: Places) {
   } as const;
 }
 
-/** How far the worst position lies from a place, in `residue` of the `parts` between two places. */
+/** From one position to the next: so many `parts` of the way between two places past a place, in lowest terms. */
+function spacing({ perTurn, turns }: Places, { divisions, teeth }: Move): { readonly step: number; readonly parts: number } {
+  const numerator = turns.n * perTurn * teeth;
+  const common = gcd(numerator, turns.d * divisions);
+  const parts = (turns.d * divisions) / common;
+  return { step: floorMod(numerator / common, parts), parts };
+}
+
+/** How far the worst position of a count lies from a place, in `residue` of the `parts` between two places. */
 interface Furthest {
   /** Steps from the zero. */
   readonly index: number;
@@ -124,30 +126,26 @@ interface Furthest {
 }
 
 /**
- * The position furthest from a place.
+ * The position of a count furthest from a place; of equal ones the first.
  *
  * With a/b the places from one position to the next in lowest terms, position j lies j·a mod b
  * parts past a place: residue r comes up at j = r·a⁻¹ (mod b), or as far before a place at b − j. On a
  * whole worm ratio b divides the count, so the residue nearest to half of b is there; on a fractional
  * one it may lie beyond the last position, and the greatest that does not is found by Euclid.
  */
-function furthest({ perTurn, turns }: Places, { move, count, isAngle }: Wanted): Furthest {
-  const numerator = turns.n * perTurn * move.teeth;
-  const common = gcd(numerator, turns.d * move.divisions);
-  const parts = (turns.d * move.divisions) / common;
-  const step = floorMod(numerator / common, parts);
-  if (isAngle) return { index: 1, residue: Math.min(step, parts - step), parts };
+function furthest(places: Places, move: Move): Furthest {
+  const { step, parts } = spacing(places, move);
   const residue = Math.floor(parts / 2);
   const past = Number((BigInt(inverseModulo(step, parts)) * BigInt(residue)) % BigInt(parts));
   const index = Math.min(past, parts - past);
-  if (residue === 0 || index < count) return { index: residue === 0 ? 0 : index, residue, parts };
-  const far = furthestMultiple(BigInt(step), BigInt(parts), BigInt(count));
+  if (index < move.divisions) return { index, residue, parts };
+  const far = furthestMultiple(BigInt(step), BigInt(parts), BigInt(move.divisions));
   return { index: Number(far.index), residue: Number(far.distance), parts };
 }
 
 /** The errors of all positions, those named measured on the mechanism. */
-function errorsOf(wanted: Wanted, places: Places): Errors {
-  const perStep = rational(wanted.move.teeth, wanted.move.divisions);
+function errorsOf({ move, isAngle }: Wanted, places: Places): Errors {
+  const perStep = rational(move.teeth, move.divisions);
   const perSpindle = rational(places.turns.n, places.turns.d).mul(places.perTurn);
   const stepPlaces = perStep.mul(perSpindle);
   // A ring turns with the spindle, as a crank would on a worm ratio of 1.
@@ -159,17 +157,19 @@ function errorsOf(wanted: Wanted, places: Places): Errors {
     const turned = shown === 0 ? rational(0) : fromExact(spindleTurnsPerMove({ wormRatio, ...at }));
     return turned.sub(perStep.mul(steps));
   };
-  const { index } = furthest(places, wanted);
-  const worst = errorAfter(index);
-  if (wanted.isAngle) return { closing: worst, worst, worstTooth: 2, pitch: worst };
+  if (isAngle) {
+    const error = errorAfter(1);
+    return { closing: error, worst: error, worstTooth: 2, pitch: error };
+  }
+  const { index } = furthest(places, move);
 
   // Every step is the whole places in a step, or one place more; the last goes back to the zero itself.
-  const last = wanted.count - 1;
+  const last = move.divisions - 1;
   const short = stepPlaces.floor();
   const longSteps = nearestPlace(last).sub(short.mul(last));
   const misses = [errorAfter(last)];
   if (longSteps.valueOf() < last) misses.push(short.sub(stepPlaces).div(perSpindle));
   if (longSteps.n > 0n) misses.push(short.add(1).sub(stepPlaces).div(perSpindle));
   const pitch = misses.map((miss) => miss.abs()).reduce((a, b) => (a.compare(b) > 0 ? a : b));
-  return { closing: errorAfter(wanted.count), worst, worstTooth: index + 1, pitch };
+  return { closing: errorAfter(move.divisions), worst: errorAfter(index), worstTooth: index + 1, pitch };
 }

@@ -1,6 +1,6 @@
 import { allCrankMoves, type CrankMove, lookUpSteps } from "../methods/crank-moves.ts";
 import { canIdle, gearedSetting } from "../methods/differential.ts";
-import { type Products, visitWithin, windowSteps } from "../methods/gear-products.ts";
+import { visitWithin, windowSteps } from "../methods/gear-products.ts";
 import type { GearTrain } from "../methods/gear-train.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { HeadLayout } from "../methods/layout.ts";
@@ -10,17 +10,11 @@ import type { Move } from "../setting/move.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
 
-/** Which trains to take: how many pairs, and whether those that fit or those that may foul. */
-export interface TrainChoice {
-  readonly pairs: 1 | 2;
-  readonly fits: boolean;
-}
-
-/** A train to look for: the gears as products, and how near it must come. */
+/** A train to look for, and how near it must come. */
 export interface TrainWanted {
-  /** For as many pairs as the choice says. */
-  readonly products: Products;
-  readonly choice: TrainChoice;
+  readonly pairs: 1 | 2;
+  /** Whether one that fits, or one that may foul. */
+  readonly fits: boolean;
   /** The closing error, in turns of the work, that it must better; above 0. */
   readonly bar: number;
   readonly effort: Effort;
@@ -45,14 +39,15 @@ export interface NearTrain {
  * if it is the first such on its circle, and these are tried too. A ratio of the other sign than
  * g* misses by more than a plate that stands still, which is simple indexing.
  */
-export function nearGearing(layout: HeadLayout, move: Move, { products, choice, bar, effort }: TrainWanted): NearTrain {
+export function nearGearing(layout: HeadLayout, move: Move, { pairs, fits, bar, effort }: TrainWanted): NearTrain {
   const { gearing, gears } = layout.head;
   if (gearing === null || gears.length < 2 || move.teeth > move.divisions) return { setting: null, othersMet: false };
+  const products = layout.box.quotients(pairs);
   const [worm, greatest] = [layout.worm.n / layout.worm.d, layout.plateTurns.n / layout.plateTurns.d];
   const nearest = closest<readonly [CrankMove, GearTrain]>(bar);
-  const isWanted = ({ mayFoul }: GearTrain) => (mayFoul === null) === choice.fits;
+  const isWanted = ({ mayFoul }: GearTrain) => (mayFoul === null) === fits;
   let othersMet = false;
-  const stepsToLookUp = lookUpSteps(layout.box, choice.pairs);
+  const stepsToLookUp = lookUpSteps(layout.box, pairs);
 
   const consider = (wanted: CrankMove, drivers: number, driven: number): void => {
     const net = worm - (wanted.with ? drivers : -drivers) / driven;
@@ -63,7 +58,7 @@ export function nearGearing(layout: HeadLayout, move: Move, { products, choice, 
     take(effort, stepsToLookUp);
     const common = gcd(drivers, driven);
     const ratio = { numerator: drivers / common, denominator: driven / common };
-    const trains = layout.box.trains(choice.pairs, ratio.numerator, ratio.denominator);
+    const trains = layout.box.trains(pairs, ratio.numerator, ratio.denominator);
     othersMet ||= !trains.every(isWanted);
     const train = trains.find((each) => isWanted(each) && canIdle(layout.head, gearing, wanted, each));
     if (train) nearest.offer(closing, [{ ...wanted, ...ratio }, train]);

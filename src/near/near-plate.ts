@@ -43,7 +43,7 @@ function nearestOfMany(whole: bigint, perPart: number, of: number): NearestParts
 /**
  * The simple setting nearest to a move: over all circles, k teeth per move.
  *
- * @param bar - The closing error, in turns of the work, that it must better.
+ * @param bar - The closing error, in turns of the work, that it must better: half a step or less, which a crank that stands still never does.
  * @returns The easiest of the nearest to handle, exact or not; null where none betters the bar.
  */
 export function nearSimple(layout: HeadLayout, move: Move, bar: number, effort: Effort): SettingBy<"simple"> | null {
@@ -51,7 +51,7 @@ export function nearSimple(layout: HeadLayout, move: Move, bar: number, effort: 
   if (!take(effort, layout.circles.length)) return null;
   for (const circle of layout.circles) {
     const { parts, closing } = nearestParts(layout, move, circle.holes);
-    if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, [circle, parts]);
+    if (nearest.takes(closing)) nearest.offer(closing, [circle, parts]);
   }
   const settings = nearest.candidates.map(([on, parts]) =>
     simpleSetting(layout, move, { turns: Math.floor(parts / on.holes), spaces: parts % on.holes, on }),
@@ -81,7 +81,7 @@ export function pairMultiples({ head }: HeadLayout): readonly number[] {
  * identity. Where one circle alone would make it too, it is a simple setting and not returned.
  *
  * @param multiples - From {@link pairMultiples}.
- * @param bar - The closing error, in turns of the work, that it must better.
+ * @param bar - As of {@link nearSimple}.
  */
 export function nearCompound(
   layout: HeadLayout,
@@ -94,7 +94,7 @@ export function nearCompound(
   if (!take(effort, 2 * multiples.length)) return null;
   for (const perTurn of multiples) {
     const { parts, closing } = nearestParts(layout, move, perTurn);
-    if (parts > 0 && nearest.takes(closing)) nearest.offer(closing, inLowestTerms(parts, perTurn));
+    if (nearest.takes(closing)) nearest.offer(closing, inLowestTerms(parts, perTurn));
   }
   // Multiples of one another come near by the same turns: those are looked for once.
   const wanted = new Map(nearest.candidates.map((turns) => [`${turns.turns} ${turns.part}/${turns.parts}`, turns]));

@@ -4,20 +4,17 @@ import { type Effort, effortOf } from "../number/effort.ts";
 import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
 import type { PreparedHead } from "../search/prepare.ts";
 import type { Move } from "../setting/move.ts";
-import type { NearFromZero, NearKind, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
+import type { NearFromZero, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Method } from "../setting/setting.ts";
-import { checkTarget, movesFor, type Target } from "../setting/target.ts";
+import { checkTarget, firstMove, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
-import { asReadByEye, byDial, byRing, fromZero, nearestHole } from "./near-from-zero.ts";
-import { type NearTrain, nearGearing, type TrainWanted } from "./near-gearing.ts";
+import { asReadByEye, byDial, byRing, nearestHole } from "./near-from-zero.ts";
+import { nearGearing } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
-
-/** All kinds, the least work first: the order of settings with the same error. */
-const kinds: readonly NearKind[] = ["simple", "one-pair", "two-pair", "compound", "may-foul", "nearest-hole", "dial", "ring"];
 
 type MoveKind = NearMove["kind"];
 
-/** For each kind, the kinds that are less work: it must come nearer than they do. Compound does without gears. */
+/** For each kind of move, the least work first, those it must come nearer than: they are less work. Compound does without gears. */
 const easier: Readonly<Record<MoveKind, readonly MoveKind[]>> = {
   simple: [],
   "one-pair": ["simple"],
@@ -65,12 +62,11 @@ export function nearSettings(head: Head | PreparedHead, target: Target, options:
 export function nearOn(search: Search): (target: Target, effort?: Effort) => readonly NearSetting[] {
   const find = finders(search);
   return (target, effort = effortOf(search.allowed.near)) => {
-    const [first] = movesFor(target, 1);
-    if (first === undefined) return [];
+    const first = firstMove(target);
     const isDirect =
       search.methods.includes("direct") && search.layout.head.directPlates.some(({ holes }) => holes % first.divisions === 0);
     const moves = isDirect ? [] : equalMoves(search, find, target, effort);
-    return [...moves, ...eachFromZero(search, target, first)].sort(byErrorThenWork);
+    return [...moves, ...eachFromZero(search, target, first)].sort(byError);
   };
 }
 
@@ -79,14 +75,10 @@ function rankedError(setting: NearSetting): number {
   return setting.kind === "ring" ? asReadByEye(setting, setting.worstArcSeconds) : setting.worstArcSeconds;
 }
 
-function byErrorThenWork(a: NearSetting, b: NearSetting): number {
+/** Of equal ones that with the least work stays first, as it was found first. */
+function byError(a: NearSetting, b: NearSetting): number {
   return (
-    rankedError(a) - rankedError(b) ||
-    a.worstArcSeconds - b.worstArcSeconds ||
-    a.closingArcSeconds - b.closingArcSeconds ||
-    a.teethPerMove - b.teethPerMove ||
-    kinds.indexOf(a.kind) - kinds.indexOf(b.kind) ||
-    (a.spaces ?? 0) - (b.spaces ?? 0)
+    rankedError(a) - rankedError(b) || a.worstArcSeconds - b.worstArcSeconds || a.closingArcSeconds - b.closingArcSeconds
   );
 }
 
@@ -115,29 +107,25 @@ type Finders = Readonly<Record<MoveKind, (move: Move, bar: number, effort: Effor
 
 function finders({ layout }: Search): Finders {
   const multiples = pairMultiples(layout);
-  const hasGears = layout.head.gearing !== null && layout.head.gears.length > 1;
-  const gearing = (pairs: 1 | 2, fits: boolean, move: Move, wanted: Pick<TrainWanted, "bar" | "effort">): NearTrain => {
-    if (!hasGears) return { setting: null, othersMet: false };
-    return nearGearing(layout, move, { products: layout.box.quotients(pairs), choice: { pairs, fits }, ...wanted });
-  };
   // Those that may foul have no higher a bar: they are looked for only where some were met before.
   let met: Move | null = null;
   return {
     simple: (move, bar, effort) => nearSimple(layout, move, bar, effort),
     compound: (move, bar, effort) => nearCompound(layout, multiples, move, bar, effort),
-    "one-pair": (move, bar, effort) => gearing(1, true, move, { bar, effort }).setting,
+    "one-pair": (move, bar, effort) => nearGearing(layout, move, { pairs: 1, fits: true, bar, effort }).setting,
     "two-pair": (move, bar, effort) => {
-      const { setting, othersMet } = gearing(2, true, move, { bar, effort });
+      const { setting, othersMet } = nearGearing(layout, move, { pairs: 2, fits: true, bar, effort });
       met = othersMet ? move : null;
       return setting;
     },
-    "may-foul": (move, bar, effort) => (move === met ? gearing(2, false, move, { bar, effort }).setting : null),
+    "may-foul": (move, bar, effort) =>
+      move === met ? nearGearing(layout, move, { pairs: 2, fits: false, bar, effort }).setting : null,
   };
 }
 
 function eachFromZero({ layout, methods }: Search, target: Target, first: Move): NearSetting[] {
   const isAngle = "angle" in target;
-  const wanted = fromZero(first, isAngle);
+  const wanted = { move: first, isAngle };
   // For one angle the nearest hole is near simple indexing.
   const hole = methods.includes("simple") && !isAngle ? nearestHole(layout, wanted) : null;
   const halfStep = ((arcSecondsPerTurn / 2) * first.teeth) / first.divisions;

@@ -94,7 +94,12 @@ describe("near settings of an angle", () => {
     for (const each of near.filter(isMove)) {
       const error = fromExact(spindleTurnsPerMove(each)).sub(fromExact("29/3601"));
       expect(each.teethPerMove).toBe(1);
-      expect([each.error.closing, each.error.worst]).toEqual([error.toFraction(), error.toFraction()]);
+      expect(each.error).toEqual({
+        closing: error.toFraction(),
+        worst: error.toFraction(),
+        worstTooth: 2,
+        pitch: error.abs().toFraction(),
+      });
     }
     expect(near.map(({ kind }) => kind)).toContain("compound");
   });

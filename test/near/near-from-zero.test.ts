@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, nearSettings } from "../../src/index.ts";
+import { defineHead, fromExact, nearSettings, revolutions } from "../../src/index.ts";
 import { counts, headSpecs } from "../support/arbitraries.ts";
 import { arcSecondsPerTurn, expectErrors, isFromZero, withScales } from "../support/near-errors.ts";
 import { ready } from "../support/ready.ts";
@@ -58,6 +58,7 @@ describe("near settings from one zero", () => {
     expect(hole).toMatchObject({
       moves: "from-zero",
       circle: 49,
+      teethPerMove: 1,
       turns: null,
       spaces: null,
       armsEnclose: null,
@@ -72,6 +73,35 @@ describe("near settings from one zero", () => {
     expect(near[0]?.closingArcSeconds).toBe(0);
     expect(near[0]?.worstArcSeconds).toBeLessThanOrEqual(5);
     expect(near[1]?.worstArcSeconds).toBeLessThanOrEqual(1800);
+  });
+
+  it("name the first of the positions that are furthest off", () => {
+    for (const divisions of [97, 98, 101, 350]) {
+      const near = nearSettings(ungeared, { divisions }, { teethPerMove: 1 }).filter(isFromZero);
+      for (const { kind, placesPerTurn, worstArcSeconds, error } of near) {
+        const places = (kind === "ring" ? 1 : 40) * placesPerTurn;
+        const off = (steps: number) => {
+          const past = (steps * places) % divisions;
+          return (Math.min(past, divisions - past) / (divisions * places)) * arcSecondsPerTurn;
+        };
+        const first = Array.from({ length: divisions }, (_, steps) => steps).find((steps) => off(steps) > worstArcSeconds - 1e-9);
+        expect([kind, error.worstTooth]).toEqual([kind, 1 + Number(first)]);
+      }
+    }
+  });
+
+  it("of an angle are off by what its one place is, the second, by dial and ring alike", () => {
+    // 29/3601 of a turn is 1043.68 of the dial's places of 10″ and 2.899 of the ring's degrees.
+    const near = nearSettings(ready("ratio-90-dial"), { angle: revolutions("29/3601") }).filter(isFromZero);
+    expect(near.map(({ kind }) => kind)).toEqual(["dial", "ring"]);
+    for (const [index, perTurn] of [90 * 1440, 360].entries()) {
+      const places = Math.round((29 * perTurn) / 3601);
+      const error = revolutions(places * 3601 - 29 * perTurn, perTurn * 3601);
+      expect(near[index]?.error).toEqual({ closing: error, worst: error, worstTooth: 2, pitch: error });
+    }
+    // 2/25 of a turn of 5/2:1 is a fifth of a turn of the crank: a mark of this dial.
+    const head = defineHead({ wormRatio: "5/2", dial: { marksPerTurn: 5 } });
+    expect(nearSettings(head, { angle: revolutions("2/25") })).toEqual([]);
   });
 
   it("has no step to a neighbour where there is one position only, on a fractional worm ratio", () => {

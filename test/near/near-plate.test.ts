@@ -21,4 +21,11 @@ describe("the nearest whole parts of a crank turn", () => {
     );
     expect(unsafe).toBeGreaterThan(10);
   });
+
+  it("miss by one part in 3 · 9·10¹⁸, and are not taken for exact there", () => {
+    const [n, teeth, perTurn] = [94_906_267, 1001, 94_906_301];
+    expect((BigInt(n) * BigInt(teeth) * BigInt(perTurn)) % 3n).toBe(1n);
+    const { closing } = nearestParts({ worm: { n, d: 1 } }, { divisions: 3, teeth }, perTurn);
+    expect(closing * n * perTurn).toBeCloseTo(1, 9);
+  });
 });

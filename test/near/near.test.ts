@@ -10,6 +10,9 @@ import {
   prepare,
   revolutions,
 } from "../../src/index.ts";
+import { nearOn } from "../../src/near/near.ts";
+import { effortOf } from "../../src/number/effort.ts";
+import { searchOn } from "../../src/search/exact-settings.ts";
 import { nearRow } from "../published/wrong-rows.ts";
 import { counts } from "../support/arbitraries.ts";
 import { arcSecondsPerTurn, isMove, offByEye, withScales } from "../support/near-errors.ts";
@@ -82,8 +85,11 @@ describe("the list of near settings", () => {
     expect(near.map(({ kind }) => kind)).not.toContain("one-pair");
   });
 
-  it("offers no move that an easier exact setting makes needless", () => {
-    expect(indexDivisions(geared, 60, { near: true }).near.filter(isMove)).toEqual([]);
+  it("offers nothing that an easier exact setting makes needless, but the ring, which is looked at and not set", () => {
+    const kinds = (head: Head, divisions: number) => nearSettings(head, { divisions }).map(({ kind }) => kind);
+    expect(kinds(geared, 60)).toEqual(["ring"]);
+    // 64 are 1 turn and 585 of the dial's 1440 places each.
+    expect(kinds(ready("ratio-90-dial"), 64)).toEqual(["ring"]);
   });
 
   it("holds only what the methods asked for allow, and the scales", () => {
@@ -93,7 +99,71 @@ describe("the list of near settings", () => {
   });
 });
 
+describe("of settings that come as near", () => {
+  it("that on the plate that is mounted is taken, by every method", () => {
+    const plates = ["1", "2"].map((name) => ({ name, circles: [17, 19, 20] }));
+    const head = defineHead({ wormRatio: 40, plates, gears: [24, 36, 48, 72], rearPin: true });
+    for (const mounted of ["1", "2"]) {
+      const near = nearSettings(head, { divisions: 73 }, { teethPerMove: 1, mounted });
+      expect(near.map(({ kind, plate }) => [kind, plate])).toEqual(
+        ["compound", "two-pair", "one-pair", "nearest-hole", "simple"].map((kind) => [kind, mounted]),
+      );
+    }
+    // 2 : 3 is 48 to 72, and not 24 to 36.
+    const [pair] = nearSettings(head, { divisions: 787 }, { teethPerMove: 1 });
+    expect(pair).toMatchObject({ kind: "one-pair", gears: { drivers: [48], driven: [72] } });
+  });
+
+  it("the larger circle is taken: a third of a space of 10 is half of one of 15", () => {
+    const head = defineHead({ wormRatio: 7, plates: [{ name: "1", circles: [10, 15] }] });
+    expect(nearSettings(head, { divisions: 6 })[0]).toMatchObject({ kind: "nearest-hole", circle: 15 });
+  });
+
+  it("a ring with a mark for every place goes before holes that are off by half of what it shows, and after nearer ones", () => {
+    const kindsOn = (holes: number, divisions: number) => {
+      const head = defineHead({ wormRatio: 5, plates: [{ name: "1", circles: [holes] }], ring: { marksPerTurn: 360 } });
+      return nearSettings(head, { divisions }).map(({ kind }) => kind);
+    };
+    // A third of a space of 48 is 1800″ of the work, half of a degree as well; half of a space of 90 is 1440″.
+    expect(kindsOn(48, 9).slice(0, 2)).toEqual(["ring", "nearest-hole"]);
+    expect(kindsOn(90, 24).slice(0, 2)).toEqual(["nearest-hole", "ring"]);
+  });
+});
+
+describe("what a train is called", () => {
+  it("goes by its pairs, and by whether it may foul", () => {
+    const few = defineHead({ wormRatio: 4, plates: [{ name: "1", circles: [7] }], gears: [11, 27, 30, 32] });
+    const trains = [...nearSettings(geared, { divisions: 787 }), ...nearSettings(few, { divisions: 22 }, { teethPerMove: 1 })];
+    const named = trains.flatMap((near) => ("gears" in near ? [[near.kind, near.gears.drivers, near.gears.driven]] : []));
+    // Of 30 on 11 the shafts stand 41 half modules apart; 27 on the stud and 15 for the spindle take 42.
+    expect(named).toEqual([
+      ["two-pair", [72, 24], [56, 86]],
+      ["one-pair", [56], [86]],
+      ["may-foul", [30, 27], [11, 32]],
+      ["one-pair", [27], [32]],
+    ]);
+  });
+});
+
 describe("what is not tried", () => {
+  it("is any move once there are no steps left for it: only the places from one zero are there", () => {
+    for (const head of [ungeared, geared]) {
+      const found = nearOn(searchOn(head))({ divisions: 787 }, effortOf(0));
+      expect(found.map(({ kind }) => kind)).toEqual(["nearest-hole"]);
+    }
+  });
+
+  it("is a place from zero that is half a step off, and one that is less is: 350 and 450 by a ring of degrees", () => {
+    const head = defineHead({ wormRatio: 5, directPlates: [{ name: "nose", holes: 24 }], ring: { marksPerTurn: 360 } });
+    expect(nearSettings(head, { divisions: 350 })[0]?.worstArcSeconds).toBeCloseTo((17 / 35) * 3600, 6);
+    expect(nearSettings(head, { divisions: 450 })).toEqual([]);
+  });
+
+  it("is a dial where the methods asked for are others", () => {
+    const kinds = nearSettings(ready("ratio-90-dial"), { divisions: 97 }, { methods: ["simple"] }).map(({ kind }) => kind);
+    expect(kinds).toEqual(["ring"]);
+  });
+
   it("is gearing for an angle of over one turn of the work", () => {
     const kinds = indexAngle(geared, revolutions("100003/997")).near.map(({ kind }) => kind);
     expect(kinds).toContain("compound");

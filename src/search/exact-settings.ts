@@ -129,8 +129,6 @@ export function firstSetting(search: Search, target: Target, effort?: TrialEffor
 function trialOf({ layout, teethPerMove, isAnyGood = false }: Search, target: Target, effort: TrialEffort): Trial {
   let moves: readonly Move[] | undefined;
   let known: Map<number, readonly GearedMove[]> | undefined;
-  const { gearing, gears } = layout.head;
-  const isGeared = gearing !== null && gears.length > 1;
   return {
     target,
     teethPerMove,
@@ -142,7 +140,7 @@ function trialOf({ layout, teethPerMove, isAnyGood = false }: Search, target: Ta
       return moves;
     },
     geared(move, pairs) {
-      if (!isGeared) return [];
+      if (layout.head.gears.length < 2) return [];
       const key = 2 * move.teeth + pairs;
       known ??= new Map();
       let found = known.get(key);

@@ -6,7 +6,7 @@ export interface Mutant {
   readonly id: number;
   readonly file: string;
   readonly line: number;
-  /** The source where it is changed, shortened. */
+  /** The source where it is changed, shortened; of a number or a truth value what it stands in, which tells it from others. */
   readonly at: string;
   readonly what: string;
 }
@@ -27,7 +27,7 @@ export function mutated(file: string, text: string, firstId: number): Mutated {
   const add = (node: ts.Node, what: string): number => {
     const id = firstId + mutants.length;
     const line = source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1;
-    mutants.push({ id, file, line, what, at: node.getText(source).replace(/\s+/g, " ").slice(0, 80) });
+    mutants.push({ id, file, line, what, at: named(node).getText(source).replace(/\s+/g, " ").slice(0, 80) });
     return id;
   };
   const render = (node: ts.Node): string => {
@@ -50,6 +50,13 @@ export function mutated(file: string, text: string, firstId: number): Mutated {
   };
   const rendered = text.slice(0, source.getStart(source)) + render(source) + text.slice(source.end);
   return { text: rendered, mutants };
+}
+
+/** What a change is named by. */
+function named(node: ts.Node): ts.Node {
+  const isValue =
+    ts.isNumericLiteral(node) || node.kind === ts.SyntaxKind.TrueKeyword || node.kind === ts.SyntaxKind.FalseKeyword;
+  return isValue ? node.parent : node;
 }
 
 function isWithoutMeaning(node: ts.Node): boolean {

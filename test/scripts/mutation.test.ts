@@ -43,9 +43,9 @@ describe("a source with its mutants in it", () => {
       "→ true: a",
       "→ false: a",
       "left out: say(1);",
-      "1 → one more: 1",
+      "1 → one more: say(1)",
       "left out: say(2);",
-      "2 → one more: 2",
+      "2 → one more: say(2)",
     ]);
     const said = (active: number) => [true, false].map((a) => saidBy(code, active, { a }));
     expect([1, 2, 3, 4, 5, 6].map(said)).toEqual([

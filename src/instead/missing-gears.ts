@@ -123,7 +123,7 @@ function couldIdle(head: Head, crank: CrankMove, added: number): boolean {
   const { gearing, idlers, gears } = head;
   if (gearing === null || idlers === null) return true;
   const spare = idlers.length + gears.length + added;
-  return ([1, 2] as const).some((pairs) => spare - 2 * pairs >= idlersFor(gearing, pairs, crank.with));
+  return [1, 2].some((pairs) => spare - 2 * pairs >= idlersFor(gearing, pairs, crank.with));
 }
 
 /** Gears to add as one number: they have at most three figures. */

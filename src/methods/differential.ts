@@ -123,7 +123,7 @@ function gearsOf(gearing: Gearing, { with: isWith, numerator, denominator }: Cra
   return {
     drivers: train.drivers,
     driven: train.driven,
-    idlers: idlersFor(gearing, train.drivers.length === 1 ? 1 : 2, isWith),
+    idlers: idlersFor(gearing, train.drivers.length, isWith),
     direction: isWith ? "with" : "against",
     platePerSpindle: ratioOf(isWith ? numerator : -numerator, denominator),
     mayFoul: train.mayFoul,
@@ -137,13 +137,12 @@ export function canIdle(
   { with: isWith }: Pick<CrankMove, "with">,
   { drivers }: GearTrain,
 ): boolean {
-  if (head.idlers === null) return true;
-  const pairs = drivers.length === 1 ? 1 : 2;
+  const pairs = drivers.length;
   return hasIdlers(head, 2 * pairs, idlersFor(gearing, pairs, isWith));
 }
 
 /** The idlers that turn the plate one way or the other: each idler more turns it the other way round. */
-export function idlersFor({ idlersWithCrank }: Gearing, pairs: 1 | 2, isWith: boolean): number {
+export function idlersFor({ idlersWithCrank }: Gearing, pairs: number, isWith: boolean): number {
   const idlersWith = pairs === 1 ? idlersWithCrank.onePair : idlersWithCrank.twoPairs;
   return isWith ? idlersWith : idlersWith + 1;
 }

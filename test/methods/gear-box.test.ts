@@ -49,6 +49,8 @@ describe("gearBox", () => {
     expect(gearBox([24, 24]).trains(1, 1, 1)).toEqual([{ drivers: [24], driven: [24], mayFoul: null }]);
     expect(gearBox([24, 48, 40]).trains(2, 4, 1)).toEqual([]);
     expect(gearBox([24, 48, 24, 48]).trains(2, 4, 1).map(keyOf)).toEqual(["48·48 : 24·24"]);
+    // 24 · 48 and 32 · 36 are both 1152.
+    expect(gearBox([24, 32, 36, 48]).trains(2, 1, 1).map(keyOf)).toEqual(["32·36 : 24·48", "24·48 : 32·36"]);
     expect(gearBox([]).trains(1, 1, 1)).toEqual([]);
     expect(gearBox([]).trains(2, 1, 1)).toEqual([]);
   });

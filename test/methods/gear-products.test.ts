@@ -54,6 +54,15 @@ describe("quotients of products", () => {
     expect(visited).toEqual([24, 28, 32]);
   });
 
+  it("are those at either end of a window as well, were it only one wide", () => {
+    for (const [least, most] of [
+      [0.5, 0.5],
+      [0.5, 0.9],
+      [0.4, 0.5],
+    ] as const)
+      expect(quotientsWithin(gearBox([24, 48]).quotients(1), least, most)).toEqual([[24, 48]]);
+  });
+
   it("are none of a box without gears", () => {
     expect(quotientsWithin(gearBox([]).quotients(1), 0, 10)).toEqual([]);
   });

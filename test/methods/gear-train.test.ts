@@ -14,6 +14,12 @@ describe("two pairs that may foul", () => {
     expect(arrange([72, 64], [48, 24]).mayFoul).toBeNull();
   });
 
+  it("of two orders with as much room keeps the driver that is named first on the spindle", () => {
+    // 24 + 48 − 40 at the worm shaft, and the other way about 24 + 40 − 32 at the spindle: 32 teeth either way.
+    expect(arrange([32, 24], [48, 40])).toMatchObject({ drivers: [32, 24], driven: [40, 48] });
+    expect(arrange([24, 32], [48, 40])).toMatchObject({ drivers: [24, 32], driven: [40, 48] });
+  });
+
   it("says which gear reaches which shaft", () => {
     expect(arrange([100, 24], [24, 24])).toEqual({
       drivers: [100, 24],

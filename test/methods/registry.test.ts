@@ -170,6 +170,10 @@ describe("checkOwned", () => {
     const by31 = { ...second, circle: 31 };
     expect(owned({ ...compoundAgainst.setting, second: by31 })).toEqual(['setting: needs a circle of 31 on plate "1"']);
     expect(owned(compoundWith.setting, defineHead({ ...head, rearPin: false }))).toEqual(["setting: needs a rear pin"]);
+    // Of two that are missing the first that is set.
+    expect(owned({ ...compoundAgainst.setting, circle: 22, second: by31 })).toEqual([
+      'setting: needs a circle of 22 on plate "1"',
+    ]);
   });
 
   it("counts gears that are used twice", () => {
@@ -177,6 +181,15 @@ describe("checkOwned", () => {
     const twice = { ...gears, drivers: [72, 72], driven: [24, 56] };
     expect(owned({ ...twoPairsWith.setting, gears: twice })).toEqual(["setting: needs the gears 72, 72, 24, 56"]);
     expect(owned(onePairAgainst.setting, defineHead({ ...head, gears: [24, 72] }))).toEqual(["setting: needs the gears 56, 24"]);
+  });
+
+  it("counts the idlers, those kept as such and gears that are left over", () => {
+    const kept = (idlers: readonly number[], gears: readonly number[]) => defineHead({ ...head, idlers, gears });
+    const { setting: oneIdler } = handWorked.onePairWith;
+    expect(owned(oneIdler, kept([], [40, 72]))).toEqual(["setting: needs an idler"]);
+    expect(owned(oneIdler, kept([30], [40, 72]))).toEqual([]);
+    expect(owned(oneIdler, kept([], [40, 72, 56]))).toEqual([]);
+    expect(owned(onePairAgainst.setting, kept([30], [24, 56]))).toEqual(["setting: needs 2 idlers"]);
   });
 
   it("needs a plate that can be geared", () => {

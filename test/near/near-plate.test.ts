@@ -1,8 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { defineHead, nearSettings } from "../../src/index.ts";
 import { nearestParts } from "../../src/near/near-plate.ts";
 
 const size = (value: bigint) => (value < 0n ? -value : value);
+
+it("a near move of whole turns names no circle, as any serves: 40 on 81/2:1 are a turn each, and half a turn left", () => {
+  const head = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [15] }] });
+  const [near] = nearSettings(head, { divisions: 40 }, { teethPerMove: 1 }).filter(({ kind }) => kind === "simple");
+  expect(near).toMatchObject({ turns: 1, spaces: 0, circle: null, plate: null, armsEnclose: null });
+});
 
 describe("the nearest whole parts of a crank turn", () => {
   it("miss by no more than the parts beside them, also where the terms are no safe integers", () => {

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { projectFile } from "./bench/child.ts";
-import { type Explained, figures, keep, keptOf } from "./mutation/kept.ts";
+import { type Explained, figures, keep, keptOf, nameOf, reasonsOf } from "./mutation/kept.ts";
 import type { Mutant } from "./mutation/mutants.ts";
 import { layOutRoom } from "./mutation/room.ts";
 import { type Outcome, tryAll } from "./mutation/runner.ts";
@@ -14,7 +14,8 @@ const help = `Small changes of the library, each to be found out by its tests.
   npm run mutation -- src/gear --tests test/gear
                                       by these tests alone: sooner done, and a lower bound
   npm run mutation -- src/gear --again
-                                      only what no test has found out yet: after tests were added, or by more tests
+                                      only what no test has found out yet and nothing explains: after tests were
+                                      added, or by more tests
   npm run mutation -- src/gear --again --seconds 2
                                       without tests that take longer: a lower bound
   npm run mutation -- src/gear --figures
@@ -31,17 +32,19 @@ interface Wanted {
   readonly mostSeconds: number | null;
 }
 
+const file = join(project, "scripts/mutation/explained.json");
+const explained = existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as Explained[]) : [];
+const reasons = reasonsOf(explained);
+
 function tell(sources: readonly string[]): void {
-  const file = join(project, "scripts/mutation/explained.json");
-  const explained = existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as Explained[]) : [];
   for (const line of figures(project, sources, explained)) process.stdout.write(`${line}\n`);
 }
 
-/** What is to be tried of a source: all, what survived, or nothing where it was done before. */
+/** What is to be tried of a source: all, what survived with no reason, or nothing where it was done before. */
 function openOf(source: string, mutants: readonly Mutant[], again: boolean): readonly Mutant[] {
   const before = keptOf(project, source);
   if (before === null) return mutants;
-  return again ? mutants.filter((_, index) => before[index]?.by === null) : [];
+  return again ? mutants.filter((mutant, index) => before[index]?.by === null && !reasons.has(nameOf(mutant))) : [];
 }
 
 async function mutate(sources: readonly string[], all: readonly Mutant[], { again, mostSeconds }: Wanted): Promise<void> {

@@ -37,7 +37,15 @@ export function keep(project: string, source: string, outcomes: readonly Outcome
   writeFileSync(fileOf(project, source), JSON.stringify({ mark: markOf(project, source), outcomes } satisfies Kept));
 }
 
-const nameOf = ({ file, what, at }: Mutant) => `${file}: ${what}: ${at}`;
+/** A mutant as it is named where it is explained. */
+export function nameOf({ file, what, at }: Mutant): string {
+  return `${file}: ${what}: ${at}`;
+}
+
+/** Every mutant that is explained, by its name. */
+export function reasonsOf(explained: readonly Explained[]): ReadonlySet<string> {
+  return new Set(explained.flatMap(({ mutants }) => mutants));
+}
 
 /** The figures of sources, folder by folder, after those that no test found out and no reason is given for. */
 export function* figures(
@@ -45,7 +53,7 @@ export function* figures(
   sources: readonly string[],
   explained: readonly Explained[],
 ): Generator<string, void, undefined> {
-  const reasons = new Set(explained.flatMap(({ mutants }) => mutants));
+  const reasons = reasonsOf(explained);
   const all = sources.flatMap((source) => keptOf(project, source) ?? []);
   const survivors = all.filter(({ by }) => by === null);
   for (const mutant of survivors) {

@@ -10,6 +10,8 @@ import {
   type Route,
   type Setting,
 } from "../../src/index.ts";
+import { gearsThatWouldDo } from "../../src/instead/missing-gears.ts";
+import { once, searchOn } from "../../src/search/exact-settings.ts";
 import { heads, small } from "../support/arbitraries.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { gearsOf } from "../support/parts.ts";
@@ -106,6 +108,19 @@ describe("gears to add", () => {
       { numRuns: 100 },
     );
     expect(Math.min(seen.usual, seen.pair, seen.none)).toBeGreaterThan(3);
+  });
+
+  it.each(usual)("are named without others where one of %i does it, as most sets have it", (size) => {
+    // On 97 holes a space is off by so many 97ths of a plate turn: a train of that size and 97. On `beside` holes
+    // it is off by `other` parts of it, and `other` is in few sets.
+    const [beside = 0, other = 0] = [96, 98, 99, 94]
+      .map((holes) => [holes, Math.abs(37 * (97 - holes) + size)])
+      .find(([, gear = 0]) => others.includes(gear)) as number[];
+    const head = defineHead({ wormRatio: 37, plates: [{ name: "1", circles: [97, beside] }], gears: [97, beside] });
+    const divisions = 37 * 97 + size;
+    expect(geared(head, [other], divisions, 1)).toBeDefined();
+    const search = once(searchOn(head, { teethPerMove: 1 }));
+    expect(gearsThatWouldDo(search, { divisions }).map(({ teeth }) => teeth)).toEqual([[size]]);
   });
 
   it("come with a setting that closes on the head with them, and takes them", () => {

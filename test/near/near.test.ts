@@ -109,6 +109,14 @@ describe("of settings that come as near", () => {
         ["compound", "two-pair", "one-pair", "nearest-hole", "simple"].map((kind) => [kind, mounted]),
       );
     }
+    // A quarter of three turns by thirtieths of one plate and fifteenths of the other, as far past it as short of it.
+    const unlike = [
+      { name: "1", circles: [5, 6] },
+      { name: "2", circles: [3, 5] },
+    ];
+    const other = defineHead({ wormRatio: 3, plates: unlike, rearPin: true });
+    for (const mounted of ["1", "2"])
+      expect(nearSettings(other, { divisions: 4 }, { methods: ["compound"], mounted })[0]).toMatchObject({ plate: mounted });
     // 2 : 3 is 48 to 72, and not 24 to 36.
     const [pair] = nearSettings(head, { divisions: 787 }, { teethPerMove: 1 });
     expect(pair).toMatchObject({ kind: "one-pair", gears: { drivers: [48], driven: [72] } });
@@ -148,8 +156,9 @@ describe("what a train is called", () => {
 describe("what is not tried", () => {
   it("is any move once there are no steps left for it: only the places from one zero are there", () => {
     for (const head of [ungeared, geared]) {
-      const found = nearOn(searchOn(head))({ divisions: 787 }, effortOf(0));
-      expect(found.map(({ kind }) => kind)).toEqual(["nearest-hole"]);
+      const found = (divisions: number) => nearOn(searchOn(head))({ divisions }, effortOf(0));
+      for (const divisions of [83, 787]) expect(found(divisions).filter(isMove)).toEqual([]);
+      expect(found(787).map(({ kind }) => kind)).toEqual(["nearest-hole"]);
     }
   });
 

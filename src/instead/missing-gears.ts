@@ -184,7 +184,7 @@ function withGears({ search, target, effort }: Wanted, teeth: readonly number[],
   const widened: Search = {
     layout: { ...layOut({ ...layout.head, gears }), mounted: layout.mounted },
     methods: ["differential"],
-    teethPerMove: "angle" in target ? 1 : move.teeth,
+    teethPerMove: move.teeth,
     order: orderOfPreference,
     allowed: search.allowed,
   };

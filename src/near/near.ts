@@ -77,9 +77,7 @@ function rankedError(setting: NearSetting): number {
 
 /** Of equal ones that with the least work stays first, as it was found first. */
 function byError(a: NearSetting, b: NearSetting): number {
-  return (
-    rankedError(a) - rankedError(b) || a.worstArcSeconds - b.worstArcSeconds || a.closingArcSeconds - b.closingArcSeconds
-  );
+  return rankedError(a) - rankedError(b) || a.worstArcSeconds - b.worstArcSeconds || a.closingArcSeconds - b.closingArcSeconds;
 }
 
 function equalMoves(search: Search, find: Finders, target: Target, effort: Effort): NearSetting[] {

@@ -31,11 +31,22 @@ describe("circlesThatWouldDo", () => {
     expect(indexDivisions(head, 19).circlesThatWouldDo).toEqual([19, 38, 57, 76, 95, 114]);
   });
 
+  it("names those of every number of teeth per move, in order: 35 on 121/6:1 by two or three", () => {
+    const head = defineHead({ wormRatio: "121/6", plates: [{ name: "1", circles: [20] }] });
+    expect(indexDivisions(head, 35, { methods: ["simple"], teethPerMove: 3 }).circlesThatWouldDo).toEqual([70, 105, 140]);
+  });
+
   it("names six at most, none over 200 but the smallest, and none over 10,000", () => {
     const of = (divisions: number) => indexDivisions(threePlates, divisions, { methods: ["simple"] }).circlesThatWouldDo;
     expect(of(96)).toEqual([12, 24, 36, 48, 60, 72]);
     expect(of(67)).toEqual([67, 134]);
     expect(of(383)).toEqual([383]);
     expect(of(10_007)).toEqual([]);
+    // On 41:1 a circle must divide by the count itself.
+    const by41 = defineHead({ wormRatio: 41, plates: [{ name: "1", circles: [15] }] });
+    const on41 = (divisions: number) => indexDivisions(by41, divisions, { methods: ["simple"] });
+    expect([100, 10_000, 10_001].map((divisions) => on41(divisions).circlesThatWouldDo)).toEqual([[100, 200], [10_000], []]);
+    // One of 200 still fits a common plate, and is the first way on; one of 202 the last.
+    expect([200, 202].map((divisions) => on41(divisions).routes.findIndex(({ kind }) => kind === "circle"))).toEqual([0, 3]);
   });
 });

@@ -8,7 +8,10 @@ import {
   indexDivisions,
   kindOf,
   type Route,
+  revolutions,
+  type SearchOptions,
   type Setting,
+  type Target,
 } from "../../src/index.ts";
 import { gearsThatWouldDo } from "../../src/instead/missing-gears.ts";
 import { once, searchOn } from "../../src/search/exact-settings.ts";
@@ -121,6 +124,25 @@ describe("gears to add", () => {
     expect(geared(head, [other], divisions, 1)).toBeDefined();
     const search = once(searchOn(head, { teethPerMove: 1 }));
     expect(gearsThatWouldDo(search, { divisions }).map(({ teeth }) => teeth)).toEqual([[size]]);
+  });
+
+  it("are of 16 to 127 teeth", () => {
+    const head = defineHead({ wormRatio: 37, plates: [{ name: "1", circles: [97] }], gears: [97] });
+    const named = (size: number) =>
+      gearsThatWouldDo(once(searchOn(head)), { divisions: 37 * 97 + size }).map(({ teeth }) => teeth);
+    expect([15, 16, 127, 128].map((size) => named(size).some(([teeth]) => teeth === size))).toEqual([false, true, true, false]);
+  });
+
+  it("are none where differential indexing is not asked for, nor for an angle of over one turn; but for one turn", () => {
+    const named = (head: Head, target: Target, options: SearchOptions = {}) =>
+      gearsThatWouldDo(once(searchOn(head, options)), target).length;
+    expect(named(ungeared, { divisions: 127 })).toBeGreaterThan(0);
+    expect(named(ungeared, { divisions: 127 }, { methods: ["simple", "compound"] })).toBe(0);
+    expect(named(ungeared, { angle: revolutions("126/127") })).toBeGreaterThan(0);
+    expect(named(ungeared, { angle: revolutions("128/127") })).toBe(0);
+    // 81/2 turns are 40 and half a turn of the plate.
+    const half = defineHead({ wormRatio: "81/2", plates: [{ name: "1", circles: [15] }], gears: [24] });
+    expect(named(half, { divisions: 1 })).toBeGreaterThan(0);
   });
 
   it("come with a setting that closes on the head with them, and takes them", () => {

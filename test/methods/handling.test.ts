@@ -10,6 +10,7 @@ import {
   type Setting,
   type SettingBy,
 } from "../../src/index.ts";
+import { byGearedHandling } from "../../src/methods/handling.ts";
 import { counts, heads } from "../support/arbitraries.ts";
 import { plateTurns } from "../support/bench.ts";
 import { secondOf } from "../support/parts.ts";
@@ -111,6 +112,16 @@ describe("the first geared setting of a kind", () => {
       alike.map(({ gears }) => [...gears.drivers, ...gears.driven].join()),
     );
     expect(trains).toContain("100,32");
+  });
+
+  it("of moves that turn the plate with the crank is one that turns it at most one and a half times, were it of more spaces", () => {
+    const move = (numerator: number, spaces: number, isWith: boolean) =>
+      ({ turns: 0, spaces, circle: 20, plate: "1", numerator, denominator: 10, with: isWith }) as const;
+    const better = (a: ReturnType<typeof move>, b: ReturnType<typeof move>) => Math.sign(byGearedHandling("1")(a, b));
+    expect(better(move(15, 9, true), move(16, 1, true))).toBe(-1);
+    // An idler less is worth a faster plate, up to two and a half turns.
+    expect(better(move(25, 9, true), move(10, 1, false))).toBe(-1);
+    expect(better(move(26, 1, true), move(10, 9, false))).toBe(1);
   });
 
   it("of like trains is the one with fewer spaces, then on the larger circle", () => {

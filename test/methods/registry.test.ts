@@ -165,6 +165,11 @@ describe("checkOwned", () => {
     ]);
   });
 
+  it("finds a setting from elsewhere that has no second move, or no gears", () => {
+    expect(owned(wrong({ ...compoundWith.setting, second: undefined }))).toEqual(["setting: has no second move"]);
+    expect(owned(wrong({ ...onePairAgainst.setting, gears: undefined }))).toEqual(["setting: has no gears"]);
+  });
+
   it("names the second circle and the rear pin of compound indexing", () => {
     const { second } = compoundAgainst.setting;
     const by31 = { ...second, circle: 31 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { indexDivisions } from "../../src/index.ts";
+import { defineHead, indexDivisions } from "../../src/index.ts";
 import { ready, threePlates } from "../support/ready.ts";
 
 const settingsFor = (divisions: number) => indexDivisions(threePlates, divisions, { methods: ["simple"] }).settings;
@@ -21,6 +21,13 @@ describe("simple indexing", () => {
   it("counts whole turns by a dial where there is no plate", () => {
     expect(indexDivisions(ready("ratio-90-dial"), 45, { methods: ["simple"] }).settings).toEqual([
       expect.objectContaining({ method: "simple", turns: 2, spaces: 0, circle: null }),
+    ]);
+  });
+
+  it("counts whole turns on a single circle as on many", () => {
+    const head = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [17] }] });
+    expect(indexDivisions(head, 8, { methods: ["simple"] }).settings).toEqual([
+      expect.objectContaining({ turns: 5, spaces: 0, circle: null }),
     ]);
   });
 

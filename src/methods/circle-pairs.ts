@@ -57,8 +57,8 @@ function* solvePair(first: number, second: number, { turns, part, parts }: Crank
   for (let spaces = start; spaces < first; spaces += oneOfSecond) {
     if (!take(effort, stepsToKeep)) return;
     const onward = floorMod((rest - spaces * oneOfFirst) / oneOfSecond, second);
-    // spaces/first + onward/second is rest/whole, or one turn more.
-    const turnsOnward = spaces * oneOfFirst + onward * oneOfSecond > rest ? turns - 1 : turns;
+    // spaces/first + onward/second is rest/whole, or one turn more: then the second part alone is more than the rest.
+    const turnsOnward = onward * oneOfSecond > rest ? turns - 1 : turns;
     if (turnsOnward >= 0)
       yield { first, turns: turnsOnward, spaces, second: { spaces: onward, circle: second, direction: "with" } };
     yield { first, turns: turnsOnward + 1, spaces, second: { spaces: second - onward, circle: second, direction: "against" } };

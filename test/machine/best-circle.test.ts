@@ -41,6 +41,19 @@ it("is the one that trying every circle at every place finds, in the order of pr
   );
 });
 
+it.each([
+  // Places by sixths of a turn on 7:1: a third of a space of 10 is as far off as half of one of 15.
+  ["of equal ones the larger", { wormRatio: 7, plates: [[10, 15]] }, [1n, 6n], null, 15],
+  ["the mounted one before a larger", { wormRatio: 7, plates: [[10], [15]] }, [1n, 6n], "1", 10],
+  ["of exact ones the smallest", { wormRatio: 40, plates: [[18, 27], [36]] }, [1n, 9n], null, 18],
+  ["an exact one that is mounted before a smaller", { wormRatio: 40, plates: [[18, 27], [36]] }, [1n, 9n], "2", 36],
+  ["an exact one before a nearer mounted one", { wormRatio: 40, plates: [[18], [49]] }, [1n, 9n], "2", 18],
+] as const)("takes %s", (_, { wormRatio, plates }, [n, d], mounted, holes) => {
+  const named = plates.map((circles, index) => ({ name: String(index + 1), circles: [...circles] }));
+  const head = defineHead({ wormRatio, plates: named });
+  expect(bestCircleFor(head, [rational(0), rational(n, d)], mounted)?.holes).toBe(holes);
+});
+
 it("takes hardly more steps than there are places, among thousands of circles at a hundred thousand places", () => {
   const circles = Array.from({ length: 60 }, (_, index) => 9_000 + index);
   const plate = (name: number) => ({ name: String(name), circles: circles.map((holes) => holes - 60 * (name % 100)) });

@@ -45,6 +45,47 @@ describe("what to mind on a way", () => {
     expect(codes).not.toContain("never-add-steps");
   });
 
+  const few = defineHead({ wormRatio: 4, plates: [{ name: "1", circles: [7] }], gears: [11, 27, 30, 32] });
+
+  it.each([
+    ["simple", withNose, { divisions: 15 }, {}, ["stop-pin", "one-way"]],
+    ["direct", withNose, { divisions: 8 }, {}, ["worm-out-of-mesh", "one-way"]],
+    ["geared", geared, { divisions: 127 }, {}, ["stop-pin", "gears-forgotten", "gears-limits", "one-way"]],
+    [
+      "geared, four teeth a move",
+      geared,
+      { divisions: 383 },
+      {},
+      ["stop-pin", "gears-forgotten", "gears-limits", "several-teeth", "one-way"],
+    ],
+    [
+      "geared, near, with a train that may foul",
+      few,
+      { divisions: 22 },
+      { by: "moves", teethPerMove: 1 },
+      ["stop-pin", "gears-forgotten", "may-foul", "gears-limits", "error-grows", "one-way"],
+    ],
+    [
+      "compound, near, five teeth a move",
+      ungeared,
+      { divisions: 97 },
+      {},
+      ["stop-pin", "two-parts", "several-teeth", "error-grows", "one-way"],
+    ],
+    ["by the nearest hole", ungeared, { divisions: 97 }, { by: "nearest-hole" }, ["stop-pin", "moves-differ", "one-way"]],
+    ["by the ring", ungeared, { divisions: 97 }, { by: "ring" }, ["never-add-steps", "one-way"]],
+  ] as const)("%s: all that is to be minded, the most needful first, and no more", (_, head, target, options, codes) => {
+    expect(codesOf(cautionsOf(head, target, options))).toEqual([...codes, "lock-spindle", "stop-cutter", "manual-first"]);
+  });
+
+  it("says what the gears forgotten would give: 13 spaces of 39 alone are a third of a turn, 120 divisions", () => {
+    expect(cautionsOf(geared, { divisions: 127 })).toContainEqual({
+      code: "gears-forgotten",
+      gives: expect.objectContaining({ divisions: 120, exact: true }),
+    });
+    expect(cautionsOf(geared, { divisions: 383 })).toContainEqual({ code: "several-teeth", teethPerMove: 4 });
+  });
+
   it("tells the order of the two parts of a compound move: one that goes back comes first", () => {
     for (const divisions of [51, 69, 97, 118, 133]) {
       const job = planJob(ungeared, { divisions }, { methods: ["compound"] });

@@ -92,7 +92,7 @@ function checkRadius(radius: unknown): void {
 
 /** The cosine of a part of a turn, exactly 0 and ±1 on the axes, where a rounded π would leave a trace. */
 function cosineOfTurns(turns: number): number {
-  const quarter = Math.abs(turns * 4) % 4;
+  const quarter = Math.abs(turns * 4);
   if (quarter === 1 || quarter === 3) return 0;
   return Math.cos(2 * Math.PI * turns);
 }

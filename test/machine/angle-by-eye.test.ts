@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { countsFromAngle, parseAngle, revolutions } from "../../src/index.ts";
+import { countsFromAngle, parseAngle, type Revolutions, revolutions } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 const degrees = (text: string) => parseAngle(`${text}°`);
@@ -31,6 +31,21 @@ it("2.9° to ± 0.05° is told apart over 5 teeth", () => {
 
 it("a true angle is its count alone", () => {
   expect(countsFromAngle(revolutions("1/127"), revolutions("0"))).toEqual([{ divisions: 127, teethToTellFromNext: null }]);
+});
+
+it("the last teeth of a wheel may be what tells: 10 from 11 at 36° ± 14.7° by all ten", () => {
+  // 2 · 9/220 · 10 · 11 = 9: over nine teeth they still meet.
+  const [ten] = countsFromAngle(revolutions("1/10"), revolutions("9/220")).filter(({ divisions }) => divisions === 10);
+  expect(ten).toEqual({ divisions: 10, teethToTellFromNext: 10 });
+});
+
+it("as many as 10,000 counts are listed, and no more: from 100 to 10,099", () => {
+  const between = (least: number, most: number) =>
+    [1, -1].map((sign) => revolutions(most + sign * least, 2 * least * most)) as [Revolutions, Revolutions];
+  expect(countsFromAngle(...between(100, 10_099))).toHaveLength(10_000);
+  expect(refusalLines(() => countsFromAngle(...between(100, 10_100)))).toEqual([
+    "uncertainty: it lets over 10,000 counts fit; read the angle over more teeth",
+  ]);
 });
 
 it("an angle that no count has is none", () => {

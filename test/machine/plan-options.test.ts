@@ -60,6 +60,12 @@ describe("an option that is none, or has no effect, is refused", () => {
       "conflict",
       /^matters\[1\]: tooth 3 is not among the teeth named; add it there$/,
     ],
+    [
+      "what matters first and is not gone to",
+      { teeth: [1, 2], matters: [3, 1] },
+      "conflict",
+      /^matters\[0\]: tooth 3 is not among the teeth named; add it there$/,
+    ],
     ["what matters of all teeth", { matters: [2] }, "no-effect", /^matters: says nothing without teeth; /],
     ["nothing that matters", { teeth: [1], matters: [] }, "missing", /^matters: the list names none/],
     ["an error below 0", { goodEnough: -1 }, "unreadable", /^goodEnough: -1 is not an error in arc-seconds; give 0 or more$/],

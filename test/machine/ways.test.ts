@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Head, indexDivisions, nearSettings, ownedCircles, planJob, type Target } from "../../src/index.ts";
+import {
+  type Head,
+  indexDivisions,
+  nearSettings,
+  ownedCircles,
+  type PlanOptions,
+  planJob,
+  type Target,
+} from "../../src/index.ts";
 import { add, atStart, moved, spindle, type Turns, turnsOf } from "../support/bench.ts";
 import { type Bench, secondsOf, shownByHand, teethOf, trueTurn } from "../support/hand-moves.ts";
 import { benchHeads, planned, targets } from "../support/jobs.ts";
@@ -133,6 +141,16 @@ describe("the way that is least off over the teeth named", () => {
         }
       }),
     );
+  });
+});
+
+describe("what is good enough", () => {
+  it("is asked for: else a tenth of a second less is worth another pair of gears", () => {
+    const kindOf = (options: PlanOptions) => {
+      const plan = planned(head40, { divisions: 383 }, { teeth: [2], teethPerMove: 1, ...options });
+      return "kind" in plan.way.setting && plan.way.setting.kind;
+    };
+    expect([kindOf({}), kindOf({ goodEnough: 0.1 })]).toEqual(["two-pair", "one-pair"]);
   });
 });
 

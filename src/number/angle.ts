@@ -85,14 +85,13 @@ export function formatAngle(angle: Revolutions, places = 0): string {
     refuse(wholeNumberFault(places), "places", `${quoted(places)} is not a number of decimals; give 0 to ${mostPlaces}`);
   }
   const scale = 10n ** BigInt(places);
-  const scaled = value.mul(rational(BigInt(arcSecondsPerTurn) * scale));
-  const magnitude = scaled.abs();
-  const units = (2n * magnitude.n + magnitude.d) / (2n * magnitude.d);
+  const { n, d } = value.mul(rational(BigInt(arcSecondsPerTurn) * scale));
+  const units = (2n * n + d) / (2n * d);
   const seconds = units / scale;
   const decimals = places === 0 ? "" : `.${String(units % scale).padStart(places, "0")}`;
   const two = (part: bigint) => String(part).padStart(2, "0");
   const sign = value.s < 0n && units > 0n ? "−" : "";
-  const mark = magnitude.d === 1n ? "" : "≈ ";
+  const mark = d === 1n ? "" : "≈ ";
   return `${mark}${sign}${seconds / 3600n}° ${two((seconds / 60n) % 60n)}′ ${two(seconds % 60n)}${decimals}″`;
 }
 

@@ -16,13 +16,9 @@ export function firstInRange(step: bigint, modulus: bigint, least: bigint, most:
   if (2n * step > modulus) return firstInRange(modulus - step, modulus, modulus - most, modulus - least);
   const onward = (least + step - 1n) / step;
   if (onward * step <= most) return onward;
-  const rounds = firstInRange(modulus % step, step, floorMod(-most, step), floorMod(-least, step));
+  // No multiple of the step is among them, nor is an end one.
+  const rounds = firstInRange(modulus % step, step, step - (most % step), step - (least % step));
   return rounds === null ? null : (least + modulus * rounds + step - 1n) / step;
-}
-
-function floorMod(value: bigint, modulus: bigint): bigint {
-  const rest = value % modulus;
-  return rest < 0n ? rest + modulus : rest;
 }
 
 /**

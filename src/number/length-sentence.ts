@@ -50,7 +50,7 @@ export const said: Readonly<Record<SaidLength["as"], (mm: number) => SaidLength>
 
 /** The sentence in one of the units. */
 export function saidIn(unit: LengthUnit, { words, lengths }: LengthSentence): string {
-  return words.map((text, index) => `${index === 0 ? "" : lengthIn(unit, lengths[index - 1])}${text}`).join("");
+  return words.map((text, index) => `${lengthIn(unit, lengths[index - 1])}${text}`).join("");
 }
 
 /** A bound is shown to three figures at least, so that a small one does not become nothing. */
@@ -68,10 +68,11 @@ const roundings: Readonly<Record<SaidLength["as"], (size: number, places: number
   most: roundedDown,
 };
 
+/** Nothing before the first words. */
 function lengthIn(unit: LengthUnit, length: SaidLength | undefined): string {
   if (length === undefined) return "";
   const size = unit === "mm" ? length.mm : length.mm / mmPerInch;
-  const figures = size === 0 ? 0 : leastFigures - 1 - Math.floor(Math.log10(Math.abs(size)));
+  const figures = leastFigures - 1 - Math.floor(Math.log10(Math.abs(size)));
   const places = Math.min(finestPlaces, Math.max(usualPlaces[unit], figures));
   return `${roundings[length.as](size, places)} ${unit}`;
 }

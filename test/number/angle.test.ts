@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { arcSeconds, formatAngle } from "../../src/number/angle.ts";
+import { arcSeconds, checkAngle, checkAngleFromZero, formatAngle } from "../../src/number/angle.ts";
 import { revolutions } from "../../src/number/exact.ts";
 import { parseAngle } from "../../src/number/parse-angle.ts";
 import { fromExact, type Revolutions, rational, toRevolutions } from "../../src/number/ratio.ts";
@@ -63,6 +63,49 @@ describe("formatAngle", () => {
       ),
     );
   });
+});
+
+describe("an angle in revolutions", () => {
+  const finest = "1/129600000";
+
+  it.each(["1", "1000", finest, "129600000/129599999"])("to move by may be %s", (angle) => {
+    expect(checkAngle(angle)).toBe(angle);
+  });
+
+  it.each([
+    ["0", '"0" is no angle to move by; give one above 0'],
+    ["-1/2", '"-1/2" is no angle to move by; give one above 0'],
+    ["1000001/1000", '"1000001/1000" is over 1,000 revolutions; give a smaller angle'],
+  ])("to move by is not %s", (angle, problem) => {
+    expect(refusalLines(() => checkAngle(angle))).toEqual([`angle: ${problem}`]);
+  });
+
+  it.each(["0", "1000", "1/2"])("from a zero may be %s", (angle) => {
+    expect(toRevolutions(checkAngleFromZero(angle, "startAngle"))).toBe(angle);
+  });
+
+  it.each(["-1/2", "1000001/1000"])("from a zero is not %s", (angle) => {
+    expect(refusalLines(() => checkAngleFromZero(angle, "startAngle"))).toEqual([
+      `startAngle: "${angle}" is not an angle from 0 to 1,000 revolutions`,
+    ]);
+  });
+
+  it.each([
+    ["58.1", '"58.1"', "58.1"],
+    [58.1, "58.1", "58.1"],
+    ["2d54m", '"2d54m"', "2.9"],
+    [["1/2"], "a list", "2.9"],
+    [null, "null", "2.9"],
+  ])("is not %s, which is refused with how degrees are read", (angle, shown, degrees) => {
+    expect(refusalLines(() => checkAngle(angle))).toEqual([
+      `angle: ${shown} is not an angle in revolutions; give text such as "29/3600", or parseAngle("${degrees}°") for degrees`,
+    ]);
+  });
+});
+
+it("formatAngle writes whole seconds where nothing else is asked, and six decimals at most", () => {
+  expect(formatAngle(revolutions("1/127"))).toBe("≈ 2° 50′ 05″");
+  expect(formatAngle(revolutions("1/127"), 6)).toBe("≈ 2° 50′ 04.724409″");
 });
 
 it("arcSeconds gives seconds of a part of a turn", () => {

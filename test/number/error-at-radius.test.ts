@@ -26,6 +26,7 @@ describe("an error at a radius", () => {
     expect(refusalLines(() => errorAtRadius(60, 0))).toEqual([
       "radiusMm: 0 is not a radius; give millimetres above 0, up to 100,000",
     ]);
+    expect(refusalLines(() => errorAtRadius(60, 100_000.5))).toHaveLength(1);
     expect(refusalLines(() => errorAtRadius(60, Number.NaN))).toHaveLength(1);
     expect(refusalLines(() => errorAtRadius(60, Number.POSITIVE_INFINITY))).toHaveLength(1);
     expect(refusalLines(() => errorAtRadius(Number.NaN, 50))).toEqual([

@@ -14,6 +14,22 @@ describe("InputError", () => {
     expect(Object.isFrozen(error.faults)).toBe(true);
   });
 
+  it("names twelve faults, says how many more there are, and has them all", () => {
+    const told = (many: number) => {
+      const faults = Array.from({ length: many }, (_, index) => ({
+        code: "missing" as const,
+        place: String(index),
+        problem: "is missing",
+      }));
+      const { message, faults: all } = new InputError(faults);
+      expect(all).toHaveLength(many);
+      return message.split("; ").slice(11);
+    };
+    expect(told(12)).toEqual(["11: is missing"]);
+    expect(told(13)).toEqual(["11: is missing", "and 1 more fault"]);
+    expect(told(14)).toEqual(["11: is missing", "and 2 more faults"]);
+  });
+
   it("refuse throws one fault", () => {
     const faults = refusal(() => refuse("conflict", "to", "9 is below 10"));
     expect(faults).toEqual([{ code: "conflict", place: "to", problem: "9 is below 10" }]);

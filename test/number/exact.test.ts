@@ -98,3 +98,7 @@ it("the compiler tells revolutions from ratios and from plain text", () => {
   expect([angle, mixed, plain]).toEqual(["1/7", "1/7", "1/7"]);
   expect(toRevolutions).toBeTypeOf("function");
 });
+
+it("a whole number may be of any size that is safe, and any as a bigint", () => {
+  expect([ratio(200_000_000), ratio(2n ** 70n), revolutions(200_000_000)]).toEqual(["200000000", String(2n ** 70n), "200000000"]);
+});

@@ -18,6 +18,17 @@ describe("a sentence with lengths", () => {
     expect(JSON.parse(JSON.stringify(sentence))).toStrictEqual(sentence);
   });
 
+  it.each([
+    [said.given(0.123_456_78), "0.123457 mm"],
+    [said.measure(-1.25), "-1.25 mm"],
+    [said.measure(0), "0 mm"],
+    // A bound keeps three figures, but none beyond the twentieth decimal.
+    [said.least(0.000_012_345), "0.0000124 mm"],
+    [said.least(1e-30), "1e-20 mm"],
+  ])("says %j as %s", (length, text) => {
+    expect(saidIn("mm", lengthSentence`${length}`.lengths)).toBe(text);
+  });
+
   it("without lengths is its words", () => {
     expect(lengthSentence`${3} teeth`.lengths).toEqual({ words: ["3 teeth"], lengths: [] });
   });

@@ -18,6 +18,7 @@ describe("parseRational", () => {
     ["0.10", "1/10"],
     [0, "0"],
     ["129600000/7", "129600000/7"],
+    ["7/129600000", "7/129600000"],
   ])("reads %j as %s", (given, text) => {
     expect(toRatio(parseRational(given, "x"))).toBe(text);
   });

@@ -1,16 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  countOf,
   divisors,
   floorMod,
   fromExact,
   gcd,
+  gcdOf,
   groupDigits,
   inverseModulo,
   lcm,
+  lcmOf,
   rational,
+  ratioOf,
+  revolutionsOf,
   toRatio,
   toRevolutions,
+  withoutFactorsOf,
 } from "../../src/number/ratio.ts";
 
 const positive = fc.integer({ min: 1, max: 100_000 });
@@ -36,13 +42,51 @@ describe("exact text", () => {
   });
 });
 
+describe("terms that are in lowest terms", () => {
+  it("are written as any exact text", () => {
+    fc.assert(
+      fc.property(whole, positive, (numerator, denominator) => {
+        const common = gcd(numerator, denominator);
+        const [n, d] = [numerator / common, denominator / common];
+        expect([ratioOf(n, d), revolutionsOf(n, d)]).toEqual([toRatio(rational(n, d)), toRevolutions(rational(n, d))]);
+      }),
+    );
+    expect([ratioOf(3, 1), ratioOf(3, 2), revolutionsOf(-3, 1), revolutionsOf(1, 2)]).toEqual(["3", "3/2", "-3", "1/2"]);
+  });
+});
+
 describe("whole numbers", () => {
+  it("gcdOf and lcmOf are gcd and lcm of numbers of any size", () => {
+    fc.assert(
+      fc.property(whole, positive, fc.bigInt({ min: 1n, max: 2n ** 80n }), (a, b, times) => {
+        expect(gcdOf(BigInt(a) * times, BigInt(b) * times)).toBe(BigInt(gcd(a, b)) * times);
+        if (a > 0) expect(lcmOf(BigInt(a) * times, BigInt(b) * times)).toBe(BigInt(lcm(a, b)) * times);
+      }),
+    );
+    expect([gcdOf(0n, 7n), gcdOf(-12n, 18n), gcdOf(12n, -18n)]).toEqual([7n, 6n, 6n]);
+  });
+
+  it("what is left without the factors of another has none of them, and what was taken out nothing else", () => {
+    fc.assert(
+      fc.property(positive, fc.integer({ min: 1, max: 1000 }), (value, other) => {
+        const rest = withoutFactorsOf(value, other);
+        expect([value % rest, gcd(rest, other)]).toEqual([0, 1]);
+        expect(BigInt(other) ** 17n % BigInt(value / rest)).toBe(0n);
+      }),
+    );
+    expect([withoutFactorsOf(40, 6), withoutFactorsOf(72, 2), withoutFactorsOf(7, 1)]).toEqual([5, 9, 7]);
+  });
+
+  it("are counted in a list", () => {
+    expect([24, 40, 56].map((value) => countOf(value, [24, 40, 24]))).toEqual([2, 1, 0]);
+  });
+
   it("gcd and lcm: both divide or are divided, and their product is that of the numbers", () => {
     fc.assert(
       fc.property(positive, positive, (a, b) => {
         expect([a % gcd(a, b), b % gcd(a, b), lcm(a, b) % a, lcm(a, b) % b]).toEqual([0, 0, 0, 0]);
         expect(gcd(a, b) * lcm(a, b)).toBe(a * b);
-        expect(gcd(-a, b)).toBe(gcd(a, b));
+        expect([gcd(-a, b), gcd(a, -b)]).toEqual([gcd(a, b), gcd(a, b)]);
       }),
     );
     expect([gcd(0, 7), gcd(12, 18), lcm(21, 33)]).toEqual([7, 6, 231]);
@@ -55,7 +99,8 @@ describe("whole numbers", () => {
         expect(rest >= 0 && rest < modulus && Math.abs(value - rest) % modulus === 0).toBe(true);
       }),
     );
-    expect(floorMod(-1, 5)).toBe(4);
+    expect([floorMod(-1, 5), floorMod(-5, 5)]).toEqual([4, 0]);
+    expect(Object.is(floorMod(-5, 5), 0)).toBe(true);
   });
 
   it("inverseModulo times the value is 1 more than whole moduli", () => {

@@ -46,6 +46,27 @@ describe("what is no head is refused, and it is said how to make one", () => {
     expect(refusal(() => checkIsHead(head))).toMatchObject([{ code: "unreadable", place: "head" }]);
   });
 
+  it.each([
+    ["no plate", null],
+    ["no face", { name: "1", faces: [null] }],
+    ["a circle of one hole", { name: "1", faces: [{ name: null, circles: [1] }] }],
+    ["a circle of too many holes", { name: "1", faces: [{ name: null, circles: [10_001] }] }],
+    ["a circle of half a hole", { name: "1", faces: [{ name: null, circles: [15.5] }] }],
+    ["three faces", { name: "1", faces: ["a", "b", "c"].map((name) => ({ name, circles: [15] })) }],
+  ])("%s among its plates", (_, plate) => {
+    expect(refusal(() => checkIsHead({ ...defineHead(description), plates: [plate] }))).toMatchObject([{ code: "unreadable" }]);
+  });
+
+  it("the largest circle and the least and greatest diameter are none of that", () => {
+    const face = { name: null, circles: [16, 10_000], diameters: [1, 2000] };
+    expect(refusal(() => checkIsHead({ ...defineHead(description), plates: [{ name: "1", faces: [face] }] }))).toEqual([]);
+  });
+
+  it("nothing at all is missing, and anything else is unreadable", () => {
+    const codes = [undefined, null, 40].map((given) => refusal(() => checkIsHead(given))[0]?.code);
+    expect(codes).toEqual(["missing", "unreadable", "unreadable"]);
+  });
+
   it("whichever part is missing", () => {
     const [head] = readyHeads;
     for (const part of Object.keys(head ?? {})) {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { mountedPlate } from "../../src/head/head.ts";
 import { checkHead, defineHead, type HeadSpec, ownedCircles, readyHeads } from "../../src/index.ts";
 import { headSpecs } from "../support/arbitraries.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
@@ -344,6 +345,51 @@ describe("defineHead refuses plates", () => {
   });
 });
 
+describe("defineHead takes what just goes", () => {
+  it("an id of 60 characters, the fastest plate and the finest ratio of it, and idlers as they are kept", () => {
+    const id = "x".repeat(60);
+    expect(defineHead({ id, wormRatio: 40, plates }).id).toBe(id);
+    for (const greatestPlateRatio of ["100", "1/1000", "7/2"])
+      expect(defineHead({ wormRatio: 40, plates, gearing: { greatestPlateRatio } }).gearing).toMatchObject({
+        greatestPlateRatio,
+      });
+    expect(defineHead({ wormRatio: 40, plates, idlers: [30, 36] }).idlers).toEqual([30, 36]);
+    expect(defineHead({ wormRatio: 40, plates, idlers: null }).idlers).toBeNull();
+  });
+});
+
+describe("defineHead refuses what does not go together", () => {
+  const noPlate = "without a plate there is nothing to gear; list the plates";
+  it.each([
+    [{ gears: [24, 48] }, `gears: ${noPlate}`],
+    [{ gears: [24] }, `gears: ${noPlate}`],
+    [{ gearing: {} }, `gearing: ${noPlate}`],
+    [
+      { plates: [{ name: "1", faces: [{ name: "front", circles: [15] }, { circles: [16] }] }] },
+      "plates[0].faces: a plate with two faces names each, for instance front and back",
+    ],
+  ])("%j", (part, line) => {
+    expect(refusalLines(define({ wormRatio: 40, dial: { marksPerTurn: 50 }, ...part }))).toEqual([line]);
+  });
+});
+
+describe("the plate that is on the head", () => {
+  const head = defineHead({ wormRatio: 40, plates: ["1", "2"].map((name) => ({ name, circles: [15] })), mounted: "2" });
+
+  it("is that asked for, else the head's own", () => {
+    expect([mountedPlate(head, undefined), mountedPlate(head, "1"), mountedPlate({ ...head, mounted: null }, undefined)]).toEqual(
+      ["2", "1", null],
+    );
+  });
+
+  it("is one that it has", () => {
+    expect(refusalLines(() => mountedPlate(head, "3"))).toEqual(['mounted: this head has no plate "3"; its plates are 1, 2']);
+    expect(refusalLines(() => mountedPlate(defineHead({ wormRatio: 40, dial: { marksPerTurn: 50 } }), "3"))).toEqual([
+      'mounted: this head has no plate "3"; its plates are none',
+    ]);
+  });
+});
+
 describe("defineHead refuses diameters", () => {
   const noDiameter = "is not a number from 1 to 2,000 mm";
   const ofTwo = (diameters: unknown) => define({ wormRatio: 40, plates: [{ name: "1", circles: [16, 15], diameters }] });
@@ -369,6 +415,7 @@ describe("defineHead refuses the rest", () => {
   it.each([
     [{ id: "My head" }, 'id: "My head" is not an id; use up to 60 lower-case letters, digits and single hyphens'],
     [{ id: "a--b" }, 'id: "a--b" is not an id; use up to 60 lower-case letters, digits and single hyphens'],
+    [{ id: "x".repeat(61) }, `id: "${"x".repeat(56)}… is not an id; use up to 60 lower-case letters, digits and single hyphens`],
     [{ id: 40 }, "id: 40 is not an id; use up to 60 lower-case letters, digits and single hyphens"],
     [{ name: "" }, 'name: "" is not a name; give 1 to 60 characters on one line, in quotes'],
     [{ rearPin: "yes" }, 'rearPin: "yes" is not true or false'],

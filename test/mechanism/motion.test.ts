@@ -114,6 +114,16 @@ describe("moves that no head can make are refused", () => {
     expect(refusalLines(() => motionOf(wrong<SetMove>({ ...simple.setting, ...change })))).toEqual([line]);
   });
 
+  it.each([
+    ["drivers", { drivers: 56 }, "56"],
+    ["driven gears", { driven: "24" }, '"24"'],
+  ])("%s that are no list", (_, change, shown) => {
+    const { gears, ...move } = onePairAgainst.setting;
+    expect(refusalLines(() => motionOf(wrong<SetMove>({ ...move, gears: { ...gears, ...change } })))).toEqual([
+      `setting.gears: ${shown} is not a list of gears; give drivers and driven, such as [56] and [24]`,
+    ]);
+  });
+
   it("a train that turns the plate as fast as the crank, or faster, jams", () => {
     const { gears } = twoPairsWith.setting;
     const jam = (drivers: number[], driven: number[], wormRatio: string) =>

@@ -6,7 +6,7 @@ import { spanOver } from "../../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { lookAlikes, standardPitches } from "../../../src/gear/standard-pitch.ts";
 import { cited } from "../../published/source.ts";
-import { isoModules } from "../../published/standards.ts";
+import { customaryPitches, isoModules } from "../../published/standards.ts";
 
 const first = (measures: GearMeasures): GearCandidate => {
   const [candidate] = identifyGear(measures).candidates;
@@ -164,6 +164,19 @@ describe("the series", () => {
     expect(from1(1)).toEqual(isoModules.seriesOne);
     expect(from1(2)).toEqual(isoModules.seriesTwo);
   });
+});
+
+it(`the series hold finer modules, diametral and circular pitches as they are met (${cited(customaryPitches.source)})`, () => {
+  const namesOf = (system: string, preference: number) =>
+    standardPitches.filter((pitch) => pitch.system === system && pitch.preference === preference).map(({ name }) => name);
+  for (const preference of [1, 2] as const) {
+    const finest = namesOf("module", preference).filter((name) => Number.parseFloat(name) < 1);
+    expect(finest).toEqual(customaryPitches.finestModules[preference - 1]?.map((module) => `${module} module`));
+    expect(namesOf("diametral pitch", preference)).toEqual(
+      customaryPitches.diametral[preference - 1]?.map((pitch) => `${pitch} DP`),
+    );
+  }
+  expect(namesOf("circular pitch", 3)).toEqual(customaryPitches.circular.map((inches) => `${inches} in circular pitch`));
 });
 
 describe("look-alikes (reckoned from 25.4/DP)", () => {

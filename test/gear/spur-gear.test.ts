@@ -236,3 +236,10 @@ describe("refusals", () => {
     expect(() => overPins(gear, Number.NaN)).toThrow(/NaN/);
   });
 });
+
+it.each(depthRules)("the depth rule $name has the whole depth that it is named by", ({ name, addendum, dedendum, added }) => {
+  expect(addendum + dedendum).toBeCloseTo(Number.parseFloat(name), 3);
+  expect(addendum).toBe(name === "1.8-stub" ? 0.8 : 1);
+  // 0.002 in.
+  expect(added).toBeCloseTo(name.endsWith("+0.002in") ? 0.0508 : 0, 12);
+});

@@ -2,11 +2,13 @@ import { describe, expect, it } from "vitest";
 import { repairOnHead } from "../../../src/gear/repair/repair-on-head.ts";
 import { type RepairOptions, toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
 import { spurGear } from "../../../src/gear/spur-gear.ts";
+import { defineHead } from "../../../src/index.ts";
 import { ready } from "../../support/ready.ts";
 
 const gear = spurGear({ teeth: 97, module: 2 });
 const damaged = [31, 32];
 const geared = ready("ratio-40-plates-15-49");
+const ungeared = ready("ratio-40-plates-15-49-ungeared");
 const dialOnly = ready("ratio-90-dial");
 
 describe("a repair on a head", () => {
@@ -19,6 +21,23 @@ describe("a repair on a head", () => {
     expect(near.settingError).toEqual({ arcSeconds: 30 + worstArcSeconds, offCentre: 0.02 });
     expect(near.repair).toEqual(toothRepair(gear, { ...options, settingError: near.settingError }));
     expect(near.repair.saw.leftOnFlank.atBottom).toBeCloseTo(near.repair.displacement.together, 12);
+  });
+
+  it("takes the least work where it leaves less than 0.005 mm at the reference circle, and not a tenth over", () => {
+    const kindOn = (module: number) => {
+      const { job } = repairOnHead(ungeared, spurGear({ teeth: 97, module }), { damaged: [31] });
+      return job.planned && "kind" in job.way.setting && job.way.setting.kind;
+    };
+    // By simple indexing the worst of the spaces is 39.3″ off: 0.005 mm at a radius of 26.24 mm.
+    expect([0.9, 1.1].map((part) => kindOn((2 * 26.24 * part) / 97))).toEqual(["simple", "compound"]);
+  });
+
+  it("of a head that can do none of it is the repair by itself, with no move and no error added", () => {
+    const none = defineHead({ wormRatio: 40, directPlates: [{ name: "nose", holes: 24 }] });
+    const settingError = { arcSeconds: 30, offCentre: 0.02 };
+    const { job, exact, moves, ...rest } = repairOnHead(none, gear, { damaged, settingError });
+    expect([job.planned, exact, moves]).toEqual([false, false, []]);
+    expect(rest).toMatchObject({ settingError, repair: toothRepair(gear, { damaged, settingError }) });
   });
 
   it("starts at the sound space, cuts every space beside a damaged tooth, and proves the count at a sound one", () => {

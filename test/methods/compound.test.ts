@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { defineHead, type HeadSpec, indexDivisions } from "../../src/index.ts";
+import { addCommonMultiples } from "../../src/methods/circle-pairs.ts";
 import { secondOf } from "../support/parts.ts";
 
 const movesOf = (divisions: number, spec: Omit<HeadSpec, "wormRatio">) => {
@@ -54,4 +55,11 @@ describe("compound indexing", () => {
       "0 + 49/51 against 13/15",
     ]);
   });
+});
+
+it("two circles of a face add up to parts of their least common multiple, each named once: 4, 6, 9 and 18", () => {
+  const multiples = new Set<number>();
+  addCommonMultiples({ name: null, circles: [4, 6, 9, 18] }, multiples);
+  // 4 and 6; 4 and 9, as well as 4 and 18; 6 and 9, as well as 18 with either.
+  expect([...multiples].sort((a, b) => a - b)).toEqual([12, 18, 36]);
 });

@@ -10,7 +10,7 @@ import {
   type Setting,
   type SettingBy,
 } from "../../src/index.ts";
-import { byGearedHandling } from "../../src/methods/handling.ts";
+import { byGearedHandling, byHandling } from "../../src/methods/handling.ts";
 import { counts, heads } from "../support/arbitraries.ts";
 import { plateTurns } from "../support/bench.ts";
 import { secondOf } from "../support/parts.ts";
@@ -107,7 +107,12 @@ describe("the first geared setting of a kind", () => {
 
   it("is for 59 the train 48 to 72, and not 100 to 32", () => {
     const [first] = take(1, threePlates, { divisions: 59 });
-    expect(first).toMatchObject({ circle: 15, spaces: 10, gears: { drivers: [48], driven: [72], direction: "with", idlers: 1 } });
+    expect(first).toMatchObject({
+      circle: 15,
+      spaces: 10,
+      armsEnclose: 11,
+      gears: { drivers: [48], driven: [72], direction: "with", idlers: 1 },
+    });
     const trains = kindsOf(threePlates, 59).flatMap((alike) =>
       alike.map(({ gears }) => [...gears.drivers, ...gears.driven].join()),
     );
@@ -122,6 +127,8 @@ describe("the first geared setting of a kind", () => {
     // An idler less is worth a faster plate, up to two and a half turns.
     expect(better(move(25, 9, true), move(10, 1, false))).toBe(-1);
     expect(better(move(26, 1, true), move(10, 9, false))).toBe(1);
+    // Of the same spaces on the same circle the one with fewer turns.
+    expect(byHandling("1")(move(1, 2, true), { ...move(1, 2, true), turns: 1 })).toBe(-1);
   });
 
   it("of like trains is the one with fewer spaces, then on the larger circle", () => {

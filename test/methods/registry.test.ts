@@ -141,6 +141,11 @@ describe("checkOwned", () => {
     expect(owned(setting, its)).toEqual([]);
   });
 
+  it("names a method that there is not, and what is no move", () => {
+    expect(owned(wrong({ ...simple.setting, method: "plain" }))[0]).toMatch(/^setting\.method: "plain" is none of /);
+    expect(owned(wrong({ ...simple.setting, turns: {} }))).toEqual(["move.turns: an object is neither a number nor a word"]);
+  });
+
   it("names another worm ratio", () => {
     expect(owned(fractional.setting)).toEqual(["setting: is for a worm ratio of 81/2; the head has 40"]);
   });

@@ -12,6 +12,18 @@ describe("simple indexing", () => {
     ]);
   });
 
+  it("has the fewest spaces first, on whichever plate they are, but for a plate that is on", () => {
+    const plates = [27, 18].map((holes, index) => ({ name: String(index + 1), circles: [holes] }));
+    const on = (mounted?: string) =>
+      indexDivisions(defineHead({ wormRatio: 40, plates }), 9, { methods: ["simple"], mounted }).settings.map(
+        ({ circle }) => circle,
+      );
+    expect([on(), on("1")]).toEqual([
+      [18, 27],
+      [27, 18],
+    ]);
+  });
+
   it("names no circle for whole turns, which come back to the same hole of any", () => {
     expect(settingsFor(8)).toEqual([
       expect.objectContaining({ turns: 5, spaces: 0, circle: null, plate: null, armsEnclose: null }),

@@ -4,6 +4,7 @@ import { flankDisplacement } from "../../../src/gear/repair/flank-displacement.t
 import { spurGear } from "../../../src/gear/spur-gear.ts";
 import { flankPoint, type Point, rightFlank, turn, zeroOf } from "../../support/drawn-tooth.ts";
 import { gears } from "../../support/gears.ts";
+import { refusalLines } from "../../support/refusal.ts";
 
 describe("flank displacement", () => {
   it("is what the drawn flank moves along the reference circle, for a cutter off centre", () => {
@@ -31,6 +32,14 @@ describe("flank displacement", () => {
     expect(byAngle).toBeCloseTo((50 * Math.PI) / 10_800, 12);
     expect(byAngle.toFixed(4)).toBe("0.0145");
     expect([byCentring, together]).toEqual([0, byAngle]);
+  });
+
+  it("takes errors up to half a turn and the radius, and none above", () => {
+    const gear = spurGear({ teeth: 50, module: 2 });
+    const lines = (error: object) => refusalLines(() => flankDisplacement(gear, error));
+    expect(lines({ arcSeconds: 648_000, offCentre: 50 })).toEqual([]);
+    expect(lines({ arcSeconds: 648_000.5 })).toHaveLength(1);
+    expect(lines({ offCentre: 50.001 })).toHaveLength(1);
   });
 
   it("adds both, and refuses what is no error", () => {

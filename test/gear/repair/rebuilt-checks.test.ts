@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { overPins } from "../../../src/gear/over-pins.ts";
+import { spanBetween } from "../../../src/gear/repair/mixed-teeth.ts";
 import type { RebuiltCheck } from "../../../src/gear/repair/rebuilt-checks.ts";
 import { thicknessCheck } from "../../../src/gear/repair/thickness-check.ts";
 import { toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
+import { spanOver } from "../../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { InputError } from "../../../src/number/errors.ts";
 import { type DrawnGear, type Lost, measuredAcross, measuredOverPins, measuredSpan, shared } from "../../support/drawn-gear.ts";
@@ -223,4 +225,16 @@ describe("40 teeth of module 3, the sound ones a quarter of a millimetre thin", 
       },
     ]);
   });
+});
+
+it("a span between teeth of unlike losses is there where the jaws rest on both flanks, and else none", () => {
+  const gear = spurGear({ teeth: 20, module: 2 });
+  const { length } = spanOver(gear, 3);
+  expect(spanBetween(gear, 3, [0, 0])).toBeCloseTo(length, 12);
+  // Each flank stands back by half of its tooth's loss, square to itself.
+  expect(spanBetween(gear, 3, [0.1, 0])).toBeCloseTo(length - 0.05 * Math.cos(Math.PI / 9), 12);
+  expect(spanBetween(gear, 3, [0, 0.1])).toBe(spanBetween(gear, 3, [0.1, 0]));
+  // Over nine of 20 teeth they stand past the tips, over two of 60 below the flanks.
+  expect(spanBetween(gear, 9, [0, 0])).toBeNull();
+  expect(spanBetween(spurGear({ teeth: 60, module: 2 }), 2, [0, 0])).toBeNull();
 });

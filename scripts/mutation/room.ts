@@ -10,6 +10,9 @@ const notTried = /^test\/(booklet|scripts|screen)\//;
 /** Those that look at the sources themselves, or replace modules, cannot run on a copy in one process. */
 const cannotRun = new Set(["test/bundle.test.ts", "test/examples.test.ts", "test/readme.test.ts"]);
 
+/** What is of the command or the booklet is not in the room. */
+const looksBeyond = /from "(?:\.\.\/)+(?:booklet|scripts)\//;
+
 const compilerOptions: ts.CompilerOptions = {
   module: ts.ModuleKind.ES2022,
   target: ts.ScriptTarget.ES2023,
@@ -28,7 +31,8 @@ export function layOutRoom(project: string, room: string, below: string): readon
   const sources = sourcesIn(project, "src").map((file) => ({ file, text: read(file) }));
   const tests = sourcesIn(project, "test")
     .map((file) => ({ file, text: read(file) }))
-    .filter(({ file, text }) => !notTried.test(file) && !cannotRun.has(file) && !/\bvi\./.test(text));
+    .filter(({ file, text }) => !notTried.test(file) && !cannotRun.has(file) && !/\bvi\./.test(text))
+    .filter(({ file, text }) => !file.endsWith(".test.ts") || !looksBeyond.test(text));
   const mutants: Mutant[] = [];
   const changed = sources.map(({ file, text }) => {
     const { text: rendered, mutants: found } = mutated(file, text, mutants.length + 1);

@@ -243,3 +243,48 @@ it.each(depthRules)("the depth rule $name has the whole depth that it is named b
   // 0.002 in.
   expect(added).toBeCloseTo(name.endsWith("+0.002in") ? 0.0508 : 0, 12);
 });
+
+describe("the span to measure", () => {
+  /** W = m cos α [(k − ½)π + z inv α] + 2xm sin α, worked apart (ISO 21771, from memory). */
+  const spansOf = ({ teeth, module, profileShift, pressureAngle, baseDiameter, rootDiameter, tipDiameter }: SpurGear) => {
+    const angle = (pressureAngle * Math.PI) / 180;
+    const length = (count: number) =>
+      module * Math.cos(angle) * ((count - 0.5) * Math.PI + teeth * (Math.tan(angle) - angle)) +
+      2 * profileShift * module * Math.sin(angle);
+    return Array.from({ length: teeth }, (_, index) => index + 1)
+      .map((count) => ({ count, length: length(count), contact: Math.hypot(baseDiameter, length(count)) }))
+      .filter(({ contact }) => contact >= Math.max(baseDiameter, rootDiameter) && contact < tipDiameter)
+      .filter(({ count }) => count === 1 || 2 * count <= teeth);
+  };
+  const gears = [4, 5, 6, 7, 8, 9, 12, 17, 18, 25, 40, 41, 86, 200].flatMap((teeth) =>
+    [-0.3, 0, 0.3, 0.8].flatMap((profileShift) => {
+      const wanted = { teeth, module: 2, profileShift, depthRule: "1.8-stub" } as const;
+      return refusal(wanted) === "not refused" ? [spurGear(wanted)] : [];
+    }),
+  );
+
+  it("is over any count whose jaws rest on the flanks, of no more than half the teeth, and over no other", () => {
+    expect(gears.length).toBeGreaterThan(40);
+    for (const gear of gears) {
+      const fitting = new Map(spansOf(gear).map((span) => [span.count, span]));
+      const last = Math.max(0, ...fitting.keys());
+      for (let count = 1; count <= last + 2; count += 1) {
+        const wanted = fitting.get(count);
+        if (wanted === undefined) expect(() => spanOver(gear, count)).toThrow(InputError);
+        else expect(spanOver(gear, count).length).toBeCloseTo(wanted.length, 9);
+      }
+    }
+  });
+
+  it("touches nearest to d + 2xm, and is over one tooth alone only where two are past the tips", () => {
+    for (const gear of gears) {
+      const middle = gear.referenceDiameter + 2 * gear.profileShift * gear.module;
+      const fitting = spansOf(gear);
+      const several = fitting.filter(({ count }) => count > 1);
+      const [best] = (several.length > 0 ? several : fitting).sort(
+        (a, b) => Math.abs(a.contact - middle) - Math.abs(b.contact - middle),
+      );
+      expect([gear.teeth, gear.profileShift, gear.span?.teeth]).toEqual([gear.teeth, gear.profileShift, best?.count]);
+    }
+  });
+});

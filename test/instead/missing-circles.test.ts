@@ -42,6 +42,8 @@ describe("circlesThatWouldDo", () => {
     expect(of(67)).toEqual([67, 134]);
     expect(of(383)).toEqual([383]);
     expect(of(10_007)).toEqual([]);
+    const by15 = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15] }] });
+    expect(indexDivisions(by15, 80, { methods: ["simple"] }).circlesThatWouldDo).toEqual([2, 4, 6, 8, 10, 12]);
     // On 41:1 a circle must divide by the count itself.
     const by41 = defineHead({ wormRatio: 41, plates: [{ name: "1", circles: [15] }] });
     const on41 = (divisions: number) => indexDivisions(by41, divisions, { methods: ["simple"] });

@@ -53,30 +53,31 @@ function inDegrees(angle: Revolutions): string {
 }
 
 function ratioLines({ candidates, unlisted, turnsToTellApart, least, greatest }: RatioFound): readonly string[] {
-  const named = (common: boolean) =>
-    candidates.filter((each) => each.common === common).map(({ wormRatio }) => wormRatio.concat(":1"));
+  const named = (common: boolean) => candidates.filter((each) => each.common === common).map(({ wormRatio }) => `${wormRatio}:1`);
   const [usual, others] = [named(true), named(false)];
   const between = `${shown(least)} and ${shown(greatest)}`;
-  if (candidates.length === 0 && unlisted === 0)
-    return [
-      line("Worm ratio", `none that is whole lies between ${between}; count the turns again, from where the slack is taken up`),
-    ];
+  const fits = [
+    ...(usual.length > 0 ? [`${usual.join(" or ")}, as heads are made`] : []),
+    ...(others.length > 0 ? [`${others.join(" or ")}${usual.length > 0 ? " fits as well" : ", none of them common"}`] : []),
+    ...(unlisted > 0 ? [unlistedWords(candidates.length, unlisted, between)] : []),
+  ];
+  const none = `none that is whole lies between ${between}; count the turns again, from where the slack is taken up`;
+  const [only, ...more] = candidates;
   return [
-    ...(usual.length > 0 ? [line("Worm ratio", `${usual.join(" or ")}, as heads are made`)] : []),
-    ...(others.length > 0
-      ? [
-          line(
-            usual.length > 0 ? "" : "Worm ratio",
-            `${others.join(" or ")}${usual.length > 0 ? " fits as well" : ", none of them common"}`,
-          ),
-        ]
-      : []),
-    ...(unlisted > 0 ? [line("", `${unlisted} other whole ratios between ${between} fit as well`)] : []),
+    ...(fits.length === 0 ? [none] : fits).map((text, index) => line(index === 0 ? "Worm ratio" : "", text)),
     ...(turnsToTellApart === null
       ? []
       : [line("To tell apart", `turn the crank on to ${turnsToTellApart} turns in all, read it as closely, and ask again`)]),
-    line("In a head file", `"wormRatio": ${candidates[0]?.wormRatio ?? shown(least)}`),
+    ...(only !== undefined && more.length === 0 && unlisted === 0
+      ? [line("In a head file", `"wormRatio": ${only.wormRatio}`)]
+      : []),
   ];
+}
+
+function unlistedWords(listed: number, unlisted: number, between: string): string {
+  return listed > 0
+    ? `${unlisted} other whole ratios between ${between} fit as well`
+    : `${unlisted} whole ratios between ${between} fit, none of them common; turn the crank further and ask again`;
 }
 
 /** For a person: to two decimals. */

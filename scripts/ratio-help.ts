@@ -23,7 +23,7 @@ const page = helpPage(ratioOptions, {
     { title: "How it is told", options: ["json", "help", "version"] },
   ],
   end: [
-    "The ratio of a head is on its plate or in its papers where it has them, and those hold. Before gears are put up, the crank turns and the plate are free of each other: keep fingers out of the train.",
+    "The ratio of a head is on its plate or in its papers where it has them, and those hold. With the stop pin out the crank turns the plate through the gears: keep fingers out of the train.",
     "It ends with 0 when the answer is one, 1 when several fit or none, and 2 when the question could not be read.",
   ],
 });

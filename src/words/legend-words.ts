@@ -48,10 +48,14 @@ function scalesLegend({ angle }: Place, side: Side): readonly string[] {
   return [`The scales stand at ${shortAngle(angle)} at tooth 1 and ${side === "plus" ? "rise" : "fall"} from there.`];
 }
 
+/** Whether any place of a list is gone back to. */
+export function goesBack(places: readonly Place[]): boolean {
+  return places.some((place) => "from" in place && place.from.direction === "back");
+}
+
 /** Play is taken up one way, also where a list goes back; nothing where it does not. */
 export function backWords(places: readonly Place[]): string {
-  const goesBack = places.some((place) => "from" in place && place.from.direction === "back");
-  return goesBack ? "BACK: go half a turn or more past the hole, and come up to it onward." : "";
+  return goesBack(places) ? "BACK: go half a turn or more past the hole, and come up to it onward." : "";
 }
 
 /** Where the pins are not in their first holes when the work is back at its start: the place they are in then. */

@@ -219,6 +219,12 @@ describe("an order of cutting", () => {
     });
   });
 
+  it("counts no rounds where the list goes back", async () => {
+    const told = await words("60", "--every", "59", "--nearer");
+    expect(told).toContain("BACK");
+    expect(told).not.toContain("In this order");
+  });
+
   it("says nothing of it where all is as usual, or only some teeth are named", async () => {
     expect(await words("60", "--every", "1")).not.toContain("In this order");
     expect(await words("60", "--teeth", "1,31,2")).not.toContain("In this order");

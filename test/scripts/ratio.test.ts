@@ -25,6 +25,19 @@ describe("the ratio of a head", () => {
     expect(many.stdout).toContain("19 other whole ratios between 80 and 102.86 fit as well");
   });
 
+  it("is stated in no head file before it is one, and not where no common one fits", async () => {
+    for (const asked of [
+      ["10", "90°", "5°"],
+      ["1", "4°", "0.5°"],
+      ["10", "4°", "1°"],
+    ] as const) {
+      const [turns, turned, within] = asked;
+      const { stdout } = await runHere(["ratio", "--turns", turns, "--turned", turned, "--within", within]);
+      expect(stdout).toMatch(/^ {2}Worm ratio /);
+      expect(stdout).not.toContain("In a head file");
+    }
+  });
+
   it("is data with --json, by the library", async () => {
     const { ratio } = JSON.parse((await runHere(["ratio", "--turns", "10", "--turned", "4°", "--json"])).stdout);
     expect(ratio.candidates).toEqual([]);

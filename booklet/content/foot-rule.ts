@@ -1,4 +1,5 @@
 import type { Head, Method, Ratio } from "../../src/index.ts";
+import { handOf } from "../../src/words/index.ts";
 
 /** How the rows are done under which a rule is to stand. */
 export interface RuleFor {
@@ -23,7 +24,7 @@ export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor
       return `Crank ± both = ${wormRatio} turns for each round of the work`;
     case "simple":
     case "dial":
-      return turnsRule(wormRatio, head.plates.length === 0 ? "handwheel" : "crank", rows);
+      return turnsRule(wormRatio, handOf(head), rows);
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Head } from "../../src/index.ts";
-import { cautionItem, type ScaleColumn, scaleColumns, whole } from "../../src/words/index.ts";
+import { cautionItem, handOf, type ScaleColumn, scaleColumns, whole } from "../../src/words/index.ts";
 import type { ReadPlace, ScaleName } from "./readings.ts";
 import { nothing } from "./setting-cells.ts";
 import type { Cell, Column } from "./table-block.ts";
@@ -40,12 +40,12 @@ const wholeTurns: ReadColumn = {
 };
 
 /** What must be known to set any place by a scale: the zero, the way to turn, what spoils the work. */
-export function toKnowOfReadings({ dial, ring, plates }: Head): string {
+export function toKnowOfReadings(head: Head): string {
+  const { dial, ring } = head;
   const scales = [...(dial ? ["dial"] : []), ...(ring ? ["ring"] : [])].join(" and ");
-  const hand = plates.length > 0 ? "crank" : "handwheel";
   const said = [
     cautionItem({ code: "never-add-steps" }),
-    cautionItem({ code: "one-way", hand, to: "mark" }),
+    cautionItem({ code: "one-way", hand: handOf(head), to: "mark" }),
     cautionItem({ code: "lock-spindle" }),
   ];
   return `At position no. 1 set ${scales} to 0; ${dial && ring ? "their" : "its"} figures rise from there. ${said.map(({ text }) => text).join(" ")}`;

@@ -9,7 +9,7 @@ import {
   type PreparedHead,
 } from "../../src/index.ts";
 import { toRatio } from "../../src/number/ratio.ts";
-import { counted, mixed, readingShort } from "../../src/words/index.ts";
+import { counted, handOf, mixed, readingShort } from "../../src/words/index.ts";
 import { armsInWords } from "./arms.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { PlateFigure } from "./figure-blocks.ts";
@@ -153,7 +153,7 @@ function stepsOf({ dial, ring }: Head): readonly { readonly term: string; readon
 function habits(head: Head): Block[] {
   const { ring } = head;
   const plates = head.plates.length > 0;
-  const [hand, place] = plates ? ["crank", "hole"] : ["handwheel", "mark"];
+  const [hand, place] = [handOf(head), plates ? "hole" : "mark"];
   return [
     { kind: "heading", text: "Every time" },
     {

@@ -1,5 +1,5 @@
 import type { Head, Scale } from "../../src/index.ts";
-import { arcUpTo, counted, mixed, plateWithCircles } from "../../src/words/index.ts";
+import { arcUpTo, counted, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
@@ -16,7 +16,7 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     { kind: "panel", items: atAGlance(desk) },
     {
       kind: "paragraph",
-      text: `One turn of the ${head.plates.length === 0 ? "handwheel" : "crank"} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
+      text: `One turn of the ${handOf(head)} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
     },
     { kind: "list", items: equipment(desk) },
     { kind: "heading", text: "Contents" },

@@ -1,3 +1,4 @@
+import { handOf } from "../head/hand.ts";
 import type { Head } from "../head/head.ts";
 import { motionOf, type Pin } from "../mechanism/motion.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
@@ -32,7 +33,7 @@ export type Caution =
   | { readonly code: "moves-differ" };
 
 /**
- * What to mind on a way. A head without index plates has a handwheel in place of a crank, and neither stop pin nor holes.
+ * What to mind on a way. A head without index plates has neither stop pin nor holes.
  *
  * @example
  * ```ts
@@ -40,7 +41,7 @@ export type Caution =
  * ```
  */
 export function cautionsFor(way: Way, head: Pick<Head, "plates">): readonly Caution[] {
-  const hand = head.plates.length > 0 ? "crank" : "handwheel";
+  const hand = handOf(head);
   const always: Caution[] = [{ code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }];
   switch (way.by) {
     case "moves":

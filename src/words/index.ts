@@ -3,6 +3,7 @@
  *
  * @module turns-and-holes/words
  */
+export { handOf } from "../head/hand.ts";
 export {
   headLine,
   isShownImpossible,

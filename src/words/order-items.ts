@@ -1,22 +1,25 @@
+import { handOf } from "../head/hand.ts";
 import type { Head } from "../head/head.ts";
 import { roundsOfOrder } from "../machine/cutting-order.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { Item } from "./item.ts";
+import { goesBack } from "./legend-words.ts";
 import { goesBy } from "./place-words.ts";
 
-/** What an order of its own costs: how often the work goes round, where all teeth of a count are visited and it is not the usual one. */
+/** What an order of its own costs: how often the work goes round, where all teeth of a count are visited, always onward, and it is not the usual one. */
 export function orderItems({ target, way, places }: PlannedJob, head: Head): readonly Item[] {
-  if (!("divisions" in target) || places.length !== target.divisions) return [];
+  if (!("divisions" in target) || places.length !== target.divisions || goesBack(places)) return [];
   const rounds = roundsOfOrder(
     places.map(({ tooth }) => tooth),
     target.divisions,
   );
   const usual = way.by === "moves" ? way.setting.teethPerMove : 1;
   if (rounds <= usual) return [];
-  const wheel = head.plates.length === 0 ? "handwheel" : "crank";
   const turns =
-    goesBy(way, head) === "spindle-holes" ? "" : `: ${cranked(rounds, head)} turns of the ${wheel}, not ${cranked(usual, head)}`;
+    goesBy(way, head) === "spindle-holes"
+      ? ""
+      : `: ${cranked(rounds, head)} turns of the ${handOf(head)}, not ${cranked(usual, head)}`;
   const goOn = way.by === "moves" ? " Go on by what each line says, not by the move of one place above." : "";
   return [
     {

@@ -2,7 +2,7 @@ import { type Answer, type PreparedHead, prepare, readyHeads } from "../src/inde
 import { type AtRadius, answerWithWhys, csvOf, markdownOf, type TextColumn } from "../src/words/index.ts";
 import { answerLines, cautionsOf, type Telling } from "./answer-lines.ts";
 import { type Asked, fault, radiusAsked, readCommandLine } from "./command-line.ts";
-import { checkEffects, kindOfQuestion } from "./effects.ts";
+import { checkEffects, kindOfQuestion, placesOption } from "./effects.ts";
 import { headAsked } from "./head-asked.ts";
 import { lookUp } from "./look-up.ts";
 import type { Options } from "./look-up-options.ts";
@@ -65,7 +65,7 @@ function alone(question: string, rest: readonly string[]): string {
 }
 
 async function lookedUp(question: string, options: Options): Promise<Said> {
-  const { near, teeth, every, after, mounted, proof, limit, json, coordinates } = options;
+  const { near, mounted, proof, limit, json, coordinates } = options;
   const head = prepare(await headAsked(options.head));
   const answer = lookUp(head, question, options);
   const radius = radiusAsked(options);
@@ -81,7 +81,7 @@ async function lookedUp(question: string, options: Options): Promise<Said> {
     mounted: mounted ?? head.head.mounted,
     // Asked for coordinates alone, it says nothing of errors.
     radius: coordinates === true && answer.exact && answer.near.length === 0 ? null : radius,
-    near: near === true ? "asked" : teeth === undefined && every === undefined && after === undefined ? "told" : "below",
+    near: near === true ? "asked" : placesOption(options) === undefined ? "told" : "below",
     proof: proof === true,
     limit: limit === undefined ? null : Number(limit),
   };
@@ -101,9 +101,9 @@ async function moreAsked(
   radius: AtRadius | null,
   options: Options,
 ): Promise<readonly More[]> {
-  const { teeth, every, after, ring, coordinates } = options;
+  const { ring, coordinates } = options;
   return [
-    teeth === undefined && every === undefined && after === undefined
+    placesOption(options) === undefined
       ? nothingMore
       : (await import("./places-asked.ts")).placesAsked(answer, head, radius, options),
     ring === undefined ? nothingMore : (await import("./ring-asked.ts")).standingAsked(answer, head, ring, options),
@@ -120,13 +120,13 @@ function headsListed(words: string): More {
 }
 
 /** One table in a file: of two, the spreadsheet would not know which. */
-function tableAmong(more: readonly More[], { teeth, every }: Options): readonly TextColumn[] {
+function tableAmong(more: readonly More[], options: Options): readonly TextColumn[] {
   const [first, second] = more.flatMap(({ table }) => (table === undefined ? [] : [table]));
   if (second !== undefined)
     throw fault(
       "conflict",
       "--coordinates",
-      `is a table of its own beside that of --${teeth !== undefined ? "teeth" : every !== undefined ? "every" : "after"}; ask for one of the two`,
+      `is a table of its own beside that of --${placesOption(options)}; ask for one of the two`,
     );
   return first ?? [];
 }

@@ -40,7 +40,9 @@ interface Effect {
 const lookUps: readonly Question[] = ["count", "angle"];
 const all: readonly Question[] = ["count", "angle", "by-eye", "gives", "spacing", "table", "heads"];
 const tables: readonly Question[] = ["count", "angle", "spacing", "table"];
-const places: readonly OptionName[] = ["teeth", "every", "after"];
+/** An option that asks for positions. */
+type PlacesOption = "teeth" | "every" | "after";
+const places: readonly PlacesOption[] = ["teeth", "every", "after"];
 /** What gives a look-up a table; other questions have one in any case. */
 const tabled: readonly OptionName[] = [...places, "coordinates"];
 
@@ -78,6 +80,11 @@ const effects: Readonly<Record<OptionName, Effect>> = {
   help: { on: all },
   version: { on: all },
 };
+
+/** The option by which positions are asked for; undefined where none are. */
+export function placesOption(options: Options): PlacesOption | undefined {
+  return places.find((name) => options[name] !== undefined);
+}
 
 /**
  * Refuses every option that would change nothing: one of another question, one without the option

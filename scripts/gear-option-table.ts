@@ -1,5 +1,5 @@
 import { depthRules } from "../src/index.ts";
-import { everywhere, type TableOf } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
 
 const ruleNames = depthRules.map(({ name }) => name);
 
@@ -36,6 +36,6 @@ export const gearCommandOptions: typeof gearOptions &
   "mate-turns": { type: "string", value: "N", says: "turns of the mate until then" },
   most: { type: "string", value: "N", says: "the most teeth it can have (400)" },
   limit: { type: "string", value: "N", says: "at most so many candidates (8)" },
-  json: { type: "boolean", says: "the answer as data, and a refusal too" },
+  ...toldAsData,
   ...everywhere,
 };

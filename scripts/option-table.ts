@@ -45,6 +45,11 @@ export function helpPage<const Table extends OptionTable, const Page extends Hel
   return page;
 }
 
+/** That of a command whose answer is told as data as well. */
+export const toldAsData: TableOf<never, "json"> = {
+  json: { type: "boolean", says: "the answer as data, and a refusal too" },
+};
+
 /** Options that every command has. */
 export const everywhere: TableOf<never, "help" | "version"> = {
   help: { type: "boolean", short: "h", says: "this text" },

@@ -1,4 +1,4 @@
-import { everywhere, type TableOf } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
 
 /** Every option of the ratio command. */
 export const ratioOptions: typeof everywhere & TableOf<"turns" | "turned" | "within" | "pairs" | "idlers" | "plate", "json"> = {
@@ -13,6 +13,6 @@ export const ratioOptions: typeof everywhere & TableOf<"turns" | "turned" | "wit
     says: "which way the plate turned as the crank was turned forward",
     words: ["with", "against"],
   },
-  json: { type: "boolean", says: "the answer as data, and a refusal too" },
+  ...toldAsData,
   ...everywhere,
 };

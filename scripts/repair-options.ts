@@ -1,6 +1,6 @@
 import { gearOptions } from "./gear-option-table.ts";
 import { headOptions, startOptions } from "./head-options.ts";
-import { everywhere, type TableOf } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
 
 /** Every option of the repair command. */
 export const repairOptions: typeof gearOptions &
@@ -41,6 +41,6 @@ export const repairOptions: typeof gearOptions &
     words: ["a4", "letter", "a5", "half-letter"],
   },
   force: { type: "boolean", says: "write over a file that is another program's, of another job, or was filled in" },
-  json: { type: "boolean", says: "the answer as data, and a refusal too" },
+  ...toldAsData,
   ...everywhere,
 };

@@ -18,7 +18,7 @@ export function setup(): void {
   if (writtenAt(command) > Math.max(...sources.map(writtenAt))) return;
   const built = (tool: string, ...words: string[]) =>
     spawnSync(process.execPath, [`${root}node_modules/${tool}`, ...words], { encoding: "utf8", cwd: root });
-  const { stdout } = built("typescript/bin/tsc", "-p", root);
+  const { stdout } = built("typescript-native/bin/tsc", "-p", root);
   // What the types say is for the type check to judge; here it only matters that there is a command.
   if (writtenAt(command) < started - 1000) throw new Error(`the command could not be built:\n${stdout}`);
   const { status, stderr } = built("rolldown/bin/cli.mjs", "-c", "scripts/rolldown.config.mjs");

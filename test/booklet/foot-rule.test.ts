@@ -4,7 +4,7 @@ import { jobSheetPdf, paperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
-import { eachWithEach } from "../support/sweep.ts";
+import { eachWithEach, farthest } from "../support/sweep.ts";
 import { followed, geared, jobs, ungeared } from "./followed-job.ts";
 import { dialThird, halfTurn, secondHand } from "./heads.ts";
 import { printedRows } from "./printed-rows.ts";
@@ -78,7 +78,7 @@ function wrongRule(rule: string, head: Head, made: readonly { setting: UnprovedS
   });
 }
 
-const all = { from: 2, to: 400 };
+const all = { from: 2, to: farthest };
 const heads = [...readyHeads, secondHand, halfTurn, dialThird];
 
 describe("the rule at the foot of a page", () => {

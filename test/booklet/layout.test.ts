@@ -7,7 +7,7 @@ import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../bo
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, type HeadSpec, indexDivisions, readyHeads } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";
-import { eachWithEach, runs } from "../support/sweep.ts";
+import { eachWithEach, farthest, runs } from "../support/sweep.ts";
 import { headSpec } from "./heads.ts";
 import { edition, pagesOn, type Wanted, wallBook, wholeBook } from "./set-pages.ts";
 
@@ -86,7 +86,7 @@ describe("laws of the page", () => {
     "on %s nothing lies outside the margins or over anything else",
     (name, head) => {
       const paper = paperNamed(name);
-      expect(faultsIn(bookPages(head, paper, { from: 2, to: 400, degreeTables: [7, 127] }), paper)).toEqual([]);
+      expect(faultsIn(bookPages(head, paper, { from: 2, to: farthest, degreeTables: [7, 127] }), paper)).toEqual([]);
     },
   );
 
@@ -94,7 +94,7 @@ describe("laws of the page", () => {
     "nor on the wall on %s",
     (name, head) => {
       const paper = wallPaperNamed(name);
-      expect(faultsIn(wallPages(head, paper, { from: 2, to: 200 }), paper)).toEqual([]);
+      expect(faultsIn(wallPages(head, paper, { from: 2, to: farthest }), paper)).toEqual([]);
     },
   );
 
@@ -186,7 +186,7 @@ describe("laws of the page", () => {
   it.each(leastInBook)(
     "%s: what the hand sets is never smaller than %i points, nor a column's head than a note: %s",
     (name, least, id) => {
-      const pages = bookPages(ready(id), paperNamed(name), { from: 2, to: 400 });
+      const pages = bookPages(ready(id), paperNamed(name), { from: 2, to: farthest });
       expect(leastSet(pages)).toBeGreaterThanOrEqual(least);
       const sizes = pages.flatMap(({ marks }) => tableTexts(marks)).map(({ size }) => size);
       expect(Math.min(...sizes)).toBeGreaterThanOrEqual(paperNamed(name).note);
@@ -194,7 +194,9 @@ describe("laws of the page", () => {
   );
 
   it.each(wallPaperNames)("%s: nor on the wall than can be read at 70 cm", (name) => {
-    expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: 400 }))).toBeGreaterThanOrEqual(14);
+    expect(leastSet(wallPages(readyHeads[0] as Head, wallPaperNamed(name), { from: 2, to: farthest }))).toBeGreaterThanOrEqual(
+      14,
+    );
   });
 });
 

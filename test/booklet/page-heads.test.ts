@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
-import { eachWithEach } from "../support/sweep.ts";
+import { eachWithEach, farthest } from "../support/sweep.ts";
 import { fiveToOne } from "./heads.ts";
 import { setOn, wholeBook } from "./set-pages.ts";
 
@@ -21,7 +21,7 @@ describe("the head of a page", () => {
   it.each(eachWithEach([...readyHeads, fiveToOne], ["a4", "a5"] as const))(
     "%s: names no fewer counts than stand below it",
     (_, head, paper) => {
-      const { headwords, anchors } = setOn(paperNamed(paper), wholeBook(head, { from: 2, to: 400 }));
+      const { headwords, anchors } = setOn(paperNamed(paper), wholeBook(head, { from: 2, to: farthest }));
       for (const [page, counts] of countsByPage(anchors)) {
         const [from = Number.NaN, to = from] = (headwords[page - 1] ?? "").split("–").map(Number);
         // Rows that only point elsewhere have no anchor, and may reach further.

@@ -6,6 +6,7 @@ import { type SetWord, typeFiles, type Words, wordsIn, wordsOf } from "../../boo
 import { flattened, type Weight } from "../../booklet/layout/marks.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
+import { farthest } from "../support/sweep.ts";
 import { piecesOf } from "./read-pdf.ts";
 import { pagesOn, wholeBook } from "./set-pages.ts";
 
@@ -35,7 +36,7 @@ describe("a word set letter by letter", () => {
     "%s: is what the font makes of it whole, in all of the book",
     (_, head) => {
       const said = new Map<string, readonly [word: string, weight: Weight]>();
-      for (const { marks } of pagesOn(paperNamed("a4"), wholeBook(head, { from: 2, to: 400 })))
+      for (const { marks } of pagesOn(paperNamed("a4"), wholeBook(head, { from: 2, to: farthest })))
         for (const mark of flattened(marks))
           if (mark.kind === "text")
             for (const word of wordsIn(mark.text)) said.set(`${mark.weight} ${word}`, [word, mark.weight]);

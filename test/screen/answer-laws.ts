@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { countsFromAngle, type Head, indexAngle, indexDivisions, parseAngle, type Setting, wayOf } from "../../src/index.ts";
 import { nearItems, reasonItems, routeItems, settingItems, targetWords, wayFigures, wayTitle } from "../../src/words/index.ts";
 import { ready } from "../support/ready.ts";
+import { everyOf } from "../support/sweep.ts";
 import { button, figures, type Open } from "./pages.ts";
 
 const usual = ready("ratio-40-plates-15-49");
@@ -80,9 +81,13 @@ function faults(said: Said, divisions: number, head: Head): readonly string[] {
 
 /** That what is typed is answered as the library answers it. */
 export function answerLaws(open: Open): void {
-  it.each(heads.map((head) => [head.id, head] as const))("%s: every count from 2 to 400 as the library does", async (_, head) => {
+  it.each(heads.map((head) => [head.id, head] as const))("%s: counts from 2 to 400 as the library does", async (_, head) => {
     const { page, errors } = await open(head);
-    const counts = Array.from({ length: 399 }, (_, index) => index + 2);
+    // A step that shares no factor with a worm ratio, nor much with a circle.
+    const counts = everyOf(
+      7,
+      Array.from({ length: 399 }, (_, index) => index + 2),
+    );
     const said = (await page.evaluate(`(${sayAll})(${JSON.stringify(counts)})`)) as readonly Said[];
     const wrong = counts.flatMap((count, index) => faults(said[index] as Said, count, head).map((fault) => `${count}: ${fault}`));
     expect(wrong).toEqual([]);

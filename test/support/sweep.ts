@@ -29,3 +29,11 @@ function isOnDiagonal(row: number, column: number, rows: number, columns: number
 export function runs(most: number): { readonly numRuns: number } {
   return { numRuns: sweepsAll ? most : Math.ceil(most / 3) };
 }
+
+/** The last count of a range that reaches to 400 in a soak; at a landing as far as every kind of row has come, and three figures. */
+export const farthest = sweepsAll ? 400 : 130;
+
+/** Of cases that take long all in a soak, and every so many-th of them at a landing, from the first on. */
+export function everyOf<Case>(step: number, cases: readonly Case[]): readonly Case[] {
+  return sweepsAll ? cases : cases.filter((_, index) => index % step === 0);
+}

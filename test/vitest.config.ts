@@ -25,7 +25,7 @@ export default defineConfig({
         "booklet/screen/**",
         "scripts/turns-and-holes.ts",
         "scripts/ready-books.ts",
-        "scripts/{bench,worst,mutation,hostile,file-faults,answer-schema}{,/**,.ts}",
+        "scripts/{bench,worst,mutation,hostile,file-faults,versions,answer-schema}{,/**,.ts}",
       ],
       reporter: [
         [fileURLToPath(new URL("support/decisions.cjs", import.meta.url)), { least: { src: 97, booklet: 90, scripts: 90 } }],

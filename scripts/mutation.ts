@@ -12,7 +12,8 @@ const help = `Small changes of the library, each to be found out by its tests.
   npm run mutation                    all of src; what was done before and has not changed since is not done again
   npm run mutation -- src/gear        the files below a folder; several may be given
   npm run mutation -- src/gear --tests test/gear
-                                      by these tests alone: sooner done, and a lower bound
+                                      by these tests alone: sooner done, and a lower bound; several with commas
+                                      between them. Tests of the command are run only where they are named so
   npm run mutation -- src/gear --again
                                       only what no test has found out yet and nothing explains: after tests were
                                       added, or by more tests
@@ -60,7 +61,7 @@ async function mutate(sources: readonly string[], all: readonly Mutant[], { agai
     const survivors = outcomes.filter(({ by }) => by === null).length;
     process.stdout.write(`${source}: ${outcomes.length} mutants, ${survivors} survive\n`);
   };
-  const trial = { room, mostSeconds, without: [] };
+  const trial = { room, mostSeconds, without: [], order: [] };
   await tryAll([...open.values()].flat(), trial, (outcome) => {
     done.set(outcome.id, outcome);
     if (open.get(outcome.file)?.every(({ id }) => done.has(id))) finish(outcome.file);

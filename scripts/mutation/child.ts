@@ -13,6 +13,8 @@ export type Asked =
       /** Tests that take more of the processor are left out, and so are those named. */
       readonly mostSeconds: number | null;
       readonly without: readonly string[];
+      /** Tests by name, those first that are to be run first; the others after them. */
+      readonly order: readonly string[];
     }
   | { readonly ask: "try"; readonly id: number };
 
@@ -23,6 +25,8 @@ export type Said =
       readonly reached: readonly number[];
       readonly failing: readonly string[];
       readonly slow: readonly string[];
+      /** The tests that passed, the quickest first. */
+      readonly quickest: readonly string[];
     }
   | { readonly say: "tried"; readonly id: number; readonly by: string | null; readonly reached: boolean };
 
@@ -73,12 +77,19 @@ async function toldIn(room: string): Promise<readonly Told[]> {
   return told;
 }
 
-async function load({ room, active: from, mostSeconds, without }: Asked & { ask: "load" }): Promise<Said> {
+/** The tests of a room, those first that are named first. */
+function inOrder(told: readonly Told[], order: readonly string[]): readonly Told[] {
+  const rank = new Map(order.map((name, index) => [name, index]));
+  const of = (test: Told) => rank.get(nameOf(test)) ?? order.length;
+  return [...told].sort((a, b) => of(a) - of(b));
+}
+
+async function load({ room, active: from, mostSeconds, without, order }: Asked & { ask: "load" }): Promise<Said> {
   active = from;
   mostSteps = 2e9;
   // The same cases for every mutant, as the tests themselves have them; that one fails is enough.
   fc.configureGlobal({ seed: 1, endOnFailure: true });
-  const told = await toldIn(room);
+  const told = inOrder(await toldIn(room), order);
   const whileLoading = idsIn(reached ?? new Uint8Array());
   const [failing, slow]: [string[], string[]] = [[], []];
   for (const test of told) {
@@ -96,7 +107,7 @@ async function load({ room, active: from, mostSeconds, without }: Asked & { ask:
   }
   reached = null;
   known.sort((a, b) => a.ms - b.ms);
-  return { say: "loaded", reached: whileLoading, failing, slow };
+  return { say: "loaded", reached: whileLoading, failing, slow, quickest: known.map(({ test }) => nameOf(test)) };
 }
 
 async function tryOne(id: number): Promise<Said> {

@@ -5,13 +5,13 @@ import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { type Mutant, mutated } from "./mutants.ts";
 
-/** Tests that start the command or a browser, or print, are none of the library's, and would take most of the time. */
+/** Tests of the command, the booklet or the page are none of the library's, and would take most of the time: only where they are named. */
 const notTried = /^test\/(booklet|scripts|screen)\//;
 /** Those that look at the sources themselves, or replace modules, cannot run on a copy in one process. */
 const cannotRun = new Set(["test/bundle.test.ts", "test/examples.test.ts", "test/readme.test.ts"]);
-
-/** What is of the command or the booklet is not in the room. */
-const looksBeyond = /from "(?:\.\.\/)+(?:booklet|scripts)\//;
+/** What the library's words are asked through, as it stands; and what it reads beside its modules. */
+const beside = ["booklet", "scripts"] as const;
+const filesRead = ["package.json", "test/golden", "booklet/heads"] as const;
 
 const compilerOptions: ts.CompilerOptions = {
   module: ts.ModuleKind.ES2022,
@@ -21,7 +21,8 @@ const compilerOptions: ts.CompilerOptions = {
 };
 
 /**
- * Lays out a room to try mutants in: the library with all of them in it, and its tests, as JavaScript.
+ * Lays out a room to try mutants in: the library with all of them in it, what stands on it, and the
+ * tests, as JavaScript.
  *
  * @param below - The folders or files whose tests are run, with commas between them.
  * @returns All mutants, in the order of their files.
@@ -31,27 +32,29 @@ export function layOutRoom(project: string, room: string, below: string): readon
   const sources = sourcesIn(project, "src").map((file) => ({ file, text: read(file) }));
   const tests = sourcesIn(project, "test")
     .map((file) => ({ file, text: read(file) }))
-    .filter(({ file, text }) => !notTried.test(file) && !cannotRun.has(file) && !/\bvi\./.test(text))
-    .filter(({ file, text }) => !file.endsWith(".test.ts") || !looksBeyond.test(text));
+    .filter(({ file, text }) => !cannotRun.has(file) && !/\bvi\./.test(text));
+  const others = beside.flatMap((folder) => sourcesIn(project, folder)).map((file) => ({ file, text: read(file) }));
   const mutants: Mutant[] = [];
   const changed = sources.map(({ file, text }) => {
     const { text: rendered, mutants: found } = mutated(file, text, mutants.length + 1);
     mutants.push(...found);
     return { file, text: rendered };
   });
-  const mark = markOf([...changed, ...tests]);
+  const modules = [...changed, ...others, ...tests];
+  const mark = markOf(modules);
   if (!existsSync(join(room, mark))) {
     rmSync(room, { recursive: true, force: true });
-    for (const { file, text } of [...changed, ...tests]) write(room, file, text);
+    for (const { file, text } of modules) write(room, file, text);
     write(room, "vitest.ts", readFileSync(fileURLToPath(new URL("shim.js", import.meta.url)), "utf8"));
-    cpSync(join(project, "test/golden"), join(room, "test/golden"), { recursive: true });
+    for (const file of filesRead) cpSync(join(project, file), join(room, file), { recursive: true });
     symlinkSync(join(project, "node_modules"), join(room, "node_modules"));
-    writeFileSync(join(room, "package.json"), '{ "type": "module" }\n');
     writeFileSync(join(room, mark), "");
   }
+  const isWanted = (file: string) =>
+    below.split(",").some((each) => file.startsWith(each) && (notTried.test(each) || !notTried.test(file)));
   const told = tests
     .map(({ file }) => file)
-    .filter((file) => file.endsWith(".test.ts") && below.split(",").some((each) => file.startsWith(each)))
+    .filter((file) => file.endsWith(".test.ts") && isWanted(file))
     .map((file) => file.replace(/\.ts$/, ".js"));
   writeFileSync(join(room, "tests.json"), JSON.stringify(told));
   return mutants;

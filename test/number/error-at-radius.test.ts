@@ -1,8 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { errorAtRadius, finestGrade, singlePitchDeviation } from "../../src/index.ts";
-import { cited } from "../published/source.ts";
-import { pitchDeviation } from "../published/standards.ts";
+import { errorAtRadius } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
 
 describe("an error at a radius", () => {
@@ -31,39 +29,6 @@ describe("an error at a radius", () => {
     expect(refusalLines(() => errorAtRadius(60, Number.POSITIVE_INFINITY))).toHaveLength(1);
     expect(refusalLines(() => errorAtRadius(Number.NaN, 50))).toEqual([
       "arcSeconds: NaN is not an angle in arc-seconds; give a number",
-    ]);
-  });
-});
-
-describe("single pitch deviation", () => {
-  const gear = { module: 2, diameterMm: 100 };
-
-  it(`is 0.3(m + 0.4√d) + 4 µm at grade 5 (${cited(pitchDeviation.source)})`, () => {
-    const { grade, micrometres, ...of } = pitchDeviation;
-    expect(singlePitchDeviation(of, grade)).toBeCloseTo(micrometres, 12);
-  });
-
-  it("doubles every two grades", () => {
-    for (let grade = 0; grade <= 10; grade += 1) {
-      expect(singlePitchDeviation(gear, grade + 2) / singlePitchDeviation(gear, grade)).toBeCloseTo(2, 12);
-    }
-  });
-
-  it("gives the finest grade that takes in an error: 30″ at 100 mm is 7.3 µm, between grades 5 and 6", () => {
-    expect(finestGrade(gear, 30)).toBe(6);
-    expect(finestGrade(gear, -30)).toBe(6);
-    expect(finestGrade(gear, 0)).toBe(0);
-    expect(finestGrade(gear, 3600)).toBeNull();
-  });
-
-  it("refuses gears and grades outside the standard", () => {
-    expect(refusalLines(() => singlePitchDeviation({ module: 0.4, diameterMm: 100 }, 7))).toEqual([
-      "module: 0.4 is out of the range of the standard; give 0.5 to 70",
-    ]);
-    expect(refusalLines(() => singlePitchDeviation({ module: 2, diameterMm: 4 }, 7))).toHaveLength(1);
-    expect(refusalLines(() => singlePitchDeviation(gear, 13))).toHaveLength(1);
-    expect(refusalLines(() => singlePitchDeviation(gear, 5.5))).toEqual([
-      "grade: 5.5 is not an accuracy grade; give a whole number from 0 to 12",
     ]);
   });
 });

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { checkIsGear, checkIsInvolute, checkIsTooth } from "../../src/gear/check-is-gear.ts";
+import { spurGear } from "../../src/gear/spur-gear.ts";
+import { refusal } from "../support/refusal.ts";
+
+const gear = spurGear({ teeth: 40, module: 2 });
+const how = "; spurGear makes a gear of its teeth and pitch";
+const flank = ["teeth", "pressureAngle", "referenceDiameter", "baseDiameter", "toothThickness"];
+const tooth = [...flank, "tipDiameter", "rootDiameter"];
+const whole = [...tooth, "module", "profileShift", "addendum", "wholeDepth", "thinning"];
+
+describe("what is taken for a gear", () => {
+  const checks = [
+    ["a flank", checkIsInvolute, flank],
+    ["a tooth", checkIsTooth, tooth],
+    ["a gear", checkIsGear, whole],
+  ] as const;
+
+  it.each(checks)("%s: one that was made, and what is left of it in JSON", (_, check) => {
+    for (const each of [gear, JSON.parse(JSON.stringify(gear))]) expect(refusal(() => check(each))).toEqual([]);
+  });
+
+  it.each(checks)("%s needs each of its measures, as a number", (_, check, names) => {
+    for (const name of whole) {
+      for (const value of [undefined, null, "2", Number.NaN, Number.POSITIVE_INFINITY]) {
+        const fault = { code: "unreadable", place: "gear", problem: `its ${name} is missing or no number${how}` };
+        expect(refusal(() => check({ ...gear, [name]: value }))).toEqual(names.includes(name) ? [fault] : []);
+      }
+    }
+  });
+
+  it.each(checks)("%s is no number, no word and not nothing", (_, check) => {
+    const said = (given: unknown) => refusal(() => check(given)).map(({ code, problem }) => `${code}: ${problem}`);
+    expect(said(undefined)).toEqual([`missing: undefined is not a gear${how}`]);
+    expect(said(null)).toEqual([`unreadable: null is not a gear${how}`]);
+    expect(said(40)).toEqual([`unreadable: 40 is not a gear${how}`]);
+    expect(said("40")).toEqual([`unreadable: "40" is not a gear${how}`]);
+  });
+
+  it("a gear whose warnings are no list is none", () => {
+    for (const warnings of [undefined, null, "none", {}]) {
+      expect(refusal(() => checkIsGear({ ...gear, warnings }))).toEqual([
+        { code: "unreadable", place: "gear", problem: `its warnings are missing or no list${how}` },
+      ]);
+    }
+  });
+});

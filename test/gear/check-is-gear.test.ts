@@ -37,6 +37,11 @@ describe("what is taken for a gear", () => {
     expect(said("40")).toEqual([`unreadable: "40" is not a gear${how}`]);
   });
 
+  it("the first of its measures that is missing is named", () => {
+    const said = [{}, { teeth: 40, module: 2 }].map((given) => refusal(() => checkIsGear(given))[0]?.problem);
+    expect(said).toEqual([`its teeth is missing or no number${how}`, `its pressureAngle is missing or no number${how}`]);
+  });
+
   it("a gear whose warnings are no list is none", () => {
     for (const warnings of [undefined, null, "none", {}]) {
       expect(refusal(() => checkIsGear({ ...gear, warnings }))).toEqual([

@@ -3,6 +3,8 @@ import { type FormCutters, formCutters } from "../../src/gear/form-cutter.ts";
 import { spurGear } from "../../src/gear/spur-gear.ts";
 import { formCutterRanges } from "../published/form-cutters.ts";
 import { cited } from "../published/source.ts";
+import { refusalLines } from "../support/refusal.ts";
+import { wrong } from "../support/wrong.ts";
 
 const inch = 25.4;
 const ofPitch = (teeth: number, module: number): FormCutters => {
@@ -104,7 +106,12 @@ describe("laws", () => {
 });
 
 it("has no cutter below 12 teeth, and refuses what is no count or no pitch", () => {
-  expect(formCutters({ teeth: 11, module: 2 })).toBeNull();
+  for (const teeth of [1, 11]) expect(formCutters({ teeth, module: 2 })).toBeNull();
+  for (const gear of [undefined, null, 40, "40"]) {
+    expect(refusalLines(() => formCutters(wrong(gear)))).toEqual([
+      `gear: ${JSON.stringify(gear)} is not a gear; give one, or its teeth and module`,
+    ]);
+  }
   for (const teeth of [0, -5, 12.5, Number.NaN]) {
     expect(() => formCutters({ teeth, module: 2 })).toThrow(/is not a count of teeth/);
   }

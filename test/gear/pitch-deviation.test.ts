@@ -46,15 +46,15 @@ describe("single pitch deviation", () => {
 });
 
 describe("the finest grade that takes in an error", () => {
-  // At 100 mm one second is 0.2424 µm; a grade allows 5.8 µm · √2^(grade − 5): 1.03 at 0, 65.6 at 12.
+  // At 100 mm one second is 0.242407 µm; a grade allows 5.8 µm · √2^(grade − 5): 1.03 at 0, 65.6195 at 12.
   it.each([
     [0, 0],
     [4.2, 0],
     [4.3, 1],
     [30, 6],
     [-30, 6],
-    [270, 12],
-    [271, null],
+    [270.6, 12],
+    [270.8, null],
     [3600, null],
   ])("of %d″ at 100 mm is %s", (arcSeconds, grade) => {
     expect(finestGrade(gear, arcSeconds)).toBe(grade);

@@ -3,7 +3,7 @@ import { spurGear } from "../../../src/gear/spur-gear.ts";
 import type { SpurGearSpec } from "../../../src/gear/spur-gear-spec.ts";
 import { cutterItems } from "../../../src/words/gear/cutter-items.ts";
 import { depthRuleWords } from "../../../src/words/gear/depth-rule.ts";
-import { gearInShort, gearItems } from "../../../src/words/gear/gear-items.ts";
+import { gearInShort, gearItems, pitchName } from "../../../src/words/gear/gear-items.ts";
 import { lengthsIn } from "../../../src/words/lengths.ts";
 
 const text = (spec: SpurGearSpec, unit: "mm" | "in") =>
@@ -17,6 +17,54 @@ it("the measures stand in one unit alone", () => {
   expect(text(spec, "mm")).not.toMatch(/ in\b(?! )/);
   expect(text(spec, "in")).toContain("Outside diameter: 3.5000 in over the tips");
   expect(text(spec, "mm")).toContain("Outside diameter: 88.900 mm over the tips");
+});
+
+describe("the measures line by line", () => {
+  it("of 41 teeth of module 2: tip 86, pitch 82, root 77, base 82 · cos 20°", () => {
+    const lines = text({ teeth: 41, module: 2 }, "mm").split("\n");
+    // Span (k − ½)π + z inv 20° modules times cos 20°, over 5: 2 · 0.93969 · (14.13717 + 41 · 0.0149044).
+    expect(lines).toEqual([
+      "Pitch: module 2, 12.7 DP, circular pitch 6.283 mm",
+      "Pressure angle: 20°",
+      "Outside diameter: 86.000 mm over the tips",
+      "Pitch diameter: 82.000 mm",
+      "Root diameter: 77.000 mm",
+      "Base diameter: 77.055 mm, base pitch 5.904 mm",
+      "Whole depth: 4.500 mm, by the rule 2.25 m",
+      "Tooth: 3.142 mm thick along the pitch circle; space 3.142 mm",
+      "Across the tooth: 3.141 mm by the gear tooth caliper, its blade set to 2.030 mm",
+      "Span: 27.718 mm over 5 teeth",
+      expect.stringMatching(/^Over pins: 8\d\.\d{3} mm over two pins of 3\.500 mm, in spaces as nearly opposite as there are$/),
+    ]);
+  });
+
+  it("pins stand in opposite spaces of an even count, and where none does there is no line", () => {
+    expect(text({ teeth: 40, module: 2 }, "mm")).toMatch(/over two pins of 3\.500 mm, in opposite spaces$/);
+    // A pin of 1.75 modules drops below tips that stand half a module higher.
+    expect(text({ teeth: 40, module: 2, tipDiameter: 86 }, "mm")).not.toContain("Over pins");
+  });
+
+  it("what is thinned, shifted or fine is told so", () => {
+    expect(text({ teeth: 40, module: 2, thinning: 0.1 }, "mm")).toContain(
+      "thick along the pitch circle, 0.100 mm thinner than full;",
+    );
+    expect(text({ teeth: 40, module: 2, profileShift: 0.25 }, "mm")).toContain("Pressure angle: 20°, profile shift +0.25");
+    expect(text({ teeth: 40, module: 2, profileShift: 0.75 }, "mm")).toContain("20°, profile shift +0.75");
+    // 25.4/14 is 1.81429, 25.4/1.1234 is 22.60993.
+    expect(text({ teeth: 40, diametralPitch: 14 }, "mm")).toContain("Pitch: module 1.8143, 14 DP");
+    expect(text({ teeth: 40, module: 1.12341 }, "mm")).toContain("Pitch: module 1.1234, 22.6097 DP");
+    expect(pitchName(spurGear({ teeth: 40, module: 1.12341 }))).toBe("1.1234 module");
+    expect(pitchName(spurGear({ teeth: 40, diametralPitch: 12.00004 }))).toBe("12 DP");
+    expect(pitchName(spurGear({ teeth: 40, diametralPitch: 12.00016 }))).toBe("12.0002 DP");
+  });
+
+  it("tips on the pitch circle have a chord, below it there is none; teeth on which no jaws rest have no span", () => {
+    const none = "Across the tooth: no chord to measure: the tips are below the pitch circle";
+    expect(text({ teeth: 40, module: 2, tipDiameter: 79 }, "mm")).toContain(none);
+    expect(text({ teeth: 40, module: 2, tipDiameter: 81 }, "mm")).not.toContain(none);
+    const spanless = { teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" } as const;
+    expect(text(spanless, "mm")).not.toContain("Span");
+  });
 });
 
 describe("the rule of a depth in the person's system", () => {
@@ -58,6 +106,10 @@ describe("form cutters", () => {
     expect(said({ teeth: 200, module: 2 })[0]).toBe(
       "2 module, 20°, for 135 teeth to a rack: number 1 (if 1 is the rack) or 8 (if 8 is)",
     );
+    expect(said({ teeth: 13, diametralPitch: 6 }).slice(0, 2)).toEqual([
+      "6 DP, 20°, for 12 to 13 teeth: number 8 (if 1 is the rack) or 1 (if 8 is)",
+      "or with half numbers, for 13 teeth: number 7 1/2 (if 1 is the rack) or 1 1/2 (if 8 is)",
+    ]);
     expect(said({ teeth: 9, module: 2 })[0]).toMatch(/^none is made for so few teeth/);
   });
 });

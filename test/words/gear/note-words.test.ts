@@ -15,6 +15,8 @@ describe("what is said of a gear", () => {
       { teeth: 17, module: 1 },
       /^A rack or hob undercuts 17 teeth at 20° with a profile shift of 0: from 18 teeth, or from a shift of 0.006, it does not\./,
     ],
+    // 1 − 16 sin² 20°/2 is 0.064178, rounded upwards.
+    [{ teeth: 16, module: 1 }, /from 18 teeth, or from a shift of 0\.065, it does not\./],
     [{ teeth: 17, module: 1, profileShift: -0.5 }, /with a profile shift of −0.5: from 26 teeth/],
     [{ teeth: 12, module: 1, profileShift: 0.7 }, /^The tooth is only 0\.\d{3} mm thick at the tip, under 0.2 of the module/],
     [{ teeth: 40, module: 1, tipDiameter: 43 }, /^The tip diameter given, 43.000 mm, is far from the rule's 42.000 mm; check/],

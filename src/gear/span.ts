@@ -84,7 +84,7 @@ function spansOnFlanks(gear: CutTooth): SpanOnFlanks[] {
   const shortest = Math.sqrt(flankStart(gear) ** 2 - gear.baseDiameter ** 2);
   const pitch = basePitchOf(gear);
   const first = Math.max(1, Math.ceil((shortest - spanLength(gear, 1)) / pitch + 1));
-  for (let teeth = first; teeth <= gear.teeth / 2 || teeth === 1; teeth += 1) {
+  for (let teeth = first; teeth <= gear.teeth / 2; teeth += 1) {
     const length = spanLength(gear, teeth);
     if (length >= longest) break;
     spans.push({ teeth, length, contactDiameter: Math.hypot(gear.baseDiameter, length) });

@@ -1,7 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { checkIsGear, checkIsInvolute, checkIsTooth } from "../../src/gear/check-is-gear.ts";
-import { spurGear } from "../../src/gear/spur-gear.ts";
+import { overPins, pinRange } from "../../src/gear/over-pins.ts";
+import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
+import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
+import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
 import { refusal } from "../support/refusal.ts";
+import { wrong } from "../support/wrong.ts";
 
 const gear = spurGear({ teeth: 40, module: 2 });
 const how = "; spurGear makes a gear of its teeth and pitch";
@@ -40,6 +44,22 @@ describe("what is taken for a gear", () => {
   it("the first of its measures that is missing is named", () => {
     const said = [{}, { teeth: 40, module: 2 }].map((given) => refusal(() => checkIsGear(given))[0]?.problem);
     expect(said).toEqual([`its teeth is missing or no number${how}`, `its pressureAngle is missing or no number${how}`]);
+  });
+
+  it.each([
+    ["pinRange", (given) => pinRange(given)],
+    ["overPins", (given) => overPins(given, 3.5)],
+    ["spanOver", (given) => spanOver(given, 5)],
+    ["thinningFromSpan", (given) => thinningFromSpan(given, { teeth: 5, length: 27.6 })],
+    ["toothThicknessAt", (given) => toothThicknessAt(given, 80)],
+    ["spaceWidthAt", (given) => spaceWidthAt(given, 80)],
+    ["chordAt", (given) => chordAt(given, 80)],
+  ] as [string, (given: SpurGear) => unknown][])("%s says so too", (_, measure) => {
+    expect(refusal(() => measure(gear))).toEqual([]);
+    expect(refusal(() => measure(wrong(null)))).toEqual([
+      { code: "unreadable", place: "gear", problem: `null is not a gear${how}` },
+    ]);
+    expect(refusal(() => measure({ ...gear, teeth: Number.NaN }))[0]?.problem).toMatch(/^its teeth is missing or no number/);
   });
 
   it("a gear whose warnings are no list is none", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { angleOfInvolute, degrees, involute, radians } from "../../src/gear/involute.ts";
+import { angleOfInvolute, degrees, involute, pressureAngleAt, radians } from "../../src/gear/involute.ts";
 import { involutes } from "../published/gear-geometry.ts";
 import { cited } from "../published/source.ts";
 
@@ -16,4 +16,9 @@ it("the angle of an involute is the angle it was taken of, from next to nothing 
     }),
   );
   expect(angleOfInvolute(0)).toBe(0);
+});
+
+it("the pressure angle at a diameter is that whose cosine is the base over it, and none on the base circle or below", () => {
+  expect(degrees(pressureAngleAt(10, 20))).toBeCloseTo(60, 12);
+  expect([pressureAngleAt(10, 10), pressureAngleAt(10, 9)]).toEqual([0, 0]);
 });

@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { depthRules } from "../../src/gear/depth-rules.ts";
 import type { GearNote } from "../../src/gear/gear-notes.ts";
-import { overPins } from "../../src/gear/over-pins.ts";
+import { overPins, pinFits, pinRange } from "../../src/gear/over-pins.ts";
 import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import type { SpurGearSpec } from "../../src/gear/spur-gear-spec.ts";
-import { toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
+import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
 import { InputError } from "../../src/number/errors.ts";
 import { basePitches, chords, navyTooth, overPins1728, spans20, usualPins } from "../published/gear-geometry.ts";
 import { cited } from "../published/source.ts";
+import { refusalKinds } from "../support/refusal.ts";
+import { wrong } from "../support/wrong.ts";
 
 const inch = 25.4;
 /** Agreement with a printed figure: half a unit of its last place, or a whole one where the print may be cut off. */
@@ -117,6 +119,22 @@ describe("laws", () => {
     expect((full.span?.length ?? 0) - (thin.span?.length ?? 0)).toBeCloseTo(normalBacklash / 2, 10);
   });
 
+  it("a shift moves root and tip alike, and space and tooth make up the pitch", () => {
+    for (const profileShift of [-0.2, 0.3]) {
+      const gear = spurGear({ teeth: 40, module: 2, profileShift });
+      expect(gear.rootDiameter).toBeCloseTo(80 - 4 * (1.25 - profileShift), 12);
+      expect(gear.tipDiameter).toBeCloseTo(80 + 4 * (1 + profileShift), 12);
+      expect(gear.toothThickness + gear.spaceWidth).toBeCloseTo(2 * Math.PI, 12);
+    }
+  });
+
+  it("pins between the two published angles are those of the nearer, 17° those of 20° (our own choice)", () => {
+    const modules = [14.5, 16.9, 17, 17.5, 20].map(
+      (pressureAngle) => spurGear({ teeth: 40, module: 1, pressureAngle }).usualPinDiameter,
+    );
+    expect(modules).toEqual([1.7, 1.7, 1.75, 1.75, 1.75]);
+  });
+
   it("goes through JSON, and what comes back still measures", () => {
     const gear = spurGear({ teeth: 86, module: 2, profileShift: 0.1 });
     const back = JSON.parse(JSON.stringify(gear)) as SpurGear;
@@ -150,6 +168,11 @@ describe("warnings", () => {
       { code: "undercut", fewestTeeth: 32 },
     ],
     [
+      // 2 · 1.5/sin² 20° is 25.6.
+      { teeth: 17, module: 1, profileShift: -0.5 },
+      { code: "undercut", fewestTeeth: 26 },
+    ],
+    [
       { teeth: 12, module: 1, profileShift: 0.7 },
       { code: "thin-tip", usualLeast: 0.2 },
     ],
@@ -161,6 +184,10 @@ describe("warnings", () => {
       { teeth: 40, module: 2, tipDiameter: 79 },
       { code: "no-chord", referenceDiameter: 80 },
     ],
+    [
+      { teeth: 40, module: 1, tipDiameter: 41.4 },
+      { code: "tip-far-from-rule", tipDiameter: 41.4, byRule: 42 },
+    ],
   ] as [SpurGearSpec, Partial<GearNote>][])("%j", (spec, note) => {
     expect(spurGear(spec).warnings).toContainEqual(expect.objectContaining(note));
   });
@@ -170,10 +197,30 @@ describe("warnings", () => {
     if (note?.code !== "undercut") throw new Error("12 teeth are undercut");
     expect(spurGear({ teeth: 12, module: 1, profileShift: note.leastShift + 1e-9 }).warnings).toEqual([]);
     expect(spurGear({ teeth: 12, module: 1, profileShift: note.leastShift - 1e-9 }).warnings).not.toEqual([]);
+    expect(spurGear({ teeth: 12, module: 1, profileShift: note.leastShift }).warnings).toEqual([]);
     expect(spurGear({ teeth: note.fewestTeeth, module: 1 }).warnings).toEqual([]);
   });
 
+  it("measures in modules: a tip thinner than a fifth of one, and one over half a module from the rule's", () => {
+    const codes = (spec: SpurGearSpec) => spurGear(spec).warnings.map(({ code }) => code);
+    for (const module of [0.5, 1, 4]) {
+      const tipOf = (modules: number) => ({ teeth: 40, module, tipDiameter: 42 * module + modules * module });
+      expect([0.5, -0.5, 0.51, -0.51].map((modules) => codes(tipOf(modules)))).toEqual([
+        [],
+        [],
+        ["tip-far-from-rule"],
+        ["tip-far-from-rule"],
+      ]);
+      // 12 teeth with this shift are 0.08 of the module thick at the tip, those with the other 0.27, by the law of thickness.
+      const tips = [0.7, 0.5].map((profileShift) => spurGear({ teeth: 12, module, profileShift }));
+      expect(tips.map((gear) => toothThicknessAt(gear, gear.tipDiameter) / module < 0.2)).toEqual([true, false]);
+      expect(tips.map(({ warnings }) => warnings.map(({ code }) => code))).toEqual([["thin-tip"], []]);
+      for (const gear of tips) expect(gear.tipThickness).toBeCloseTo(toothThicknessAt(gear, gear.tipDiameter), 12);
+    }
+  });
+
   it("says nothing where there is nothing to say", () => {
+    expect(spurGear({ teeth: 40, module: 0.5 }).warnings).toEqual([]);
     expect(spurGear({ teeth: 18, module: 1 }).warnings).toEqual([]);
     expect(spurGear({ teeth: 32, module: 1, pressureAngle: 14.5 }).warnings).toEqual([]);
     expect(spurGear({ teeth: 12, module: 1, profileShift: 0.3 }).warnings).toEqual([]);
@@ -198,15 +245,56 @@ describe("refusals", () => {
     [{ teeth: 8, module: 1, profileShift: 1.2 }, /come to a point at [\d.]+ mm, below the tip diameter/],
     [{ teeth: 4, module: 1, wholeDepth: 3.2 }, /deeper than the gear's radius/],
     [{ teeth: 4, module: 1, tipDiameter: 3.5, pressureAngle: 14.5 }, /within the base circle/],
+    [{ teeth: 4, module: 1, wholeDepth: 3 }, /deeper than the gear's radius/],
     [{ teeth: 200, module: 1, tipDiameter: 180 }, /not above the root circle/],
+    [{ teeth: 200, module: 1, tipDiameter: 197.5 }, /not above the root circle/],
+    [{ teeth: 20, module: 1, tipDiameter: 20 * Math.cos(Math.PI / 9) }, /within the base circle/],
     [{ teeth: 40, module: 1, thinning: 2 }, /teeth would be -0.429 mm thick/],
-    [{ teeth: 40, module: 1, profileShift: 3 }, /teeth would be|come to a point|meet above/],
+    [{ teeth: 40, module: 1, thinning: Math.PI / 2 }, /teeth would be 0 mm thick/],
+    // π/2 + 6 tan 20°.
+    [{ teeth: 40, module: 1, profileShift: 3 }, /teeth would be 3.755 mm thick of a pitch of 3.142 mm; give a profile shift/],
+    // inv α = (π/2 + 2.4 tan 20°)/8 + inv 20° = 0.320445, α = 50.06°, and 8 cos 20°/cos α.
+    [{ teeth: 8, module: 1, profileShift: 1.2 }, /come to a point at 11.709 mm, below the tip diameter of 12.4 mm/],
     [{ teeth: 100, module: 1, pressureAngle: 35, wholeDepth: 3.5 }, /meet above its root/],
   ])("%j", (spec, sentence) => {
     expect(refusal(spec)).toMatch(sentence);
   });
 
+  it.each([
+    ["module", [0.02, 200], [0.0199, 200.1]],
+    // 25.4/200 and 25.4/0.02.
+    ["diametralPitch", [0.127, 1270], [0.1269, 1270.1]],
+    ["pressureAngle", [10, 35], [9.9, 35.1]],
+    ["profileShift", [-5, 5], [-5.1, 5.1]],
+    ["thinning", [0, 1000], [-0.1, 1000.1]],
+    ["teeth", [4, 10_000], [3, 10_001]],
+    ["tipDiameter", [0.001, 100_000], [0.0009, 100_001]],
+    ["wholeDepth", [0.001, 100_000], [0.0009, 100_001]],
+  ] as const)("%s is taken from its least to its most, and no further", (key, ends, beyond) => {
+    // Gears of such measures need not be ones that can be cut: that is told by another sentence, of no place.
+    const usual = key === "diametralPitch" ? { teeth: 40 } : { teeth: 40, module: 2 };
+    const placesOf = (value: number) => refusal({ ...usual, [key]: value }).match(/^\w+(?=: [-\d])/)?.[0];
+    expect([...ends, ...beyond].map(placesOf)).toEqual([undefined, undefined, key, key]);
+  });
+
+  it("tells a pitch that is missing from two that contradict", () => {
+    const codeOf = (spec: object) => refusalKinds(() => spurGear(wrong(spec)));
+    expect(codeOf({ teeth: 40 })).toEqual(["missing module"]);
+    expect(codeOf({ teeth: 40, module: 2, diametralPitch: 12 })).toEqual(["conflict module"]);
+    expect(refusal({ teeth: 40 })).toBe(
+      "module: no pitch is given; give one of module (mm) and diametralPitch (teeth to the inch)",
+    );
+    expect(refusal({ teeth: 40, module: 2, diametralPitch: 12 })).toMatch(
+      /^module: a module and a diametral pitch are both given;/,
+    );
+  });
+
   it("a diameter that is not on the flank", () => {
+    const flank = spurGear({ teeth: 20, module: 1 });
+    for (const at of [toothThicknessAt, spaceWidthAt, chordAt]) {
+      for (const diameter of [flank.baseDiameter, flank.tipDiameter]) expect(() => at(flank, diameter)).not.toThrow();
+      for (const diameter of [18.79, 22.001]) expect(() => at(flank, diameter)).toThrow(/is not on the flanks of this gear/);
+    }
     const gear = spurGear({ teeth: 20, module: 1 });
     expect(() => toothThicknessAt(gear, 18)).toThrow(
       /18 mm is not on the flanks of this gear; give a diameter from 18\.794 mm to 22 mm/,
@@ -219,6 +307,21 @@ describe("refusals", () => {
     expect(() => spanOver(gear, 9)).toThrow(/jaws over 9 teeth do not rest on the flanks of this gear; give 1 to 4/);
     expect(() => thinningFromSpan(gear, { teeth: 3, length: 9.5 })).toThrow(/count the teeth between the jaws again/);
     expect(() => thinningFromSpan(gear, { teeth: 3, length: Number.NaN })).toThrow(/NaN is not a span/);
+    expect(() => thinningFromSpan(gear, { teeth: 3, length: 0 })).toThrow(/0 mm is not a span; give its length, above 0/);
+    for (const span of [undefined, null, 7.66]) {
+      expect(() => thinningFromSpan(gear, wrong(span))).toThrow(/is not a span; give its length and the teeth between the jaws/);
+    }
+  });
+
+  it("a span off by up to half a base pitch is that of worn teeth: half of π cos 20° is 1.476 mm", () => {
+    const gear = spurGear({ teeth: 20, module: 1 });
+    const { teeth, length } = spanOver(gear, 3);
+    const cos = Math.cos(Math.PI / 9);
+    expect(thinningFromSpan(gear, { teeth, length: length - 1.47 })).toBeCloseTo(1.47 / cos, 9);
+    expect(() => thinningFromSpan(gear, { teeth, length: length - 1.48 })).toThrow(/count the teeth between the jaws again/);
+    // Of a fine gear a span may be under a millimetre.
+    const fine = spurGear({ teeth: 20, module: 0.1 });
+    expect(thinningFromSpan(fine, { teeth: 3, length: spanOver(fine, 3).length - 0.01 })).toBeCloseTo(0.01 / cos, 9);
   });
 
   it("a gear on which no span or no pin can be used says so", () => {
@@ -228,6 +331,13 @@ describe("refusals", () => {
     expect(() => spanOver(spanless, 2)).toThrow(/no count does on this gear/);
     const pinless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: 0.1 });
     expect(() => overPins(pinless, 2)).toThrow(/no pin both rests on the flanks of this gear and stands above its tips/);
+  });
+
+  it("the least pin rests on the base circle where it stands above low tips there: 20 cos 20° tan(π/20 − π/40 − inv 20°)", () => {
+    const low = spurGear({ teeth: 20, module: 1, tipDiameter: 19.5, wholeDepth: 2.5 });
+    const least = pinRange(low)?.least ?? 0;
+    expect(least).toBeCloseTo(1.19757, 5);
+    expect([pinFits(low, least), pinFits(low, least - 1e-6)]).toEqual([true, false]);
   });
 
   it("a pin that cannot be used", () => {
@@ -274,6 +384,19 @@ describe("the span to measure", () => {
         else expect(spanOver(gear, count).length).toBeCloseTo(wanted.length, 9);
       }
     }
+  });
+
+  it("of one tooth and two is over two, also where one would touch nearer to the middle; over one where no other rests", () => {
+    const of = (profileShift: number, tipDiameter: number) =>
+      spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift, tipDiameter, depthRule: "1.8-stub" });
+    const both = of(0.1, 6.2);
+    const touching = spansOf(both).map(({ count, contact }) => ({ count, off: Math.abs(contact - 4.2) }));
+    expect(touching.map(({ count }) => count)).toEqual([1, 2]);
+    expect(touching[0]?.off).toBeLessThan(touching[1]?.off ?? 0);
+    expect(both.span?.teeth).toBe(2);
+    const one = of(-0.95, 5.1);
+    expect(spansOf(one).map(({ count }) => count)).toEqual([1]);
+    expect(one.span?.teeth).toBe(1);
   });
 
   it("touches nearest to d + 2xm, and is over one tooth alone only where two are past the tips", () => {

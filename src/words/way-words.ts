@@ -23,7 +23,6 @@ export function wayTitle(way: Way): string {
 
 /** A way in one or two words, as in a list of others: `compound`, `nearest hole`. */
 export function wayName(way: Way): string {
-  if (way.by !== "moves") return nearNames[way.by].toLowerCase();
   const { setting } = way;
   return (setting.exact ? methodWords[setting.method].name : nearNames[setting.kind]).toLowerCase();
 }

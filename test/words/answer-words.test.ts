@@ -126,6 +126,9 @@ describe("the ways on", () => {
     expect(told({ kind: "circle", circles: [97], setting: onCircle })).toEqual([
       ["Drill a circle", "of 97 holes: then 0 + 40 of 97"],
     ]);
+    expect(told({ kind: "circle", circles: [97, 194], setting: onCircle })[0]?.[1]).toBe(
+      "of 97 holes, or 194: then 0 + 40 of 97",
+    );
     expect(told({ kind: "circle", circles: [97, 194, 291], setting: onCircle })).toEqual([
       ["Drill a circle", "of 97 holes, or 194, 291: then 0 + 40 of 97"],
     ]);

@@ -40,6 +40,15 @@ describe("what counts an angle read by eye could mean", () => {
       { divisions: 93, teethToTellFromNext: 25 },
       { divisions: 94, teethToTellFromNext: null },
     ];
+    expect(
+      countsByEyeItems(
+        [
+          { divisions: 80, teethToTellFromNext: 19 },
+          { divisions: 81, teethToTellFromNext: null },
+        ],
+        "0.5°",
+      )[1]?.text,
+    ).toMatch(/^read the angle over 19 teeth/);
     expect(countsByEyeItems(counts, "0.5°")[1]?.text).toMatch(/^read the angle over 25 teeth or more, .* over 25";/);
   });
 
@@ -117,6 +126,8 @@ describe("a move, and what it gives", () => {
       "Each move: 117° 00′ 00.0″ of the work",
     ]);
     expect(said({ turns: 14, spaces: 0, circle: null })[2]).toBe("At the close: the work is 18.00° too far");
+    // 100 · 0.4000001/40 of a turn is 0.324″ over one.
+    expect(said({ turns: 0, spaces: 4_000_001, circle: 10_000_000 })[2]).toBe("At the close: the work is 0.3″ too far");
     // 2 · 40/1.01 is 79.2.
     expect(said({ turns: 1, spaces: 1, circle: 100 }, 2)[1]).toMatch(/nearest is 79, 2 teeth per move$/);
   });

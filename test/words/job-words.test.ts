@@ -13,7 +13,17 @@ import {
 import { bareTable, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { secondHand } from "../support/settings.ts";
-import { backJob, compoundJob, dialJob, directJob, holesJob, planOf, ringJob, simpleJob, wholeJob } from "../support/told-jobs.ts";
+import {
+  backJob,
+  compoundJob,
+  dialJob,
+  directJob,
+  holesJob,
+  planOf,
+  ringJob,
+  simpleJob,
+  wholeJob,
+} from "../support/told-jobs.ts";
 
 describe("the start", () => {
   const said = (given: PlannedJob, head: Head) => startItem(given, head).text;
@@ -70,6 +80,8 @@ describe("other ways", () => {
       "nearest hole",
       "by the ring",
     ]);
+    const geared = planOf(threePlates, 787, { by: "moves", teethPerMove: 1, methods: ["differential"] });
+    expect([wayName(geared.way), geared.exact]).toEqual(["two pairs", false]);
     const near = planOf(ungeared, 97, { by: "moves", methods: ["simple"], teethPerMove: 1 });
     expect([wayName(near.way), near.exact]).toEqual(["simple", false]);
     const { setting } = holesJob.way as Extract<Way, { by: "nearest-hole" }>;
@@ -82,6 +94,7 @@ describe("other ways", () => {
       "Plate stop pin: IN",
       "Set: every place to its own nearest hole; no error adds to the next",
     ]);
+    expect(wayItems(at49, ungeared).map(({ inFigures }) => inFigures)).toEqual([true, undefined, undefined]);
     expect(wayItems(ringJob.way, ungeared)).toEqual([
       { term: "Set", text: "every place by the ring from one zero; no error adds to the next" },
     ]);

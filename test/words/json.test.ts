@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { defineHead, indexDivisions, planJob, readyHeads } from "../../src/index.ts";
-import { answerWithWhys, planWithWhys } from "../../src/words/index.ts";
+import { defineHead, indexDivisions, indexTable, planJob, readyHeads } from "../../src/index.ts";
+import { answerWithWhys, planWithWhys, tableWithWhys } from "../../src/words/index.ts";
 import { ready } from "../support/ready.ts";
 
 /** Gears that only go together with the stud's second one close to the spindle: 90 + 9 are less than 90 + 15. */
@@ -23,6 +23,17 @@ describe("JSON has the sentence beside every code", () => {
     expect(answerWithWhys(indexDivisions(ready("ratio-40-plates-15-49"), 127))).toMatchObject({
       settings: [{ gears: { mayFoul: null } }, {}, {}, {}, {}, {}],
     });
+  });
+
+  it("of the rows of a table, of which one may have no setting", () => {
+    const rows = indexTable(cramped, { from: 28, to: 29, methods: ["differential"], teethPerMove: 1 });
+    const told = tableWithWhys(rows);
+    expect(told[0]).toMatchObject({
+      divisions: 28,
+      setting: { gears: { mayFoul: { why: expect.stringMatching(/^the stud's 90 may reach/) } } },
+    });
+    expect(told[1]).toEqual(rows[1]);
+    expect(rows[1]?.setting).toBeNull();
   });
 
   it("takes nothing away and changes nothing else", () => {

@@ -20,6 +20,20 @@ describe("a length in words", () => {
     expect([mm.upTo(4.9, 1), mm.downTo(4.9, 1)]).toEqual(["4.9 mm", "4.9 mm"]);
   });
 
+  it("between two bounds both are rounded inwards, with as many decimals as leave room, six at most", () => {
+    expect(mm.between(41.3461, 41.4179)).toBe("41.347 mm to 41.417 mm");
+    expect(mm.between(1.0001, 1.0004)).toBe("1.0001 mm to 1.0004 mm");
+    expect(mm.between(1.0000001, 1.0000011)).toBe("1.000001 mm to 1.000001 mm");
+    expect(mm.between(1.0000001, 1.0000005)).toBe("1.000 mm as near as can be");
+    expect(inches.between(25.4, 50.8)).toBe("1.0000 in to 2.0000 in");
+  });
+
+  it("as it is shown is the length that stands there", () => {
+    expect([mm.asShown(3.04649), mm.asShown(3.0465, 1), inches.asShown(3.175)]).toEqual([3.046, 3, 3.175]);
+    expect([mm.bare(3.0465, 1), inches.bare(25.4)]).toEqual(["3.0", "1.0000"]);
+    expect([mm.unit, inches.unit]).toEqual(["mm", "in"]);
+  });
+
   it("no bound is on the wrong side", () => {
     const hair = 1e-9;
     fc.assert(

@@ -19,6 +19,18 @@ const ungeared = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [21]
 const bare: Head = defineHead({ wormRatio: 40, dial: { marksPerTurn: 100 } });
 
 describe("the set-up, in the order of work", () => {
+  it.each([
+    ["direct", handWorked.direct, ["Direct plate", "Move"]],
+    ["simple", handWorked.simple, ["Plate", "Crank", "Sector arms"]],
+    ["whole turns", handWorked.wholeTurns, ["Crank"]],
+    ["compound", handWorked.compoundAgainst, ["Plate", "Sector arms"]],
+    ["one pair", handWorked.onePairWith, ["Plate", "Crank", "Sector arms"]],
+    ["dial", handWorked.dial, ["Dial"]],
+  ] as const)("%s: a page of large figures need say no more of these", (_, { setting, head }, terms) => {
+    const items = wordsOf(setting).setUp(setting as never, head);
+    expect(items.filter(({ inFigures }) => inFigures).map(({ term }) => term)).toEqual(terms);
+  });
+
   it("direct", () => {
     expect(setUp(handWorked.direct)).toEqual([
       "Worm: out of mesh; the spindle is moved by hand",
@@ -117,6 +129,8 @@ describe("the set-up, in the order of work", () => {
       "Dial: 1 turn + 97 marks + 3 lines of the vernier from each to the next",
       zero,
     ]);
+    const withTwo = { ...head, dial: head.dial && { ...head.dial, marksPerTurn: 720, vernierLines: 2 } };
+    expect(setUp({ setting, head: withTwo })[0]).toBe("Dial: 1 turn + 292 marks + 1 line of the vernier from each to the next");
     const withNone = { ...head, dial: head.dial && { ...head.dial, marksPerTurn: 1440, vernierLines: 1 } };
     expect(setUp({ setting, head: withNone })).toEqual(["Dial: 1 turn + 585 marks from each to the next", zero]);
     expect(figures({ setting, head: withVernier })).toEqual(["TURNS 1 whole turns", "MARKS 97 of 240", "VERNIER 3 lines of 6"]);

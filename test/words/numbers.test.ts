@@ -55,6 +55,9 @@ describe("an error that is not to be over", () => {
     [3599.9, "60.0′"],
     [3601, "1.01°"],
     [-18.19, "18.2″"],
+    [120, "2.0′"],
+    [150, "2.5′"],
+    [3600, "1.00°"],
   ])("%d″ is %s", (arcSeconds, text) => {
     expect(arcUpTo(arcSeconds)).toBe(text);
   });
@@ -69,6 +72,7 @@ describe("an error with its sign", () => {
     [4536, "+1.26°", "+4536.0″"],
     [0.04, "under 0.1″", "+0.0″"],
     [-0.06, "−0.1″", "−0.1″"],
+    [0.05, "+0.1″", "+0.1″"],
   ])("%d″ is %s, in a column %s", (arcSeconds, alone, inColumn) => {
     expect([signedArc(arcSeconds), signedSeconds(arcSeconds)]).toEqual([alone, inColumn]);
   });
@@ -104,11 +108,12 @@ describe("numbers as a machinist writes them", () => {
 
   it("a count has its noun, a list its and", () => {
     expect([counted(1, "turn"), counted(0, "turn"), counted(2, "turn")]).toEqual(["1 turn", "0 turns", "2 turns"]);
-    expect([listed([1, 2, 3]), listed([7]), listed([])]).toEqual(["1, 2 and 3", "7", "none"]);
+    expect([listed([1, 2, 3]), listed([1, 2]), listed([7]), listed([])]).toEqual(["1, 2 and 3", "1 and 2", "7", "none"]);
   });
 
   it("a minus is a true one, and nothing is −0", () => {
     expect([fixed(-0.25, 3), fixed(-0.0004, 3), fixed(2, 1)]).toEqual(["−0.250", "0.000", "2.0"]);
+    expect([fixed(0.0005, 3), fixed(0.00049, 3)]).toEqual(["0.001", "0.000"]);
     expect([withPlus("0.100 mm"), withPlus("−0.20"), withPlus("0.00")]).toEqual(["+0.100 mm", "−0.20", "0.00"]);
     expect([plain(12.7), plain(2), plain(3.6294)]).toEqual(["12.7", "2", "3.629"]);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { type Head, type PlanOptions, revolutions } from "../../src/index.ts";
+import { defineHead, type Head, type PlanOptions, revolutions } from "../../src/index.ts";
 import { orderItems } from "../../src/words/index.ts";
+import { oddDial } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { secondHand } from "../support/settings.ts";
 import { planOf } from "../support/told-jobs.ts";
@@ -21,6 +22,16 @@ describe("an order of its own", () => {
     expect(said(ready("ratio-90-dial"), 97, [97, 96, ...Array.from({ length: 95 }, (_, index) => index + 1)])).toEqual([
       `In this order: the work goes round 2 times: 180 turns of the handwheel, not 90. ${cooled}`,
     ]);
+  });
+
+  it("tells turns to a tenth: of 100/3 to one, two rounds are 66.67", () => {
+    const thirds = defineHead({ wormRatio: "100/3", plates: [{ name: "1", circles: [12, 15, 18] }] });
+    expect(said(thirds, 4, everyOther(4))[0]).toContain("66.7 turns of the crank, not 33.3.");
+  });
+
+  it("does not count the rounds that a move over several teeth makes anyway", () => {
+    const two = planOf(oddDial, 17);
+    expect([two.way.setting.teethPerMove, orderItems(two, oddDial)]).toEqual([2, []]);
   });
 
   it("counts no turns of a spindle that is turned by hand", () => {

@@ -1,12 +1,26 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Head, Place, PlannedJob, PlanOptions } from "../../src/index.ts";
+import {
+  defineHead,
+  type Head,
+  indexDivisions,
+  type Place,
+  type PlannedJob,
+  type PlanOptions,
+  type Setting,
+} from "../../src/index.ts";
 import { type PlaceColumn, placeColumns } from "../../src/words/index.ts";
 import { teethOf } from "../support/hand-moves.ts";
+import { oneOfAll } from "../support/hand-worked.ts";
 import { chosen, laidOut, optionsOf, planned } from "../support/jobs.ts";
 import { backwards69, bareTable, everyJob, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { secondHand } from "../support/settings.ts";
+
+/** 51 by 10 of 15 and 2 of 17. */
+const with51 = indexDivisions(oneOfAll, 51, { methods: ["compound"], all: true }).settings.find(
+  (each) => each.method === "compound" && each.circle === 15 && each.spaces === 10 && each.second.circle === 17,
+) as Setting;
 
 const keysOf = (head: Head, divisions: number, options: PlanOptions = {}) =>
   placeColumns(planned(head, { divisions }, options), head).map(({ key, sets }) => (sets ? `${key}!` : key));
@@ -61,6 +75,64 @@ describe("what stands in them", () => {
     expect(columns.slice(0, 4).map((column) => column.cell(place))).toEqual(["BACK 0", "5", "−1", "10"]);
     const direct = planned(secondHand, { divisions: 8 }, { teeth: [8], direction: "nearer" });
     expect(placeColumns(direct, secondHand)[0]?.cell(direct.places[0] as Place)).toBe("BACK 3");
+  });
+
+  it("of two pins: how to go on by the crank, how by both, and where each pin then stands", () => {
+    const cellsOf = (options: PlanOptions, teeth: readonly number[], divisions = 69) => {
+      const plan = planned(threePlates, { divisions }, { ...options, teeth });
+      const columns = placeColumns(plan, threePlates).filter(({ key }) => key !== "ring" && key !== "angle");
+      const heads = columns.map(({ head, group }) => `${group}: ${head}`);
+      return [heads, ...plan.places.map((place) => columns.map((column) => column.cell(place)))];
+    };
+    // 14/21 − 2/23 a move: 11 moves on are 7 + 7/21 and 22/23 back, 12 are 8 and 1 + 1/23 back.
+    expect(cellsOf({ setting: backwards69 }, [1, 2, 13])).toEqual([
+      [
+        "FIRST BOTH: spaces of 23",
+        "THEN GO ON BY: turns",
+        "THEN GO ON BY: spaces of 21",
+        "THEN AT: turns",
+        "THEN AT: hole of 21",
+        "THEN AT: rear of 23",
+      ],
+      ["–", "–", "–", "0", "0", "0"],
+      ["back 2", "0", "14", "0", "14", "21"],
+      ["back 22", "7", "7", "8", "0", "22"],
+    ]);
+    expect(cellsOf({ setting: backwards69 }, [1, 14])[2]?.slice(0, 3)).toEqual(["back 1 + 3", "8", "14"]);
+    expect(cellsOf({ setting: backwards69, direction: "nearer" }, [3, 2])[2]?.slice(0, 3)).toEqual(["on 2", "BACK 0", "14"]);
+    expect(cellsOf({ setting: backwards69 }, [1, 14])[0]?.[0]).toBe("FIRST BOTH: turns + spaces of 23");
+  });
+
+  it("of two pins that both go on: the crank first", () => {
+    // 51 by 10/15 + 2/17, as it is worked by hand: two moves are 1 + 5/15 and 4/17.
+    const plan = planned(oneOfAll, { divisions: 51 }, { setting: with51, teeth: [2, 4] });
+    const columns = placeColumns(plan, oneOfAll);
+    expect(columns.slice(0, 3).map(({ head, group }) => `${group}: ${head}`)).toEqual([
+      "GO ON BY: turns",
+      "GO ON BY: spaces of 15",
+      "THEN BOTH: spaces of 17",
+    ]);
+    expect(plan.places.map((place) => columns.slice(0, 3).map((column) => column.cell(place)))).toEqual([
+      ["0", "10", "on 2"],
+      ["1", "5", "on 4"],
+    ]);
+    const near = planned(oneOfAll, { divisions: 51 }, { setting: with51, teeth: [3, 2], direction: "nearer" });
+    expect(columns.slice(0, 3).map((column) => column.cell(near.places[1] as Place))).toEqual(["BACK 0", "10", "back 2"]);
+  });
+
+  it("of a dial: its marks, and the lines of its vernier where it has one", () => {
+    const headed = (dial: { marksPerTurn: number; vernierLines?: number; figures?: "marks" | "angle" }) => {
+      const head = defineHead({ wormRatio: 90, dial });
+      const plan = planned(head, { divisions: 64 }, { teeth: [2] });
+      const columns = placeColumns(plan, head).filter(({ group }) => group === "DIAL");
+      return columns.map((column) => `${column.head} ${column.cell(plan.places[0] as Place)}`);
+    };
+    // 90/64 is 1 + 97.5/240.
+    expect(headed({ marksPerTurn: 480, figures: "marks" })).toEqual(["turns 1", "mark 195"]);
+    expect(headed({ marksPerTurn: 240, vernierLines: 6, figures: "marks" })).toEqual(["turns 1", "mark 97", "vernier 3"]);
+    expect(headed({ marksPerTurn: 240, vernierLines: 2, figures: "marks" })).toEqual(["turns 1", "mark 97", "vernier 1"]);
+    // 97.5 marks of a minute are 1° 37′ 30″.
+    expect(headed({ marksPerTurn: 240, vernierLines: 6, figures: "angle" })).toEqual(["turns 1", "reads 1° 37′ 30″"]);
   });
 
   it("where nothing is to be done, a dash stands and no number", () => {

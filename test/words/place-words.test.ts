@@ -46,6 +46,7 @@ describe("a move between two places", () => {
     ["1 + 6/24", from({ turns: 1 }), 24, "spindle-holes"],
     ["0 + 6/15, both on 2/43", from({ second: on }), 15, "index-holes"],
     ["0 + 6/15, both on 3 + 2/43", from({ second: { ...on, turns: 3 } }), 15, "index-holes"],
+    ["0 + 6/15, both on 1 + 2/43", from({ second: { ...on, turns: 1 } }), 15, "index-holes"],
     ["both back 2/43, 0 + 6/15", from({ second: against }), 15, "index-holes"],
     ["BACK 0 + 6/15, both on 2/43", from({ direction: "back", second: against }), 15, "index-holes"],
     ["BACK 0 + 6/15, both back 2/43", from({ direction: "back", second: on }), 15, "index-holes"],

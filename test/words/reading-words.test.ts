@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, dialReadings, type Head, type PlanOptions, parseAngle } from "../../src/index.ts";
+import {
+  defineHead,
+  dialReadings,
+  type Head,
+  type PlanOptions,
+  parseAngle,
+  type Reading,
+  ratio,
+  revolutions,
+} from "../../src/index.ts";
 import { readingShort, readingWords, scaleColumns, scalesStand } from "../../src/words/index.ts";
 import { planned } from "../support/jobs.ts";
 import { oddDial } from "../support/known-jobs.ts";
@@ -57,6 +66,41 @@ describe("what ring and dial show", () => {
     // 19 moves of 2 2/20 turns are 39.9: the handwheel has not made its fortieth turn.
     expect([close.dial.turns, close.dial.mark, close.dial.errorArcSeconds]).toEqual([39, 90, 0]);
     expect(scalesStand(close, head)).toEqual(["dial 39 t + mark 90"]);
+  });
+
+  it("shows what its scale can show: whole degrees, minutes, seconds or tenths", () => {
+    const at = (figure: string, more: Partial<Reading> = {}): Reading => ({
+      turns: 3,
+      mark: 17,
+      line: 2,
+      side: "plus",
+      figure: revolutions(figure),
+      errorArcSeconds: 0,
+      ...more,
+    });
+    const inDegrees = (marksPerTurn: number, vernierLines = 1) => ({ marksPerTurn, vernierLines, figures: "angle" }) as const;
+    // 1/8 of a turn is 45°; marks of 1°, 1′ and 90″, then 30 and 60 lines to 30″: 1″ and half of one.
+    const said = (marks: number, lines?: number) => readingWords(at("1/8"), inDegrees(marks, lines), null);
+    expect([said(360), said(21_600), said(14_400), said(43_200, 30), said(43_200, 60)]).toEqual([
+      "45°",
+      "45° 00′",
+      "45° 00′ 00″",
+      "45° 00′ 00″",
+      "45° 00′ 00.0″",
+    ]);
+    expect(readingWords(at("1/8"), inDegrees(240), ratio(90))).toBe("3 t + 45° 00′");
+  });
+
+  it("counts marks and the lines of a vernier, where there are lines to count", () => {
+    const at: Reading = { turns: 3, mark: 17, line: 1, side: "plus", figure: null, errorArcSeconds: 0 };
+    const marked = (vernierLines: number) => ({ marksPerTurn: 240, vernierLines, figures: "marks" }) as const;
+    expect([1, 2, 6].map((lines) => readingShort(at, marked(lines)))).toEqual(["17", "17 + 1", "17 + 1"]);
+    expect([1, 2, 6].map((lines) => readingWords(at, marked(lines), null))).toEqual([
+      "mark 17",
+      "mark 17 line 1",
+      "mark 17 line 1",
+    ]);
+    expect(readingWords({ ...at, turns: -3 }, marked(1), ratio(90))).toBe("−3 t + mark 17");
   });
 
   it("read back, turns and marks make the place that the reading is for, to half its finest step", () => {

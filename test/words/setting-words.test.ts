@@ -123,6 +123,7 @@ describe("what is worth knowing of a setting among others", () => {
     expect(marksAmong(direct.setting, [direct.setting, simple.setting], "nose")).toBe("");
     expect(marksAmong(compoundWith.setting, [simple.setting, compoundWith.setting], null)).toBe("");
     expect(marksAmong(simple.setting, [simple.setting, direct.setting, wholeTurns.setting], null)).toBe("");
+    expect(marksAmong(larger, [larger, direct.setting, wholeTurns.setting], null)).toBe("");
     const pair = { ...compoundWith.setting, circle: 49 } as const;
     expect(marksAmong(pair, [pair, simple.setting], null)).toBe("");
     expect(marksAmong(simple.setting, [simple.setting, block.setting], null)).toBe(": largest circle");

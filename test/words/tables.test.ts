@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Head, indexTable, type PlanOptions, planJob } from "../../src/index.ts";
-import { csvOf, markdownOf, positionColumns, tableColumns } from "../../src/words/index.ts";
+import { type Head, indexTable, type Place, type PlanOptions, planJob } from "../../src/index.ts";
+import { coordinateColumns, csvOf, markdownOf, positionColumns, tableColumns } from "../../src/words/index.ts";
 import { heads, small } from "../support/arbitraries.ts";
+import { backwards69, cramped, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
+import { planOf } from "../support/told-jobs.ts";
 
 /** Reads CSV by RFC 4180, apart from the code that writes it. */
 function readCsv(text: string): string[][] {
@@ -66,6 +68,11 @@ describe("Markdown", () => {
     );
   });
 
+  it("stands a column to the left in which one cell is no number", () => {
+    expect(markdownOf([{ head: "circle", cells: ["4", "any", ""] }]).split("\n")[1]).toBe("| --- |");
+    expect(markdownOf([{ head: "circle", cells: ["4", ""] }]).split("\n")[1]).toBe("| ---: |");
+  });
+
   it("stands numbers to the right, and takes nothing in a name for a mark", () => {
     expect(
       markdownOf([
@@ -118,6 +125,57 @@ describe("the columns of a table", () => {
     );
   });
 
+  it("say yes where a train may foul, and where not all was tried", () => {
+    const rows = indexTable(cramped, { from: 28, to: 29, methods: ["differential"], teethPerMove: 1 });
+    const cellsOf = (wanted: string, of = rows) => tableColumns(of).find(({ head }) => head === wanted)?.cells;
+    expect([cellsOf("may foul"), cellsOf("not all tried")]).toEqual([["yes", ""], undefined]);
+    expect(cellsOf("may foul", indexTable(threePlates, { from: 127, to: 127 }))).toBeUndefined();
+    const cut = rows.map((row, index) => ({ ...row, complete: index === 0 }));
+    expect(cellsOf("not all tried", cut)).toEqual(["", "yes"]);
+  });
+
+  it("of coordinates are in the unit named, to six decimals", () => {
+    const places = [
+      { tooth: 1, x: 25.4, y: -50.8 },
+      { tooth: 2, x: 1 / 3, y: -1e-9 },
+    ];
+    expect(coordinateColumns(places, "mm")).toEqual([
+      { head: "tooth", cells: ["1", "2"] },
+      { head: "x (mm)", cells: ["25.4", "0.333333"] },
+      { head: "y (mm)", cells: ["-50.8", "0"] },
+    ]);
+    expect(coordinateColumns(places, "in")).toEqual([
+      { head: "tooth", cells: ["1", "2"] },
+      { head: "x (in)", cells: ["1", "0.013123"] },
+      { head: "y (in)", cells: ["-2", "0"] },
+    ]);
+  });
+
+  it("of places by nearest holes and by two pins say where the pins stand", () => {
+    const cellsOf = (places: readonly Place[]) =>
+      Object.fromEntries(positionColumns(places).map(({ head, cells }) => [head, cells]));
+    // 40/97 of a turn is 20.2 of 49 spaces.
+    const nearest = planOf(ungeared, 97, { by: "nearest-hole", teeth: [1, 2] });
+    const { circle } = nearest.way.setting;
+    const hole = String(Math.round((40 * (circle ?? 0)) / 97));
+    expect(cellsOf(nearest.places)).toMatchObject({ turns: ["0", "0"], hole: ["0", hole], "go on spaces": ["0", hole] });
+    // 69 by 14 of 21 less 2 of 23.
+    expect(cellsOf(planOf(threePlates, 69, { setting: backwards69, teeth: [1, 2] }).places)).toMatchObject({
+      hole: ["0", "14"],
+      "rear hole": ["0", "21"],
+      "second turns": ["0", "0"],
+      "second spaces": ["0", "2"],
+      "second part": ["against", "against"],
+    });
+    expect(Object.keys(cellsOf(planOf(ungeared, 97, { by: "ring", teeth: [1, 2] }).places))).toEqual([
+      "tooth",
+      "ring mark",
+      "ring line",
+      "off by seconds",
+      "degrees",
+    ]);
+  });
+
   it("of places have the angle in degrees, the error in seconds, and below 0 where it goes back", () => {
     const places = placesOf(ready("ratio-90-dial"), 97, { teeth: [1, 12] });
     const cells = Object.fromEntries(positionColumns(places).map(({ head, cells }) => [head, cells]));
@@ -132,7 +190,16 @@ describe("the columns of a table", () => {
     ]);
   });
 
-  it("of nothing are heads alone", () => {
+  it("of nothing are heads alone, and of something those that say something", () => {
     expect(csvOf(tableColumns([])).split("\r\n").length).toBe(2);
+    expect(tableColumns([]).map(({ head }) => head)).toContain("may foul");
+    const rows = indexTable(threePlates, { from: 8, to: 8 });
+    expect(tableColumns(rows).map(({ head, cells }) => `${head} ${cells}`)).toEqual([
+      "divisions 8",
+      "method simple",
+      "turns 5",
+      "spaces 0",
+      "teeth per move 1",
+    ]);
   });
 });

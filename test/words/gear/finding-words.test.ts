@@ -34,6 +34,9 @@ describe("what is said of a candidate", () => {
     expect(found({ teeth: 40, tipDiameter: 84, wholeDepth: 6 }, "2 module")).toContain(
       "The whole depth does not fit: it is 1.200 mm too large.",
     );
+    expect(findingWords({ code: "misfit", measure: { code: "whole-depth" }, difference: 0.6 }, mm)).toMatch(
+      /0\.600 mm too large\.$/,
+    );
     expect(findingWords({ code: "misfit", measure: { code: "whole-depth" }, difference: -0.6 }, mm)).toBe(
       "The whole depth does not fit: it is 0.600 mm too small.",
     );

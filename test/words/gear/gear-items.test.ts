@@ -97,6 +97,10 @@ describe("form cutters", () => {
     expect(halves({ teeth: 45, diametralPitch: 6 })).toEqual([
       "or with half numbers, for 42 to 54 teeth: number 2 1/2 (if 1 is the rack) or 6 1/2 (if 8 is)",
     ]);
+    // Number 2 of both sets begins at 55, that with half numbers ends sooner.
+    expect(halves({ teeth: 60, diametralPitch: 6 })).toEqual([
+      "or with half numbers, for 55 to 79 teeth: number 2 (if 1 is the rack) or 7 (if 8 is)",
+    ]);
     expect(halves({ teeth: 45, diametralPitch: 12 })).toEqual([]);
     expect(halves({ teeth: 45, module: 0.5 })).toEqual([]);
     expect(halves({ teeth: 200, diametralPitch: 6 })).toEqual([]);

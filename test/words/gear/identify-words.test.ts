@@ -56,10 +56,12 @@ describe("a candidate", () => {
   it("tells what the first is easily taken for, coarser or finer, and nothing so of the others", () => {
     const lookAlikes = [
       { name: "1/4 in circular pitch", percent: 1.0612, tipDifference: 0.8914 },
+      { name: "coarser", percent: 0.53, tipDifference: 0.2 },
       { name: "finer", percent: -1.56, tipDifference: -0.8 },
     ];
     expect(said({ lookAlikes })).toEqual([
       "Candidate 1: 1/4 in circular pitch looks alike: 1.1 per cent coarser, its tips 0.891 mm larger",
+      ": coarser looks alike: 0.5 per cent coarser, its tips 0.200 mm larger",
       ": finer looks alike: 1.6 per cent finer, its tips 0.800 mm smaller",
     ]);
     expect(said({}, { lookAlikes })).toEqual([]);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { RebuiltCheck } from "../../../src/gear/repair/rebuilt-checks.ts";
 import { toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
 import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { checkItems, checksInWords, conditionItems } from "../../../src/words/gear/rebuilt-check-words.ts";
@@ -46,6 +47,25 @@ describe("the checks of 40 teeth of module 3, the sound ones a quarter of a mill
       "Spans and pins judge a tooth that has lost as much on one flank as on the other; the mean of its spans to both sides judges it however the loss is shared. Pins between two rebuilt teeth tell of both together. Where measures disagree, the one across the tooth decides.",
     ]);
     expect(conditionItems(toothRepair(worn, { damaged: [7] }))[0]?.text).not.toContain("two rebuilt teeth");
+  });
+
+  it("names the measures once, and twelve places whole", () => {
+    expect(checkItems(worn, repair, mm).map(({ term }) => term)).toEqual(["Measure", "", "", "", "They hold"]);
+    // Each of six teeth that stand apart has a span to either side; a seventh makes fourteen.
+    const said = (damaged: readonly number[]) => checkItems(worn, toothRepair(worn, { damaged }), mm)[1]?.text;
+    expect(said([1, 8, 15, 22, 29, 36])).toMatch(
+      / \(teeth 37–1, 1–5, 4–8, 8–12, 11–15, 15–19, 18–22, 22–26, 25–29, 29–33, 32–36, 36–40\)$/,
+    );
+    expect(said([1, 3, 8, 15, 22, 29, 36])).toMatch(/ \(teeth 37–1, 1–5, 39–3, 3–7, .*, 25–29, 29–33 and so on\)$/);
+  });
+
+  it("has nothing to hold where each measure judges a tooth by itself, and decides only by one that is there", () => {
+    const across = { code: "across", holdsIf: [], blade: 3, teeth: [7], most: 4.7, least: null } as const;
+    const span = { code: "span", holdsIf: ["loss-shared"], teeth: 5, spans: [], most: 41.4, least: null } as const;
+    const said = (...checks: readonly RebuiltCheck[]) => conditionItems({ ...repair, checks }).map(({ text }) => text);
+    expect([said(), said(across)]).toEqual([[], []]);
+    expect(said(span)[0]).toMatch(/however the loss is shared\.$/);
+    expect(said(span, across)[0]).toMatch(/shared\. Where measures disagree, the one across the tooth decides\.$/);
   });
 
   it("stands in inches for who works in inches, and names the places of long lists in part", () => {

@@ -56,9 +56,9 @@ describe("the saw", () => {
 });
 
 describe("how true the work and the cutter must be set", () => {
-  const said = (arcSeconds: number, offCentre: number, length = mm) => {
+  const said = (arcSeconds: number, offCentre: number, length = mm, of = gear) => {
     const settingError = { arcSeconds, offCentre };
-    const onHead = { gear, repair: repair({ settingError }), settingError } as RepairOnHead;
+    const onHead = { gear: of, repair: repair({ settingError }), settingError } as RepairOnHead;
     return centringItems(onHead, length).map(({ term, text }) => `${term}: ${text}`);
   };
 
@@ -67,6 +67,7 @@ describe("how true the work and the cutter must be set", () => {
     expect(said(0, 0)).toEqual([
       "Centring: each minute that the work is off moves a flank 0.025 mm at the pitch circle; each 0.1 mm that the cutter is off centre, 0.099 mm",
     ]);
+    expect(said(0, 0, mm, spurGear({ teeth: 86, module: 20 }))[0]).toMatch(/moves a flank 0\.250 mm at the pitch circle/);
     expect(said(0, 0, inches)).toEqual([
       "Centring: each minute that the work is off moves a flank 0.0010 in at the pitch circle; each 0.0050 in that the cutter is off centre, 0.0050 in",
     ]);

@@ -67,9 +67,27 @@ export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
 export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
 export { type Caution, cautionsFor } from "./machine/caution.ts";
+export {
+  type CheckedChord,
+  checkPlate,
+  type MeasuredChord,
+  type PlateCheck,
+  type PlateCheckOptions,
+} from "./machine/check-plate.ts";
 export type { Check } from "./machine/checks.ts";
 export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
 export { cuttingOrder, roundsOfOrder } from "./machine/cutting-order.ts";
+export { type DrillOptions, drilledBy } from "./machine/drill-options.ts";
+export {
+  type DrilledByCoordinates,
+  type DrilledHole,
+  type DrilledOnHead,
+  type DrilledPlate,
+  drillPlate,
+  type HoleByCoordinates,
+  type HoleOnHead,
+} from "./machine/drill-plate.ts";
+export type { PlateErrors } from "./machine/hole-errors.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";
@@ -85,6 +103,7 @@ export {
 export type { BothScales, Reading } from "./machine/scale-reader.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
+export { type PlateCandidate, plateFromChords, type UnknownPlate, type UnknownPlateOptions } from "./machine/unknown-plate.ts";
 export { type RankedWay, type Way, type WayByMoves, type WayFromZero, wayOf, waysBy } from "./machine/way.ts";
 export type { Side, ZeroOptions } from "./machine/zero.ts";
 export { spindleTurnsPerMove } from "./mechanism/identity.ts";

@@ -59,13 +59,25 @@ export function plateChords(head: Head): readonly FaceChords[] {
   );
 }
 
+/**
+ * The chords that tell most of one circle: from hole 0 to the first and the second after it, to a quarter and half way
+ * round, and from the last hole back to hole 0. Of few holes some are one, and stand once.
+ */
+export function chordsToMeasure(holes: number, diameter: number): readonly HoleChord[] {
+  const to = [...new Set([1, 2, Math.floor(holes / 4), Math.floor(holes / 2)])].filter((hole) => hole > 0 && hole < holes);
+  const ends = to.toSorted((one, other) => one - other).map((hole) => [0, hole] as const);
+  return [...ends, [holes - 1, 0] as const].map(([from, end]) => chordBetween(holes, diameter, from, end));
+}
+
+function chordBetween(holes: number, diameter: number | null, from: number, to: number): HoleChord {
+  const ratio = chord(holes, 0.5, Math.abs(to - from));
+  return { from, to, ratio, length: diameter === null ? null : diameter * ratio };
+}
+
 function chordsOfFace({ circles, diameters }: Face): readonly CircleChords[] {
   return circles.map((holes, index) => {
     const diameter = diameters?.[index] ?? null;
-    const between = (from: number, to: number): HoleChord => {
-      const ratio = chord(holes, 0.5, Math.abs(to - from));
-      return { from, to, ratio, length: diameter === null ? null : diameter * ratio };
-    };
+    const between = (from: number, to: number) => chordBetween(holes, diameter, from, to);
     const further = (to: number) => (to > 1 ? between(0, to) : null);
     return {
       holes,

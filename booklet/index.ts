@@ -6,6 +6,7 @@
 import { createHash } from "node:crypto";
 import type { Head } from "../src/index.ts";
 import { type Job, jobOf } from "./content/job.ts";
+import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";
@@ -17,6 +18,7 @@ import { type PdfBytes, printed } from "./printed.ts";
 export { type Fault, InputError } from "../src/index.ts";
 export type { Job } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
+export type { PlateSheet } from "./content/plate-sheet.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";
 export { FileError } from "./file-error.ts";
 export { type BookForm, type BookletOptions, bookForms } from "./forms.ts";
@@ -85,6 +87,31 @@ export async function jobSheetPdf(
 ): Promise<PdfBytes> {
   const paper = (large ? largePaperNamed : paperNamed)(name ?? "a4");
   const book = jobOf(head, editionOf(head, { job, paper: paper.name, ...(large && { large }) }), job);
+  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+}
+
+/** What the sheet of an index plate is for. */
+export interface PlateSheetOptions
+  extends PlateSheet,
+    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
+
+/**
+ * Prints the sheet of an index plate: the setting, every hole with a box to tick, how far off they come to lie and what
+ * that is at the spindle, the chords with room to write what they measure, and the circle at true size where the paper
+ * holds it.
+ *
+ * @throws {@link InputError} when the paper is not one of those for a book, or there are over 1,000 holes.
+ */
+export async function plateSheetPdf({
+  paper: name,
+  created = usualDate,
+  tagged = false,
+  signal,
+  onProgress,
+  ...sheet
+}: PlateSheetOptions): Promise<PdfBytes> {
+  const paper = paperNamed(name ?? "a4");
+  const book = plateBookOf(sheet, editionOf(sheet.head, { plate: sheet, paper: paper.name }));
   return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }
 

@@ -148,6 +148,20 @@ function impossibleLines(answer: NotPossible, { head, proof }: Telling): string[
     ...apart(tried === "" ? [] : [paragraph(`${tried} --teeth-per-move tries more.`)]),
     ...apart(proof && isShown ? [paragraph(shownImpossible)] : []),
     ...apart(routes.length === 0 ? [] : [paragraph("What would help, the least effort first:"), ...routes]),
+    ...drillLines(answer),
+  ];
+}
+
+/** Where a circle would do it, what says how it is drilled. */
+function drillLines({ routes }: NotPossible): readonly string[] {
+  const drill = routes.find(({ kind }) => kind === "circle");
+  if (drill?.kind !== "circle") return [];
+  const circle = `plate ${drill.circles[0]} --diameter LENGTH`;
+  return [
+    "",
+    paragraph(
+      `${circle} tells how such a circle is drilled, on this head (give the same --head) or another, and how good it is.`,
+    ),
   ];
 }
 

@@ -23,6 +23,7 @@ export async function said(words: readonly string[], columns?: number): Promise<
   if (job === "booklet") return (await import("./booklet.ts")).printBooklet(rest, columns);
   if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest, columns));
   if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest, columns));
+  if (job === "plate") return ofJob(await (await import("./plate-asked.ts")).plateAsked(rest, columns));
   if (job === "ratio") return ofJob((await import("./ratio-asked.ts")).ratioAsked(rest, columns));
   if (job === "completion") return (await import("./completion.ts")).completionAsked(rest);
   const asked = readCommandLine(words);

@@ -2,6 +2,7 @@ import { fault } from "./command-line.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
 import type { OptionSpec, OptionTable } from "./option-table.ts";
+import { plateOptions } from "./plate-options.ts";
 import { ratioOptions } from "./ratio-options.ts";
 import { repairOptions } from "./repair-options.ts";
 import type { Said } from "./said.ts";
@@ -9,7 +10,7 @@ import type { Said } from "./said.ts";
 /** The commands by their first word, each with its options; the empty one is a question. */
 type Commands = Readonly<Record<string, OptionTable>>;
 
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "booklet", "completion"];
+const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "plate", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,
@@ -28,6 +29,7 @@ export async function completionAsked([shell = "", ...more]: readonly string[]):
     gear: gearCommandOptions,
     repair: repairOptions,
     ratio: ratioOptions,
+    plate: plateOptions,
     booklet: bookletOptions,
     "": lookUpOptions,
   };

@@ -75,6 +75,11 @@ const lengths = new Set([
   "saw-depth",
   "leave",
   "off-centre",
+  "diameter",
+  "drill",
+  "within",
+  "step",
+  "chords",
 ]);
 
 type AnyGiven = Readonly<Record<string, string | boolean | undefined>>;

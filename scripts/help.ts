@@ -12,6 +12,7 @@ const page = helpPage(options, {
     ["turns-and-holes gear TEETH [options]", "a gear's measures; what gear it is: gear --help"],
     ["turns-and-holes repair TEETH [options]", "a gear with broken teeth, all of it: repair --help"],
     ["turns-and-holes ratio [options]", "an unknown worm ratio, or idlers, from a trial: ratio --help"],
+    ["turns-and-holes plate HOLES [options]", "an index plate to drill, to check or to find out: plate --help"],
     ["turns-and-holes heads", "list the ready heads"],
     ["turns-and-holes booklet [options]", "print the booklet of a head (PDF): booklet --help"],
     ["turns-and-holes completion SHELL", "what bash, zsh or fish needs to complete all this"],

@@ -27,6 +27,8 @@ export interface TemplateFigure {
   readonly circles: readonly number[];
   /** In mm, in the order of the circles. */
   readonly diameters: readonly number[];
+  /** Whether it cannot be had as a file of its own: of a plate that the head does not have yet. */
+  readonly onlyHere?: true;
 }
 
 /** The change gears between spindle and worm shaft, seen from the side they are on. */

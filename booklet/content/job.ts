@@ -82,9 +82,14 @@ function planned(on: PreparedHead, { divisions, angle, ...options }: AnyJob): Pl
 }
 
 function checkLength(places: number): void {
+  checkPlaces(places, "job", "positions are too many for a job sheet", ", or name the teeth");
+}
+
+/** Refuses more places than a sheet lists. */
+export function checkPlaces(places: number, place: string, areTooMany: string, or = ""): void {
   if (!(places > mostPlaces)) return;
-  const problem = `${places} positions are too many for a job sheet; give at most ${mostPlaces}, or name the teeth`;
-  throw new InputError([{ code: "too-many", place: "job", problem }]);
+  const problem = `${places} ${areTooMany}; give at most ${mostPlaces}${or}`;
+  throw new InputError([{ code: "too-many", place, problem }]);
 }
 
 /**

@@ -122,7 +122,7 @@ function templateDrawn(figure: TemplateFigure, width: number, paper: Paper, meas
   const wide = Math.ceil(size.width / mm(1));
   return {
     height: 0,
-    instead: `At true size this face is drawn ${wide} mm wide, too large for this paper: take a larger one, or the drawing as a file.`,
+    instead: `At true size this face is drawn ${wide} mm wide, too large for this paper: take a larger one${figure.onlyHere ? "" : ", or the drawing as a file"}.`,
     marks: () => [],
   };
 }

@@ -1,12 +1,15 @@
 import type {
   Answer,
   Coordinate,
+  DrilledByCoordinates,
+  DrilledOnHead,
   Fault,
   Identification,
   idlersFromTrial,
   NoJob,
   Place,
   PlannedJob,
+  PlateCheck,
   PossibleCount,
   RatioFound,
   RepairOnHead,
@@ -14,6 +17,7 @@ import type {
   TableRow,
   toothAt,
   UnequalSpacing,
+  UnknownPlate,
   whatMoveGives,
 } from "../../src/index.ts";
 
@@ -92,6 +96,23 @@ export type Repaired = Omit<RepairOnHead, "job"> & {
   /** With `--sheet`: its path. */
   readonly sheet?: string;
 };
+
+/** `plate` with a diameter: a circle to drill. */
+export interface Drilled {
+  readonly plate: DrilledByCoordinates | (Omit<DrilledOnHead, "plan"> & { readonly plan: Told }) | NoJob;
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
+}
+
+/** `plate` with its count and chords. */
+export interface PlateChecked {
+  readonly plateCheck: PlateCheck;
+}
+
+/** `plate` with chords alone. */
+export interface PlateFound {
+  readonly plateFound: UnknownPlate;
+}
 
 /** `ratio` with the crank's turns. */
 export interface Ratioed {

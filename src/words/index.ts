@@ -56,7 +56,7 @@ export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText 
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
 export type { Item } from "./item.ts";
 export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
-export { answerWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
+export { answerWithWhys, drilledWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
@@ -90,6 +90,19 @@ export {
 export { orderItems } from "./order-items.ts";
 export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
+export {
+  between,
+  checkedCells,
+  checkedHeads,
+  chordItems,
+  chordsHow,
+  circleWords,
+  coordinateErrors,
+  plateCheckItems,
+  plateErrorItems,
+  plateFoundItems,
+  slidesOneWay,
+} from "./plate-items.ts";
 export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";

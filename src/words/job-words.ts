@@ -18,8 +18,8 @@ export function startItem({ start, way }: Pick<PlannedJob, "start" | "way">, hea
 }
 
 /** What is done at each place, in its order. */
-export function eachPlaceItem(way: Way, head: Head): Item {
-  return { term: "Each place", text: `Unlock, ${goingOn(way, head)}, lock, cut.` };
+export function eachPlaceItem(way: Way, head: Head, then: "cut" | "drill" = "cut"): Item {
+  return { term: "Each place", text: `Unlock, ${goingOn(way, head)}, lock, ${then}.` };
 }
 
 function goingOn(way: Way, { plates }: Head): string {

@@ -2,7 +2,8 @@ import type { Answer } from "../answer.ts";
 import type { Reason } from "../instead/impossible.ts";
 import type { Route } from "../instead/routes.ts";
 import type { Caution } from "../machine/caution.ts";
-import type { Plan, PlannedJob } from "../machine/plan.ts";
+import type { DrilledPlate } from "../machine/drill-plate.ts";
+import type { NoJob, Plan, PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
 import type { Untried } from "../search/efforts.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
@@ -47,6 +48,12 @@ export function planWithWhys(plan: Plan): object {
     untried: job.untried.map(untriedWithWhy),
     cautions: job.cautions.map((caution: Caution) => ({ ...caution, why: cautionItem(caution).text })),
   };
+}
+
+/** A plate that is drilled as JSON shows it; the places of its plan stand with the holes. */
+export function drilledWithWhys(plate: DrilledPlate | NoJob): object {
+  if (!plate.planned) return planWithWhys(plate);
+  return plate.by === "coordinates" ? plate : { ...plate, plan: planWithWhys({ ...plate.plan, places: [] }) };
 }
 
 function wayWithWhy<Each extends Way>(way: Each): object {

@@ -8,6 +8,8 @@ import { gearHelp } from "../../scripts/gear-help.ts";
 import { gearCommandOptions } from "../../scripts/gear-option-table.ts";
 import { help } from "../../scripts/help.ts";
 import { options } from "../../scripts/look-up-options.ts";
+import { plateHelp } from "../../scripts/plate-help.ts";
+import { plateOptions } from "../../scripts/plate-options.ts";
 import { ratioHelp } from "../../scripts/ratio-help.ts";
 import { ratioOptions } from "../../scripts/ratio-options.ts";
 import { repairHelp } from "../../scripts/repair-help.ts";
@@ -19,6 +21,7 @@ const commands = {
   gear: [gearHelp, gearCommandOptions],
   repair: [repairHelp, repairOptions],
   ratio: [ratioHelp, ratioOptions],
+  plate: [plateHelp, plateOptions],
   booklet: [bookletHelp, bookletOptions],
 } as const;
 

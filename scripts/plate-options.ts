@@ -1,0 +1,51 @@
+import { drilledBy } from "../src/index.ts";
+import { headOptions, startOptions } from "./head-options.ts";
+import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+
+/** Every option of the plate command. */
+export const plateOptions: typeof headOptions &
+  typeof startOptions &
+  typeof everywhere &
+  TableOf<
+    "diameter" | "by" | "serves" | "drill" | "within" | "step" | "chords" | "sheet" | "paper",
+    "clockwise" | "tangents" | "force" | "json"
+  > = {
+  diameter: { type: "string", value: "LENGTH", says: "of the circle, through the middles of its holes: 120, or 4.5in" },
+  serves: {
+    type: "string",
+    value: "RATIO",
+    says: "worm ratio of the head that the plate is for (that of the head that makes it)",
+  },
+  drill: { type: "string", value: "LENGTH", says: "the drill's diameter, to see what is left between two holes" },
+  within: {
+    type: "string",
+    value: "LENGTH",
+    says: "how far a hole may come to lie from where it was set (0); of an unknown plate, how far a measure may be off (0.05)",
+  },
+  by: {
+    type: "string",
+    value: "WAY",
+    says: `${drilledBy.join(", ")}: the last by the slides of a table; the best of the head where not given`,
+    words: drilledBy,
+  },
+  step: { type: "string", value: "LENGTH", says: "the finest step that the slides are set to (0.01, or 0.0005in)" },
+  clockwise: { type: "boolean", says: "the holes follow clockwise; else the other way" },
+  tangents: { type: "boolean", says: "coordinates all positive, from the left and bottom tangents" },
+  chords: {
+    type: "string",
+    value: "LIST",
+    says: "chords that were measured, middle to middle: 3.89 over 1, 84.16 over 24, 3.88 from 96 over 1",
+  },
+  ...headOptions,
+  ...startOptions,
+  sheet: { type: "string", value: "FILE", says: "where to write it, or - for the output instead of the words", file: true },
+  paper: {
+    type: "string",
+    value: "PAPER",
+    says: "a4, letter, a5 or half-letter (a4)",
+    words: ["a4", "letter", "a5", "half-letter"],
+  },
+  force: { type: "boolean", says: "write over a file that is another program's, of another job, or was filled in" },
+  ...toldAsData,
+  ...everywhere,
+};

@@ -12,6 +12,7 @@ import {
   type Plate,
 } from "./plate.ts";
 import { mostLines, mostMarks, type Scale } from "./scale.ts";
+import { mostWormError } from "./worm-error.ts";
 
 type Is = (value: unknown) => boolean;
 /** What each part of a shape must be; the compiler says which part is missing. */
@@ -60,7 +61,7 @@ const isIdlers = shape<Gearing["idlersWithCrank"]>({ onePair: isWhole(0, mostIdl
 
 const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);
 
-const head: Parts<Head> = {
+const head: Parts<Omit<Head, "wormErrorArcSeconds">> = {
   id: isText,
   name: isText,
   wormRatio: isRatio,
@@ -75,6 +76,13 @@ const head: Parts<Head> = {
   mounted: orNull(isText),
 };
 
+/** Only some heads state what their worm and wheel are off by. */
+function wrongWorm({ wormErrorArcSeconds: error }: Head): string | null {
+  return error === undefined || (typeof error === "number" && error >= 0 && error <= mostWormError)
+    ? null
+    : "wormErrorArcSeconds";
+}
+
 /**
  * Refuses what is not a head as {@link defineHead} makes it, such as the description that a head is
  * made of, or one whose parts were changed since. It looks at every part by itself, and costs next to
@@ -87,7 +95,7 @@ export function checkIsHead(value: unknown): asserts value is Head {
     const code = value === undefined ? "missing" : "unreadable";
     refuse(code, "head", `${quoted(value)} is not a head; defineHead makes one, and readyHeads are there to use`);
   }
-  const wrong = wrongPart(value, head);
+  const wrong = wrongPart(value, head) ?? wrongWorm(value as Head);
   if (wrong !== null)
     refuse("unreadable", "head", `its ${wrong} is missing or not as a head has it; defineHead makes a head of it`);
 }

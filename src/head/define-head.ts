@@ -6,6 +6,7 @@ import { readGearing, readGears } from "./gearing.ts";
 import type { Head, HeadSpec } from "./head.ts";
 import { readDirectPlates, readPlates } from "./plate.ts";
 import { readScale } from "./scale.ts";
+import { readWormError } from "./worm-error.ts";
 
 /** The keys of a description of a head. */
 const keys = keysOf<HeadSpec & { readonly $schema: string }>({
@@ -22,6 +23,7 @@ const keys = keysOf<HeadSpec & { readonly $schema: string }>({
   ring: true,
   dial: true,
   mounted: true,
+  wormErrorArcSeconds: true,
 });
 
 /** The greatest worm ratio taken: 4,000 is the greatest common one. */
@@ -90,6 +92,7 @@ function readHead(given: Readonly<Record<string, unknown>>, faults: FaultList): 
     ring: readScale(given.ring, "ring", "angle", faults),
     dial: readScale(given.dial, "dial", "marks", faults),
     mounted: given.mounted === undefined || given.mounted === null ? null : faults.name(given.mounted, "mounted"),
+    ...readWormError(given.wormErrorArcSeconds, faults),
   };
 }
 

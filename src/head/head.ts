@@ -38,6 +38,11 @@ export interface Head {
   readonly dial: Scale | null;
   /** The plate that is on the head now, or null. */
   readonly mounted: string | null;
+  /**
+   * How far worm and wheel may be off between any two places of the spindle, in arc-seconds, as the
+   * head's papers or a test say; only where it is stated.
+   */
+  readonly wormErrorArcSeconds?: number;
 }
 
 /** A head as a person writes it: only the worm ratio and a way to count its turns are needed. */
@@ -59,6 +64,8 @@ export interface HeadSpec {
   readonly ring?: ScaleSpec | null | undefined;
   readonly dial?: ScaleSpec | null | undefined;
   readonly mounted?: string | null | undefined;
+  /** Of worm and wheel, in arc-seconds; left out: not known. */
+  readonly wormErrorArcSeconds?: number | undefined;
 }
 
 /** Which head an answer is for. */

@@ -66,7 +66,13 @@ const specs: fc.Arbitrary<Record<string, unknown>> = fc
   .tuple(
     headSpecs(),
     fc.record(
-      { name: names, id: fc.constantFrom("my-head", "a", "head-40-1"), ring: scales, dial: scales },
+      {
+        name: names,
+        id: fc.constantFrom("my-head", "a", "head-40-1"),
+        ring: scales,
+        dial: scales,
+        wormErrorArcSeconds: fc.double({ min: 0, max: 3600, noNaN: true }),
+      },
       { requiredKeys: [] },
     ),
     fc.constantFrom(undefined, null, "plate 1", "plate 2"),

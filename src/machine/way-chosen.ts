@@ -4,6 +4,7 @@ import { partOfTurn } from "../methods/layout.ts";
 import { lacksCircles } from "../methods/owned-circles.ts";
 import { allMethods, lackOf } from "../methods/registry.ts";
 import { quoted, refuse } from "../number/errors.ts";
+import { checkMove } from "../setting/check-move.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
@@ -20,6 +21,7 @@ export function wayChosen(setting: Setting | NearSetting, target: Target, head: 
   const way = wayOf(setting);
   if (!serves(setting, target))
     refuse("conflict", "setting", "is for another count or angle than the job's; take one from its own answer");
+  if (way.by === "moves") checkMove(way.setting);
   const wrong = way.by === "moves" ? wrongMove(way.setting) : null;
   if (wrong !== null) refuse("conflict", "setting", wrong);
   const lack = way.by === "moves" ? lackOf(way.setting, head) : lackFromZero(way, head);

@@ -83,7 +83,7 @@ export const leanFractions = {
 
 /**
  * What checks a caller in JavaScript, with what stands for it on the page: there every caller is compiled against the types, every
- * head comes through `checkHead`, every gear through `spurGear`, and every way out of the head's own answer; nobody prefers another order. What a person types or a link says is
+ * head comes through `checkHead`, every gear through `spurGear` or is graded, and every way out of the head's own answer; nobody prefers another order. What a person types or a link says is
  * checked where it is read.
  */
 const checksOfCallers = [
@@ -91,6 +91,10 @@ const checksOfCallers = [
   {
     file: "src/gear/check-is-gear.ts",
     instead: "export function checkIsInvolute() {} export function checkIsTooth() {} export function checkIsGear() {}",
+  },
+  {
+    file: "src/gear/check-graded.ts",
+    instead: "export function checkPitched() {} export function checkGraded() {}",
   },
   { file: "src/setting/check-move.ts", instead: "export function checkMove() {}" },
   {

@@ -1,3 +1,4 @@
+import { isGraded } from "../gear/graded.ts";
 import { finestGrade } from "../gear/pitch-deviation.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
@@ -70,7 +71,7 @@ export function gradeNote({ mm, unit }: AtRadius, count: number | null): string 
 /** For a gear of that pitch radius, the accuracy grade that the step from tooth to tooth would still allow. */
 function gradeWords({ pitchArcSeconds }: NearSetting, { mm }: AtRadius, count: number): string {
   const gear = { module: (2 * mm) / count, diameterMm: 2 * mm };
-  if (gear.module < 0.5 || gear.module > 70 || gear.diameterMm < 5 || gear.diameterMm > 10_000) return "";
+  if (!isGraded(gear)) return "";
   const grade = finestGrade(gear, pitchArcSeconds);
   return `; tooth to tooth ${grade === null ? "worse than grade 12" : `within grade ${grade}`}`;
 }

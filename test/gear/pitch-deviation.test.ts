@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { finestGrade, type PitchedGear, singlePitchDeviation } from "../../src/gear/pitch-deviation.ts";
+import {
+  finestGrade,
+  finestTotalGrade,
+  type PitchedGear,
+  singlePitchDeviation,
+  totalPitchDeviation,
+} from "../../src/gear/pitch-deviation.ts";
 import { cited } from "../published/source.ts";
-import { pitchDeviation } from "../published/standards.ts";
+import { pitchDeviation, totalDeviation } from "../published/standards.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
 
 const gear = { module: 2, diameterMm: 100 };
@@ -58,5 +64,26 @@ describe("the finest grade that takes in an error", () => {
     [3600, null],
   ])("of %d″ at 100 mm is %s", (arcSeconds, grade) => {
     expect(finestGrade(gear, arcSeconds)).toBe(grade);
+  });
+});
+
+describe("total cumulative pitch deviation", () => {
+  it(`is 0.3m + 1.25√d + 7 µm at grade 5 (${cited(totalDeviation.source)})`, () => {
+    const { grade, micrometres, ...of } = totalDeviation;
+    expect(totalPitchDeviation(of, grade)).toBeCloseTo(micrometres, 12);
+    expect(totalPitchDeviation(of, grade + 2)).toBeCloseTo(2 * micrometres, 12);
+  });
+
+  it("gives the finest grade that takes in an error: 82.5″ either way at 50 mm is 40 µm in all, which is grade 7", () => {
+    expect(finestTotalGrade(gear, 165)).toBe(7);
+    expect(finestTotalGrade(gear, 166)).toBe(8);
+    expect(finestTotalGrade(gear, 3600)).toBeNull();
+  });
+
+  it("refuses gears and grades outside the standard", () => {
+    expect(refusalLines(() => totalPitchDeviation({ module: 71, diameterMm: 100 }, 7))).toEqual([
+      "module: 71 is out of the range of the standard; give 0.5 to 70",
+    ]);
+    expect(refusalLines(() => totalPitchDeviation(gear, -1))).toHaveLength(1);
   });
 });

@@ -40,3 +40,12 @@ export const pitchDeviation = {
   grade: 5,
   micrometres: 5.8,
 } as const;
+
+/** The total cumulative pitch deviation of grade 5, 0.3m + 1.25√d + 7 µm, worked by hand for one gear. */
+export const totalDeviation = {
+  source: memory("ISO 1328-1, Cylindrical gears: ISO system of accuracy, part 1", "1995"),
+  module: 2,
+  diameterMm: 100,
+  grade: 5,
+  micrometres: 20.1,
+} as const;

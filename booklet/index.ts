@@ -16,7 +16,7 @@ import { largePaperNamed, paperNamed } from "./layout/papers.ts";
 import { type PdfBytes, printed } from "./printed.ts";
 
 export { type Fault, InputError } from "../src/index.ts";
-export type { Job } from "./content/job.ts";
+export type { Job, JobBudget } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export type { PlateSheet } from "./content/plate-sheet.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";

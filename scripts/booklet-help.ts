@@ -32,6 +32,10 @@ const page = helpPage(bookletOptions, {
       says: "With --as large in large type",
       options: ["job", "teeth", "every", "by", "method", "teeth-per-move", "mounted", "start-hole", "start-angle", "minus"],
     },
+    {
+      title: "What the error of a job is made of",
+      options: ["budget", "radius", "run-out", "hole-error", "circle-diameter", "worm-error", "read-within"],
+    },
   ],
   end: [`Ready heads: ${readyHeads.map(({ id }) => id).join(", ")}`],
 });

@@ -1,5 +1,6 @@
 import { bookForms, paperNames, partIds, wallPaperNames } from "../booklet/index.ts";
 import { waysBy } from "../src/index.ts";
+import { budgetOptions } from "./budget-options.ts";
 import { headOptions, startOptions } from "./head-options.ts";
 import { everywhere, type TableOf } from "./option-table.ts";
 
@@ -28,12 +29,17 @@ export const bookOptions: TableOf<"as" | "from" | "to" | "parts" | "degrees", "i
 const { head, ...search } = headOptions;
 
 /** The options that go with `--job`. */
-export const jobOptions: Omit<typeof headOptions, "head"> & typeof startOptions & TableOf<"teeth" | "every" | "by"> = {
+export const jobOptions: Omit<typeof headOptions, "head"> &
+  typeof startOptions &
+  typeof budgetOptions &
+  TableOf<"teeth" | "every" | "by" | "radius"> = {
   teeth: { type: "string", value: "LIST", says: "some of its teeth, in this order: 1,17,40" },
   every: { type: "string", value: "N", says: "all its teeth, every so many-th first" },
   by: { type: "string", value: "WAY", says: `${waysBy.join(", ")}; the best where not given`, words: waysBy },
   ...search,
   ...startOptions,
+  radius: { type: "string", value: "LENGTH", says: "of the work, for --budget: 50, or 2in" },
+  ...budgetOptions,
 };
 
 /** Every option of the booklet command. */

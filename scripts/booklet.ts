@@ -11,8 +11,11 @@ import {
 import { type Head, InputError } from "../src/index.ts";
 import { bookletHelp } from "./booklet-help.ts";
 import { allForms, bookletOptions, bookOptions, jobOptions } from "./booklet-options.ts";
+import { budgetNames } from "./budget-asked.ts";
+import { budgetOptions } from "./budget-options.ts";
 import { fault, optionNames } from "./command-line.ts";
 import { created } from "./created.ts";
+import { inUnitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
 import { jobAsked, jobInName } from "./job-asked.ts";
 import { numbersListed } from "./number-list.ts";
@@ -95,7 +98,7 @@ const bookNames: Readonly<Record<string, string>> = {
 function jobBytes(head: Head, job: string, asked: Asked): Promise<Uint8Array> {
   const large = asked.as === "large";
   return jobSheetPdf(head, { ...jobAsked(job, asked), ...onPaper(asked), large }).catch((error: unknown) => {
-    throw withOptionName({ ...optionNames, job: "--job" }, error);
+    throw withOptionName({ ...optionNames, ...budgetNames, job: "--job" }, inUnitOf(asked, error));
   });
 }
 
@@ -126,7 +129,7 @@ function withoutEffect(values: Asked): readonly (readonly [name: string, problem
   const isDrawings = values.as === "drawings";
   return [
     ...(values.as === "screen" ? given(ofPaper, "has no effect on a page for the screen") : []),
-    ...(isDrawings ? given(ofPaper, "has no effect on drawings") : []),
+    ...(isDrawings ? given([...ofPaper, "radius", ...Object.keys(budgetOptions)], "has no effect on drawings") : []),
     ...(values.job === undefined ? given(Object.keys(jobOptions), "goes with --job, the sheet of one job") : []),
     ...(values.job !== undefined && !isDrawings
       ? given(

@@ -55,8 +55,13 @@ export function millimetres(text: string, place: string): number {
   );
 }
 
+/** As a length, but 0 is one too. */
+export function millimetresFromZero(text: string, place: string): number {
+  return /^\s*0+(?:\.0+)?\s*(?:mm|in|")?\s*$/.test(text) ? 0 : millimetres(text, place);
+}
+
 /** Reads the radius of the work, with the unit that it was given in: answers are told in the same. */
-export function radiusAsked({ radius }: Pick<Options, "radius">): AtRadius | null {
+export function radiusAsked({ radius }: { readonly radius?: string | undefined }): AtRadius | null {
   if (radius === undefined) return null;
   return { mm: millimetres(radius, "--radius"), unit: /in|"/.test(radius) ? "in" : "mm" };
 }

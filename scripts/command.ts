@@ -102,13 +102,18 @@ async function moreAsked(
   radius: AtRadius | null,
   options: Options,
 ): Promise<readonly More[]> {
-  const { ring, coordinates } = options;
-  return [
+  const { ring, coordinates, budget } = options;
+  const places =
     placesOption(options) === undefined
       ? nothingMore
-      : (await import("./places-asked.ts")).placesAsked(answer, head, radius, options),
+      : (await import("./places-asked.ts")).placesAsked(answer, head, radius, options);
+  return [
+    places,
     ring === undefined ? nothingMore : (await import("./ring-asked.ts")).standingAsked(answer, head, ring, options),
     coordinates === true ? (await import("./coordinates-asked.ts")).coordinatesAsked(answer, radius, options) : nothingMore,
+    budget === true
+      ? (await import("./budget-asked.ts")).budgetAsked(answer, head.head, radius, options, places.planned)
+      : nothingMore,
   ];
 }
 

@@ -31,8 +31,8 @@ interface Effect {
   readonly beside?: readonly OptionName[];
   /** The options that leave it without an effect, or say the opposite. */
   readonly notBeside?: readonly OptionName[];
-  /** Why it changes nothing of `--json`, unless the other option stands beside it. */
-  readonly notInJson?: { readonly because: string; readonly unless?: OptionName };
+  /** Why it changes nothing of `--json`, unless one of these stands beside it. */
+  readonly notInJson?: { readonly because: string; readonly unless?: readonly OptionName[] };
   /** That it changes nothing of the table of a look-up, as `--csv` and `--markdown` give it, unless one of these stands beside it. */
   readonly notInTable?: { readonly unless: readonly OptionName[] };
 }
@@ -46,6 +46,8 @@ const places: readonly PlacesOption[] = ["teeth", "every", "after"];
 /** What gives a look-up a table; other questions have one in any case. */
 const tabled: readonly OptionName[] = [...places, "coordinates"];
 
+const ofBudget: Effect = { on: lookUps, beside: ["budget"], notInTable: { unless: [] } };
+
 const effects: Readonly<Record<OptionName, Effect>> = {
   head: { on: ["count", "angle", "gives", "spacing", "table"], notInTable: { unless: places } },
   mounted: { on: tables, notInTable: { unless: places } },
@@ -56,9 +58,15 @@ const effects: Readonly<Record<OptionName, Effect>> = {
   near: { on: lookUps, notInTable: { unless: [] } },
   radius: {
     on: lookUps,
-    notInJson: { because: "whose errors are in arc-seconds", unless: "coordinates" },
+    notInJson: { because: "whose errors are in arc-seconds", unless: ["coordinates", "budget"] },
     notInTable: { unless: ["coordinates"] },
   },
+  budget: { on: lookUps, beside: ["radius"], notInTable: { unless: [] } },
+  "run-out": ofBudget,
+  "hole-error": ofBudget,
+  "circle-diameter": { ...ofBudget, beside: ["hole-error"] },
+  "worm-error": ofBudget,
+  "read-within": ofBudget,
   proof: { on: lookUps, notInJson: { because: "which has the proof of every setting" }, notInTable: { unless: [] } },
   teeth: { on: lookUps, notBeside: ["after", "ring"] },
   every: { on: ["count"], notBeside: ["teeth", "after", "ring"] },
@@ -118,7 +126,7 @@ function faultOf(name: OptionName, question: Question, options: Options): Fault 
   if (notInTable !== undefined && table !== undefined && lookUps.includes(question) && !notInTable.unless.some(isGiven))
     return noEffect(`has no effect on the table of --${table}; leave it out`);
   const { because, unless } = notInJson ?? {};
-  if (because === undefined || !isGiven("json") || (unless !== undefined && isGiven(unless))) return null;
+  if (because === undefined || !isGiven("json") || unless?.some(isGiven) === true) return null;
   return noEffect(`has no effect on --json, ${because}; leave it out`);
 }
 

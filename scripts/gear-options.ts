@@ -8,7 +8,7 @@ import {
   thinningFromSpan,
 } from "../src/index.ts";
 import { faultIn, lengthsIn } from "../src/words/index.ts";
-import { fault, millimetres, wholeNumber } from "./command-line.ts";
+import { fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
 import type { gearOptions } from "./gear-option-table.ts";
 import { type Given, withOptionNames } from "./read-options.ts";
 
@@ -80,6 +80,10 @@ const lengths = new Set([
   "within",
   "step",
   "chords",
+  "radius",
+  "run-out",
+  "hole-error",
+  "circle-diameter",
 ]);
 
 type AnyGiven = Readonly<Record<string, string | boolean | undefined>>;
@@ -103,10 +107,15 @@ export function askedAs<Result>(
     try {
       return ask();
     } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      throw new InputError(error.faults.map((each) => faultIn(unitOf(given), each)));
+      throw inUnitOf(given, error);
     }
   });
+}
+
+/** What the library refused, its lengths in the unit that the person works in; any other error as it is. */
+export function inUnitOf(given: AnyGiven, error: unknown): unknown {
+  if (!(error instanceof InputError)) return error;
+  return new InputError(error.faults.map((each) => faultIn(unitOf(given), each)));
 }
 
 /** Whether a pitch was given, and with it all that a gear needs. */
@@ -174,9 +183,4 @@ export function readSpans(text: string): readonly Span[] {
 export function number(text: string, place: string): number {
   if (/^\s*[+−-]?(?:\d{1,6}(?:\.\d{1,9})?|\.\d{1,9})\s*$/.test(text)) return Number(text.replace("−", "-"));
   throw fault("unreadable", place, `"${text.slice(0, 40)}" is not a number; give one such as 2 or 1.25`);
-}
-
-/** As a length, but 0 is one too. */
-export function millimetresFromZero(text: string, place: string): number {
-  return /^\s*0+(?:\.0+)?\s*(?:mm|in|")?\s*$/.test(text) ? 0 : millimetres(text, place);
 }

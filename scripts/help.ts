@@ -27,6 +27,7 @@ const page = helpPage(options, {
     ["turns-and-holes 86 --after 31", "what comes after tooth 31"],
     ["turns-and-holes 86 --ring 46.5", "which tooth the ring stands at"],
     ["turns-and-holes 97 --near --radius 50", "how far off, and in millimetres"],
+    ["turns-and-holes 97 --radius 50 --budget --run-out 0.04", "what that error is made of"],
     ["turns-and-holes 97 --teeth all --by ring --head ratio-90-dial", ""],
     ["turns-and-holes 97 --teeth all --csv", "the same for a spreadsheet"],
     ["turns-and-holes 12 --coordinates --radius 2in", ""],
@@ -42,6 +43,11 @@ const page = helpPage(options, {
     {
       title: "At the machine",
       options: ["teeth", "every", "after", "by", "nearer", "ring", "start-hole", "start-angle", "minus"],
+    },
+    {
+      title: "What the error is made of",
+      says: "At --radius: the setting's own error beside the rest, as far as it is known",
+      options: ["budget", "run-out", "hole-error", "circle-diameter", "worm-error", "read-within"],
     },
     { title: "As coordinates", options: ["coordinates", "clockwise", "tangents"] },
     {

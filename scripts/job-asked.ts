@@ -1,7 +1,8 @@
 import type { Job } from "../booklet/index.ts";
 import { InputError, type Target } from "../src/index.ts";
 import type { jobOptions } from "./booklet-options.ts";
-import { fault } from "./command-line.ts";
+import { budgetRead } from "./budget-asked.ts";
+import { fault, radiusAsked } from "./command-line.ts";
 import { targetAsked } from "./look-up.ts";
 import { numbersListed } from "./number-list.ts";
 import type { Given } from "./read-options.ts";
@@ -17,7 +18,20 @@ export function jobAsked(job: string, given: Given<typeof jobOptions>): Job {
     ...(given.by !== undefined && { by: wayAsked(given.by) }),
     ...(given.teeth !== undefined && { teeth: numbersListed(given.teeth, "--teeth") }),
     ...(given.every !== undefined && { teeth: everyOf(target, given) }),
+    ...budgetOf(given),
   };
+}
+
+const ofBudget = ["run-out", "hole-error", "circle-diameter", "worm-error", "read-within", "radius"] as const;
+
+/** What is given with `--budget`. */
+function budgetOf(given: Given<typeof jobOptions>): Pick<Job, "budget"> {
+  const alone = ofBudget.find((name) => given[name] !== undefined);
+  const radius = radiusAsked(given);
+  if (given.budget === true && radius !== null) return { budget: { ...budgetRead(radius, given), unit: radius.unit } };
+  if (given.budget === true) throw fault("missing", "--budget", "needs the radius of the work; add --radius 50");
+  if (alone === undefined) return {};
+  throw fault("no-effect", `--${alone}`, `has no effect without --budget; add it, or leave --${alone} out`);
 }
 
 /** What is given with `--every`, for a count alone. */

@@ -1,4 +1,5 @@
 import { waysBy } from "../src/index.ts";
+import { budgetOptions } from "./budget-options.ts";
 import { headOptions, startOptions } from "./head-options.ts";
 import { everywhere, type TableOf } from "./option-table.ts";
 import type { Given } from "./read-options.ts";
@@ -6,6 +7,7 @@ import type { Given } from "./read-options.ts";
 /** Every option of a question. */
 export const options: typeof headOptions &
   typeof startOptions &
+  typeof budgetOptions &
   typeof everywhere &
   TableOf<
     "limit" | "radius" | "teeth" | "every" | "after" | "by" | "ring" | "gears" | "plate",
@@ -19,6 +21,7 @@ export const options: typeof headOptions &
     says: "the nearest settings too, with their errors; where nothing is exact they are always there",
   },
   radius: { type: "string", value: "LENGTH", says: "of the work, to show errors as lengths: 50, or 2in" },
+  ...budgetOptions,
   proof: { type: "boolean", says: "the proof in full, and how it was shown" },
   teeth: { type: "string", value: "LIST|all", says: "the positions of these teeth (3,4,31-33), in this order" },
   every: {

@@ -1,3 +1,4 @@
+import type { PlannedJob } from "../src/index.ts";
 import type { TextColumn } from "../src/words/index.ts";
 
 /** More of an answer: data for `--json`, and lines in words. */
@@ -8,6 +9,8 @@ export interface More {
   readonly table?: readonly TextColumn[];
   /** What is to be minded, where it is of another way than the answer's own. */
   readonly cautions?: string;
+  /** The job whose places are listed. */
+  readonly planned?: PlannedJob;
 }
 
 /** Where nothing more was asked for. */

@@ -44,6 +44,7 @@ export function placesAsked(answer: Answer, head: PreparedHead, radius: AtRadius
     table: positionColumns(plan.places),
     lines: planLines(plan, { answer, head: head.head, radius, asked }),
     cautions: cautionsBesides(plan.cautions),
+    planned: plan,
   };
 }
 

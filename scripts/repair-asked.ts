@@ -1,7 +1,7 @@
 import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { lengthsIn, repairWithTexts } from "../src/words/index.ts";
-import { angleFromZero, fault, millimetres, wholeNumber } from "./command-line.ts";
-import { askedAs, gearFrom, millimetresFromZero, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
+import { angleFromZero, fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
+import { askedAs, gearFrom, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
 import type { MoreOfJob } from "./more.ts";
 import { numbersListed } from "./number-list.ts";

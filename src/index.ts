@@ -18,8 +18,18 @@ export {
 } from "./answer.ts";
 export type { DepthRule, DepthRuleName } from "./gear/depth-rule.ts";
 export { depthRules } from "./gear/depth-rules.ts";
+export {
+  type ErrorBudget,
+  type ErrorGrades,
+  type ErrorItem,
+  type ErrorSource,
+  type ErrorSum,
+  errorBudget,
+} from "./gear/error-budget.ts";
+export type { ErrorSources, HoleErrors, SettingErrors } from "./gear/error-sources.ts";
 export { type FormCutter, type FormCutters, formCutters } from "./gear/form-cutter.ts";
 export type { GearNote } from "./gear/gear-notes.ts";
+export type { PitchedGear } from "./gear/graded.ts";
 export type { Measure, Residual } from "./gear/identify/gear-evidence.ts";
 export type { Finding, MeasuresNote } from "./gear/identify/gear-findings.ts";
 export type { GearMeasures } from "./gear/identify/gear-measures.ts";
@@ -27,7 +37,12 @@ export type { TipExplanation, ToothForm } from "./gear/identify/gear-trial.ts";
 export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify/identify-gear.ts";
 export { countsFromMarks, type MarksMeet } from "./gear/identify/tooth-count.ts";
 export { overPins, type PinRange, pinRange } from "./gear/over-pins.ts";
-export { finestGrade, type PitchedGear, singlePitchDeviation } from "./gear/pitch-deviation.ts";
+export {
+  finestGrade,
+  finestTotalGrade,
+  singlePitchDeviation,
+  totalPitchDeviation,
+} from "./gear/pitch-deviation.ts";
 export { type DamageOptions, type Flank, type RecutPlan, recutPlan, type SpaceToRecut } from "./gear/repair/damaged-teeth.ts";
 export { type FlankDisplacement, flankDisplacement, type SettingError } from "./gear/repair/flank-displacement.ts";
 export type { CheckCondition, CheckLimits, PinsToCheck, RebuiltCheck, SpanToCheck } from "./gear/repair/rebuilt-checks.ts";
@@ -43,6 +58,7 @@ export {
 export { type SawCut, type SawNote, type SawOptions, slittingSaw } from "./gear/repair/slitting-saw.ts";
 export { type BacklashOptions, type ThicknessCheck, type ToothMeasures, thicknessCheck } from "./gear/repair/thickness-check.ts";
 export { type RepairOptions, type ToothRepair, toothRepair } from "./gear/repair/tooth-repair.ts";
+export { type SettingBudgetOptions, settingBudget } from "./gear/setting-budget.ts";
 export { type Span, type SpanOnFlanks, spanOver, thinningFromSpan } from "./gear/span.ts";
 export { type SpurGear, spurGear, type WholeDepthRule } from "./gear/spur-gear.ts";
 export type { SpurGearSpec } from "./gear/spur-gear-spec.ts";

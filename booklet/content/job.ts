@@ -2,6 +2,7 @@ import {
   fromExact,
   type Head,
   InputError,
+  type LengthUnit,
   type Plan,
   type PlannedJob,
   type PlanOptions,
@@ -9,23 +10,28 @@ import {
   planJob,
   prepare,
   type Revolutions,
+  type SettingBudgetOptions,
+  settingBudget,
   type Target,
 } from "../../src/index.ts";
 import { checkAngle } from "../../src/number/angle.ts";
 import {
   arcUpTo,
   asNearAsRead,
+  budgetItems,
   cautionItemsBesides,
   checkItem,
   counted,
   eachPlaceItem,
   type Item,
+  lengthsIn,
   nearErrorWords,
   offByItems,
   orderItems,
   otherWayItems,
   shortAngle,
   startItem,
+  untoldItems,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, Book, Part } from "./blocks.ts";
@@ -37,8 +43,14 @@ import { positionsTable } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
 import { ratioInWords } from "./words.ts";
 
+/** What the error of a job is made of, beside the setting; its lengths in mm. */
+export type JobBudget = Omit<SettingBudgetOptions, "worstArcSeconds"> & {
+  /** The unit that lengths are printed in; left out, mm. */
+  readonly unit?: LengthUnit | undefined;
+};
+
 /** One job: a count, or an angle made over and over, and how it is done where it is not to be done as is best. */
-export type Job = Target & PlanOptions;
+export type Job = Target & PlanOptions & { readonly budget?: JobBudget | undefined };
 
 /** Writes the sheet of one job: the way, every place with a box to tick, checks on the way, cautions. */
 export function jobOf(head: Head, edition: Edition, job: Job): Book {
@@ -49,7 +61,7 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
     subject: `Job sheet: ${titleOf(plan.target)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
     digest: edition.digest,
     running: runningOf(keyedHead(head), edition),
-    parts: [partOf(plan, head, job)],
+    parts: [partOf(plan, head, job, budgetOf(plan, head, job.budget))],
     sheetsStandAlone: false,
   };
 }
@@ -64,12 +76,13 @@ const mostPlaces = 1000;
 
 /** A job before it is known whether it is a count or an angle. */
 interface AnyJob extends PlanOptions {
+  readonly budget?: JobBudget | undefined;
   readonly divisions?: number;
   readonly angle?: Revolutions;
 }
 
 /** The job planned, its setting turned through all its moves before it may be printed. */
-function planned(on: PreparedHead, { divisions, angle, ...options }: AnyJob): PlannedJob {
+function planned(on: PreparedHead, { divisions, angle, budget: _, ...options }: AnyJob): PlannedJob {
   const target = { ...(divisions !== undefined && { divisions }), ...(angle !== undefined && { angle }) } as Target;
   const plan = planWithin(on, target, options);
   if (!plan.planned) {
@@ -117,7 +130,7 @@ export function titleOf(target: Target): string {
   return "divisions" in target ? counted(target.divisions, "division") : `Angle of ${shortAngle(target.angle)}`;
 }
 
-function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
+function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions, budget: readonly Item[]): Part {
   const { way, exact } = plan;
   const left = after === undefined ? "" : `, what is left after tooth ${after}`;
   return {
@@ -133,6 +146,7 @@ function partOf(plan: PlannedJob, head: Head, { after }: PlanOptions): Part {
       itemList([startItem(plan, head), eachPlaceItem(way, head), ...cautionItemsBesides(plan.cautions), ...offByItems(plan)]),
       ...listIfAny(plan.checks.map((check) => checkItem(check, way, { head }))),
       ...listIfAny(otherWayItems(plan.others)),
+      ...listIfAny(budget),
       positionsTable(plan, head),
       { kind: "ruled", text: "Notes: part, material, cutter, depth, date", lines: 5, least: 2 },
     ],
@@ -148,6 +162,19 @@ function errorOf({ target, way, places, worstArcSeconds }: PlannedJob): string {
   if (!setting.exact && count === places.length && isUsual) return nearErrorWords(setting, count, null);
   if (worstArcSeconds === 0) return way.by === "ring" ? asNearAsRead : "no place listed is off at all";
   return `no place listed is off by over ${arcUpTo(worstArcSeconds)}`;
+}
+
+/** What the error of the places listed is made of; nothing where it was not asked. */
+function budgetOf(plan: PlannedJob, head: Head, asked: JobBudget | undefined): readonly Item[] {
+  if (asked === undefined) return [];
+  const { unit = "mm", ...known } = asked;
+  const { way, target, worstArcSeconds } = plan;
+  const budget = settingBudget(head, target, way.setting, { ...known, worstArcSeconds });
+  return [
+    { term: "Error", text: `what it is made of, at a radius of ${lengthsIn(unit)(budget.radius)}` },
+    ...budgetItems(budget, unit),
+    ...untoldItems(budget.untold),
+  ];
 }
 
 function listIfAny(items: readonly Item[]): readonly Block[] {

@@ -3,6 +3,7 @@ import type {
   Coordinate,
   DrilledByCoordinates,
   DrilledOnHead,
+  ErrorBudget,
   Fault,
   Identification,
   idlersFromTrial,
@@ -45,6 +46,8 @@ export type LookedUp = Answer & {
   /** With `--coordinates`, in millimetres. */
   readonly coordinates?: readonly Coordinate[];
   readonly chords?: readonly { readonly apart: number; readonly length: number }[];
+  /** With `--budget`: what the error is made of. */
+  readonly budget?: ErrorBudget;
 };
 
 /** `table`: every count in a range. */

@@ -18,6 +18,7 @@ export {
   untriedWords,
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
+export { budgetGradeNote, budgetItems, budgetTitle, untoldItems } from "./budget-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
 export { coordinateColumns, positionColumns, spacingColumns, type TextColumn, tableColumns } from "./columns.ts";

@@ -34,6 +34,13 @@ const results: Readonly<Record<string, () => readonly unknown[]>> = {
   toothThicknessAt: () => [library.toothThicknessAt(gear, 172)],
   spaceWidthAt: () => [library.spaceWidthAt(gear, 172)],
   singlePitchDeviation: () => [library.singlePitchDeviation({ module: 2, diameterMm: 172 }, 7)],
+  totalPitchDeviation: () => [library.totalPitchDeviation({ module: 2, diameterMm: 172 }, 7)],
+  finestTotalGrade: () => [library.finestTotalGrade({ module: 2, diameterMm: 172 }, 40)],
+  errorBudget: () => [library.errorBudget({ radius: 50, divisions: 97, runOut: 0.04, setting: { worstArcSeconds: 16 } })],
+  settingBudget: () =>
+    library
+      .nearSettings(ungeared, { divisions: 97 })
+      .map((setting) => library.settingBudget(ungeared, { divisions: 97 }, setting, { radius: 50, runOut: 0.04 })),
   finestGrade: () => [library.finestGrade({ module: 2, diameterMm: 172 }, 10)],
   identifyGear: () => [
     library.identifyGear({ teeth: 40, tipDiameter: 83.1, spans: [{ teeth: 5, length: 27.6 }] }),

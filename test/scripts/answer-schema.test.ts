@@ -36,6 +36,8 @@ describe("what is printed with --json is by its schema", () => {
     ["LookedUp", ["97", "--after", "90", "--head", "ratio-90-dial"]],
     ["LookedUp", ["86", "--ring", "46.5"]],
     ["LookedUp", ["12", "--coordinates", "--radius", "40"]],
+    ["LookedUp", ["97", "--radius", "50", "--budget", "--run-out", "0.04"]],
+    ["LookedUp", ["97", "--radius", "50", "--budget", "--teeth", "3,4", "--by", "dial", "--head", "ratio-90-dial"]],
     ["Tabled", ["table", "2-60", "--head", "ratio-40-plates-15-49-ungeared"]],
     ["Spaced", ["spacing", "58,62,60"]],
     ["Gives", ["gives", "0 + 22/33"]],

@@ -13,6 +13,12 @@ const given = {
   limit: ["--limit", "1"],
   near: ["--near"],
   radius: ["--radius", "3in"],
+  budget: ["--budget"],
+  "run-out": ["--run-out", "0.04"],
+  "hole-error": ["--hole-error", "0.1"],
+  "circle-diameter": ["--circle-diameter", "90"],
+  "worm-error": ["--worm-error", "0°0'20\""],
+  "read-within": ["--read-within", "0°1'"],
   proof: ["--proof"],
   teeth: ["--teeth", "3,2"],
   every: ["--every", "7"],
@@ -55,6 +61,9 @@ const companions: readonly (readonly string[])[] = [
   ["--after", "3"],
   ["--ring", "10"],
   ["--radius", "40"],
+  ["--radius", "40", "--budget"],
+  ["--radius", "40", "--budget", "--teeth", "2,5", "--by", "ring"],
+  ["--json", "--radius", "40", "--budget"],
   ["--coordinates", "--radius", "40"],
   ["--gears", "24/56", "--plate", "against"],
   ["--json"],
@@ -100,7 +109,9 @@ describe("an option changes what is printed, or is refused by its name", () => {
         if (without.text === null) continue;
         for (const [name, words] of Object.entries(given)) {
           if (changes.has(name) || beside.includes(words[0])) continue;
-          const more = name === "plate" || name === "gears" ? [...given.gears, ...given.plate] : words;
+          const withPlate = name === "plate" || name === "gears" ? [...given.gears, ...given.plate] : words;
+          const isOfHoles = name === "hole-error" || name === "circle-diameter";
+          const more = isOfHoles ? [...given["hole-error"], ...given["circle-diameter"]] : withPlate;
           const { text } = await outcome([...question, ...beside, ...more]);
           if (text !== null && text !== without.text) changes.add(name);
         }

@@ -9,6 +9,7 @@ const categories = [
   [/^src\/head\//, "Describing a head"],
   [/^src\/setting\//, "Settings"],
   [/^src\/(?:near|instead)\//, "Where it is not possible"],
+  [/^src\/kit\//, "What a kit does, and what to add"],
   [/^src\/machine\//, "The job at the machine"],
   [/^src\/gear\//, "Gears and their repair"],
   [/^src\/(?:mechanism|methods|search)\//, "How settings are found and proved"],

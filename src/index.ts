@@ -81,6 +81,15 @@ export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
+export type { CircleToAdd } from "./kit/circles-to-add.ts";
+export { type Coverage, coverage, type WantedCounts } from "./kit/coverage.ts";
+export type { UntriedOfKit } from "./kit/efforts.ts";
+export type { Expectation, ExpectedCount } from "./kit/expected.ts";
+export type { GearsToBuy } from "./kit/gears-to-buy.ts";
+export type { CoverageOptions } from "./kit/kit-options.ts";
+export type { Adds } from "./kit/lacking.ts";
+export type { PlateToAdd } from "./kit/plates-to-add.ts";
+export type { WithoutPlate } from "./kit/without-plate.ts";
 export { countsFromAngle, type PossibleCount } from "./machine/angle-by-eye.ts";
 export { type Caution, cautionsFor } from "./machine/caution.ts";
 export {

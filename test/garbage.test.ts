@@ -20,6 +20,10 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   indexAngle: [threePlates, revolutions(1, 7), { methods: ["simple"] }],
   indexTable: [threePlates, { from: 2, to: 4, methods: ["simple"] }],
   indexRows: [threePlates, { from: 2, to: 4, methods: ["simple"] }],
+  coverage: [
+    threePlates,
+    { from: 2, to: 9, want: [5, 61], circleSizes: [15, 61], gearSizes: [24, 28], methods: ["simple"], teethPerMove: 2 },
+  ],
   exactSettings: [threePlates, { divisions: 12 }, { teethPerMove: 2 }],
   nearSettings: [threePlates, { angle: revolutions(1, 7) }, { teethPerMove: 2 }],
   planJob: [

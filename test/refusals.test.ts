@@ -5,6 +5,7 @@ import {
   chord,
   coordinates,
   countsFromMarks,
+  coverage,
   defineHead,
   dialReadings,
   drillPlate,
@@ -74,7 +75,7 @@ const refused: Readonly<Record<FaultCode, readonly (() => unknown)[]>> = {
     () => define({ wormRatio: 40, plates, ring: { marksPerTurn: 360, figures: "degrees" } }),
   ],
   twice: [() => define({ wormRatio: 40, plates: [...plates, ...plates] })],
-  conflict: [() => spurGear({ teeth: 40, module: 2, diametralPitch: 12 })],
+  conflict: [() => spurGear({ teeth: 40, module: 2, diametralPitch: 12 }), () => coverage(head, { from: 9, to: 2 })],
   "not-owned": [() => planJob(head, { divisions: 12 }, { by: "dial" }), () => indexDivisions(head, 12, { mounted: "9" })],
   "too-many": [() => define({ wormRatio: 40, plates: Array(51).fill(plates[0]) }), () => coordinates(100_001, { radius: 1 })],
   "cannot-be-made": [

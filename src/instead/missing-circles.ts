@@ -4,7 +4,7 @@ import type { Search } from "../search/exact-settings.ts";
 import type { Target } from "../setting/target.ts";
 
 /** The largest circle that a shop is likely to drill on a common plate; common practice, no source. */
-const largestDrilled = 200;
+export const largestDrilled = 200;
 const mostCirclesNamed = 6;
 
 /** Whether a circle is likely to fit a common plate. */

@@ -10,6 +10,7 @@ import { kindOf } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Setting } from "../setting/setting.ts";
 import { movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
+import { usualGears } from "./usual-gears.ts";
 
 /** Change gears to add to those owned, with the setting that they make possible. */
 export interface GearsToAdd {
@@ -21,14 +22,7 @@ export interface GearsToAdd {
 
 /** The gears that are named: sizes that change gears come in. Common practice, no source. */
 const addable = { least: 16, most: 127 } as const;
-/**
- * Sizes found in most sets of change gears: those of dividing heads, by fours and eights with 86 and
- * 100, and those of lathes, by fives with 127. Common practice, no source.
- */
-const usualSizes: ReadonlySet<number> = new Set([
-  ...[24, 28, 32, 36, 40, 44, 48, 56, 64, 72, 86, 100],
-  ...[20, 25, 30, 35, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90, 95, 105, 110, 115, 120, 127],
-]);
+const usualSizes: ReadonlySet<number> = new Set(usualGears);
 const mostNamed = 3;
 
 /**

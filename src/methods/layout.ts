@@ -1,4 +1,5 @@
 import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head/head.ts";
+import type { Plate } from "../head/plate.ts";
 import { refuse } from "../number/errors.ts";
 import { fromExact, gcd, type Ratio, type Revolutions, ratioOf, revolutionsOf } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
@@ -34,6 +35,13 @@ export function layOut(head: Head, mounted?: string): HeadLayout {
 /** A laid-out head with another plate on it: the rest stays as it was laid out. */
 export function withMounted(layout: HeadLayout, mounted: string | undefined): HeadLayout {
   return mounted === undefined ? layout : { ...layout, mounted: mountedPlate(layout.head, mounted) };
+}
+
+/** A laid-out head with other plates in place of its own; its gears stay laid out. */
+export function withPlates(layout: HeadLayout, plates: readonly Plate[]): HeadLayout {
+  const head: Head = { ...layout.head, plates, mounted: null };
+  const circles = ownedCircles(head);
+  return { ...layout, head, circles, mounted: null, gearedMoves: gearedMovesOn({ ...layout, circles }, layout.box) };
 }
 
 function terms(ratio: Ratio): Terms {

@@ -7,6 +7,7 @@ import { createHash } from "node:crypto";
 import type { Head } from "../src/index.ts";
 import { type Job, jobOf } from "./content/job.ts";
 import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
+import { type KitAsked, kitSheetOf } from "./content/kit-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";
@@ -136,5 +137,25 @@ export async function repairSheetPdf({
 }: RepairSheetOptions): Promise<PdfBytes> {
   const paper = paperNamed(name ?? "a4");
   const book = repairBookOf(sheet, editionOf(sheet.head, { repair: sheet, paper: paper.name }));
+  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+}
+
+/** What the sheet of a kit is for, and the paper. */
+export type KitSheetOptions = KitAsked & Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress">;
+
+/**
+ * Prints the sheet of a kit: every count at a glance, the counts that one would expect and that fail, what
+ * is lost with each plate, and which circle, plate or gears would add the most.
+ *
+ * It prints what `coverage` of the library says of the same head and options.
+ *
+ * @throws {@link InputError} as `coverage` of the library does, and when the paper is not one of those for a book.
+ */
+export async function kitSheetPdf(
+  head: Head,
+  { paper: name, created = usualDate, tagged = false, signal, onProgress, ...asked }: KitSheetOptions,
+): Promise<PdfBytes> {
+  const paper = paperNamed(name ?? "a4");
+  const book = kitSheetOf(head, editionOf(head, { kit: asked, paper: paper.name }), asked);
   return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }

@@ -25,6 +25,7 @@ export async function said(words: readonly string[], columns?: number): Promise<
   if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest, columns));
   if (job === "plate") return ofJob(await (await import("./plate-asked.ts")).plateAsked(rest, columns));
   if (job === "ratio") return ofJob((await import("./ratio-asked.ts")).ratioAsked(rest, columns));
+  if (job === "kit") return ofJob(await (await import("./kit-asked.ts")).kitAsked(rest, columns));
   if (job === "completion") return (await import("./completion.ts")).completionAsked(rest);
   const asked = readCommandLine(words);
   if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help(columns) };

@@ -1,5 +1,6 @@
 import { fault } from "./command-line.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
+import { kitOptions } from "./kit-options.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
 import type { OptionSpec, OptionTable } from "./option-table.ts";
 import { plateOptions } from "./plate-options.ts";
@@ -11,6 +12,7 @@ import type { Said } from "./said.ts";
 type Commands = Readonly<Record<string, OptionTable>>;
 
 const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "plate", "booklet", "completion"];
+const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "kit", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,
@@ -30,6 +32,7 @@ export async function completionAsked([shell = "", ...more]: readonly string[]):
     repair: repairOptions,
     ratio: ratioOptions,
     plate: plateOptions,
+    kit: kitOptions,
     booklet: bookletOptions,
     "": lookUpOptions,
   };

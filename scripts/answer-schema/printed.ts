@@ -4,6 +4,7 @@ import type {
   DrilledByCoordinates,
   DrilledOnHead,
   ErrorBudget,
+  Coverage,
   Fault,
   Identification,
   idlersFromTrial,
@@ -125,4 +126,11 @@ export interface Ratioed {
 /** `ratio` with a train that was put up. */
 export interface IdlersTold {
   readonly idlersWithCrank: ReturnType<typeof idlersFromTrial>;
+}
+
+/** `kit`. */
+export interface KitTold {
+  readonly kit: Coverage;
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
 }

@@ -5,12 +5,14 @@ import { neededDivisors } from "../methods/needed-divisors.ts";
 import { type Effort, isCut, take } from "../number/effort.ts";
 import type { Search } from "../search/exact-settings.ts";
 import { movesFor } from "../setting/target.ts";
-import { addCount, type CountSet, countsIn, hasCount, noCounts } from "./count-set.ts";
+import { addCount, type CountSet, countsIn, distinctBy, hasCount, noCounts } from "./count-set.ts";
 import { type Adds, addedBy, type Lacking, worthOf } from "./lacking.ts";
 
 /** A circle to drill or buy, on a plate of its own. */
 export interface CircleToAdd extends Adds {
   readonly circle: number;
+  /** Larger circles that do the same counts. */
+  readonly alike: readonly number[];
 }
 
 /** What a circle would do of the counts that are missing. */
@@ -73,19 +75,21 @@ export function searchOnPlates(search: Search, plates: readonly Plate[]): Search
   return { ...search, layout: withPlates(search.layout, plates) };
 }
 
-/** The circles that add the most, the smaller first of those that add as much. */
+/** The circles that add the most, the smaller first of those that add as much; of those that do the same the smallest. */
 export function bestCircles(
   lacking: Lacking,
   tallies: readonly CircleTally[],
   most: number,
   effort: Effort,
 ): readonly CircleToAdd[] {
-  return tallies
+  const ranked = tallies
     .map((tally) => ({ ...tally, worth: worthOf(lacking, tally.does) }))
-    .sort((a, b) => b.worth - a.worth || a.holes - b.holes)
+    .sort((a, b) => b.worth - a.worth || a.holes - b.holes);
+  return distinctBy(ranked)
     .slice(0, most)
-    .map(({ holes, does }) => ({
+    .map(({ holes, does, others }) => ({
       circle: holes,
+      alike: others.map((other) => other.holes),
       ...addedBy(lacking, searchOnPlates(lacking.search, [plateOf([holes])]), does, effort),
     }));
 }

@@ -45,3 +45,17 @@ function bitsOf(word: number): number {
   const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
   return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
+
+/** Of those that do the same counts only the first, with the others beside it. */
+export function distinctBy<Each extends { readonly does: CountSet }>(
+  all: readonly Each[],
+): readonly (Each & { readonly others: readonly Each[] })[] {
+  const groups = new Map<string, Each & { readonly others: Each[] }>();
+  for (const each of all) {
+    const key = each.does.join();
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { ...each, others: [] });
+    else group.others.push(each);
+  }
+  return [...groups.values()];
+}

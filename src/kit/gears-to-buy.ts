@@ -1,6 +1,7 @@
 import { layOut } from "../methods/layout.ts";
 import { type Effort, take } from "../number/effort.ts";
 import type { Search } from "../search/exact-settings.ts";
+import { distinctBy } from "./count-set.ts";
 import type { GearTally } from "./gear-tally.ts";
 import { type Adds, addedBy, type Lacking, worthOf } from "./lacking.ts";
 import { everyTwo } from "./two-gears.ts";
@@ -9,7 +10,11 @@ import { everyTwo } from "./two-gears.ts";
 export interface GearsToBuy extends Adds {
   /** Teeth of each, the smaller first. */
   readonly gears: readonly number[];
+  /** Others of the same number that do the same counts, the smaller first; as many as six. */
+  readonly alike: readonly (readonly number[])[];
 }
+
+const mostAlike = 6;
 
 /** A search on a head with gears beside its own. */
 export function searchWithGears(search: Search, gears: readonly number[]): Search {
@@ -38,11 +43,15 @@ export function bestGears(lacking: Lacking, tally: GearTally, most: number, effo
   });
   const sum = (gears: readonly number[]) => gears.reduce((total, each) => total + each, 0);
   const best = (tried: typeof ones) =>
-    tried
-      .filter(({ worth }) => worth > 0)
-      .sort((a, b) => b.worth - a.worth || sum(a.gears) - sum(b.gears))
-      .slice(0, most);
+    distinctBy(tried.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth || sum(a.gears) - sum(b.gears))).slice(
+      0,
+      most,
+    );
   return [...best(ones), ...best(twos)]
     .sort((a, b) => b.worth - a.worth || a.gears.length - b.gears.length || sum(a.gears) - sum(b.gears))
-    .map(({ gears, does }) => ({ gears, ...addedBy(lacking, searchWithGears(lacking.search, gears), does, effort) }));
+    .map(({ gears, does, others }) => ({
+      gears,
+      alike: others.slice(0, mostAlike).map((other) => other.gears),
+      ...addedBy(lacking, searchWithGears(lacking.search, gears), does, effort),
+    }));
 }

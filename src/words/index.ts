@@ -59,6 +59,21 @@ export type { Item } from "./item.ts";
 export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
 export { answerWithWhys, drilledWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
+export {
+  circleItems,
+  countRuns,
+  coverageWithWhys,
+  expectedItems,
+  expectedWhy,
+  kitDoneItem,
+  kitGearItems,
+  kitMissingItem,
+  kitTitle,
+  plateItems,
+  untriedOfKitWords,
+  wantItems,
+  withoutPlateItems,
+} from "./kit-words.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 export { type KindWords, type MethodWords, methodWords, type Section, stopPinIn } from "./methods.ts";

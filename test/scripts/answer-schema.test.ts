@@ -51,6 +51,8 @@ describe("what is printed with --json is by its schema", () => {
     ["Drilled", ["plate", "12", "--diameter", "4in", "--by", "coordinates"]],
     ["PlateChecked", ["plate", "97", "--chords", "3.89 over 1, 119.98 over 48"]],
     ["PlateFound", ["plate", "--chords", "60.2 over 10", "--diameter", "150"]],
+    ["KitTold", ["kit", "50-70", "--head", "ratio-40-plates-15-49-ungeared", "--want", "61,127"]],
+    ["KitTold", ["kit", "2-40"]],
     ["Measured", ["gear", "86", "--module", "2"]],
     ["Measured", ["gear", "9", "--dp", "12", "--pins", "4", "--thinning", "0.1", "--shift", "0.3"]],
     ["Identified", ["gear", "43", "--outside", "112.5", "--depth", "5.6", "--mate", "20", "--centres", "78.75"]],

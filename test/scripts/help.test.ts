@@ -7,6 +7,8 @@ import { completionAsked } from "../../scripts/completion.ts";
 import { gearHelp } from "../../scripts/gear-help.ts";
 import { gearCommandOptions } from "../../scripts/gear-option-table.ts";
 import { help } from "../../scripts/help.ts";
+import { kitHelp } from "../../scripts/kit-help.ts";
+import { kitOptions } from "../../scripts/kit-options.ts";
 import { options } from "../../scripts/look-up-options.ts";
 import { plateHelp } from "../../scripts/plate-help.ts";
 import { plateOptions } from "../../scripts/plate-options.ts";
@@ -22,6 +24,7 @@ const commands = {
   repair: [repairHelp, repairOptions],
   ratio: [ratioHelp, ratioOptions],
   plate: [plateHelp, plateOptions],
+  kit: [kitHelp, kitOptions],
   booklet: [bookletHelp, bookletOptions],
 } as const;
 

@@ -6,8 +6,8 @@
 import { createHash } from "node:crypto";
 import type { Head } from "../src/index.ts";
 import { type Job, jobOf } from "./content/job.ts";
-import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type KitAsked, kitSheetOf } from "./content/kit-sheet.ts";
+import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";

@@ -11,8 +11,7 @@ import type { Said } from "./said.ts";
 /** The commands by their first word, each with its options; the empty one is a question. */
 type Commands = Readonly<Record<string, OptionTable>>;
 
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "plate", "booklet", "completion"];
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "kit", "booklet", "completion"];
+const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "kit", "plate", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,

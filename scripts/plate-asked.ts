@@ -17,8 +17,8 @@ import {
   plateCheckItems,
   plateFoundItems,
 } from "../src/words/index.ts";
-import { fault, millimetres, wholeNumber } from "./command-line.ts";
-import { askedAs, millimetresFromZero, unitOf } from "./gear-options.ts";
+import { fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
+import { askedAs, unitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
 import type { MoreOfJob } from "./more.ts";
 import { plateHelp } from "./plate-help.ts";

@@ -10,6 +10,7 @@ export default defineConfig({
     globalSetup: "test/support/build.ts",
     setupFiles: "test/support/seed.ts",
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     // Left to itself it keeps a core free, which of two is the half.
     maxWorkers: "100%",
     projects: [

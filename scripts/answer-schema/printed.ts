@@ -1,10 +1,10 @@
 import type {
   Answer,
   Coordinate,
+  Coverage,
   DrilledByCoordinates,
   DrilledOnHead,
   ErrorBudget,
-  Coverage,
   Fault,
   Identification,
   idlersFromTrial,

@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  finestGrade,
-  finestTotalGrade,
-  type PitchedGear,
-  singlePitchDeviation,
-  totalPitchDeviation,
-} from "../../src/gear/pitch-deviation.ts";
+import type { PitchedGear } from "../../src/gear/graded.ts";
+import { finestGrade, finestTotalGrade, singlePitchDeviation, totalPitchDeviation } from "../../src/gear/pitch-deviation.ts";
 import { cited } from "../published/source.ts";
 import { pitchDeviation, totalDeviation } from "../published/standards.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";

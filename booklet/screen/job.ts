@@ -13,9 +13,12 @@ export interface GearTyped {
   readonly backlash: number | null;
 }
 
-/** What is done: a count or an angle divided, all of it or the teeth named; or the repair of a gear. */
+/** Which teeth, in the order of work: those named, or all of a count, every so many-th first; null for all in the usual order. */
+export type Teeth = readonly number[] | { readonly step: number } | null;
+
+/** What is done: a count or an angle divided; or the repair of a gear. */
 export type Work =
-  | { readonly kind: "divide"; readonly target: Target; readonly teeth: readonly number[] | null }
+  | { readonly kind: "divide"; readonly target: Target; readonly teeth: Teeth }
   | { readonly kind: "repair"; readonly gear: GearTyped };
 
 /** A job at the machine, with all that it takes to go on with it on another day. */

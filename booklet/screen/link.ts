@@ -1,7 +1,7 @@
 import { checkHead, type Head, parseAngle, type Target } from "../../src/index.ts";
 import { fingerprint } from "./heads.ts";
 import type { GearTyped, Job, Work } from "./job.ts";
-import { angleTyped, numbersTyped, numberTyped, refuseTyped, wholeTyped } from "./numbers-typed.ts";
+import { angleTyped, numbersTyped, numberTyped, refuseTyped, teethText, teethTyped, wholeTyped } from "./numbers-typed.ts";
 
 /** Everything that a link of a job may say, in its order; null where it says nothing of it. */
 const none = {
@@ -54,7 +54,7 @@ function saidOf({ head, work, way, startHole, startAngle, side, done }: Job, kno
 }
 
 function workSaid(work: Work): Partial<Said> {
-  if (work.kind === "divide") return { ...work.target, teeth: work.teeth?.join(",") ?? null };
+  if (work.kind === "divide") return { ...work.target, teeth: work.teeth && teethText(work.teeth).replaceAll(", ", ",") };
   const { teeth, system, pitch, pressureAngle, damaged, backlash } = work.gear;
   return { repair: teeth, [system]: pitch, "pressure-angle": pressureAngle, damaged: damaged.join(","), backlash };
 }
@@ -108,8 +108,7 @@ function workOf(said: URLSearchParams): Work {
   if (repair !== null) return { kind: "repair", gear: gearOf(said, wholeTyped(repair, "repair")) };
   const target: Target =
     divisions === null ? { angle: parseAngle(`${angle} rev`) } : { divisions: wholeTyped(divisions, "divisions") };
-  const teeth = said.get("teeth");
-  return { kind: "divide", target, teeth: teeth === null ? null : numbersTyped(teeth, "teeth") };
+  return { kind: "divide", target, teeth: teethTyped(said.get("teeth") ?? "") };
 }
 
 function gearOf(said: URLSearchParams, teeth: number): GearTyped {

@@ -1,4 +1,5 @@
 import { InputError, parseAngle, type Revolutions, revolutions } from "../../src/index.ts";
+import type { Teeth } from "./job.ts";
 
 /** Refuses what was typed in one sentence. */
 export function refuseTyped(place: string, problem: string): never {
@@ -30,6 +31,18 @@ export function numbersTyped(text: string, place: string): readonly number[] {
     return Array.from({ length: count }, (_, index) => Number(first) + index);
   });
   return numbers.slice(0, mostListed + 1);
+}
+
+/** Teeth that were typed: a list, or `every 19`; nothing is all of them. */
+export function teethTyped(text: string): Teeth {
+  const [, every] = /^\s*every\s+(.*)$/i.exec(text) ?? [];
+  if (every !== undefined) return { step: wholeTyped(every, "every") };
+  return text.trim() === "" ? null : numbersTyped(text, "teeth");
+}
+
+/** The same, as it is typed. */
+export function teethText(teeth: Teeth): string {
+  return teeth === null ? "" : "step" in teeth ? `every ${teeth.step}` : teeth.join(", ");
 }
 
 /** An angle from a zero, which may be nothing; `unit` is meant where none is typed. */

@@ -3,7 +3,7 @@ import type { Desk } from "./desk.ts";
 import { el } from "./el.ts";
 import type { Job } from "./job.ts";
 import { linkOf } from "./link.ts";
-import { angleTyped, numbersTyped, wholeTyped } from "./numbers-typed.ts";
+import { angleTyped, teethText, teethTyped, wholeTyped } from "./numbers-typed.ts";
 import { choice, disclosure, field, form } from "./pieces.ts";
 import { type Walk, walkOf } from "./walk.ts";
 
@@ -15,7 +15,7 @@ export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
     input.value = value;
     return input;
   };
-  const teeth = typed(work.kind === "divide" ? (work.teeth ?? []).join(", ") : "");
+  const teeth = typed(work.kind === "divide" ? teethText(work.teeth) : "");
   const hole = typed(String(job.startHole));
   const at = typed(shortAngle(job.startAngle));
   const side = choice(
@@ -28,12 +28,11 @@ export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
   );
 
   function begin() {
-    const named = teeth.value.trim() === "" ? null : numbersTyped(teeth.value, "teeth");
     const asked: Job = {
       ...job,
       // Of near ways another may be the best for the teeth named.
       way: plan.exact ? job.way : null,
-      work: work.kind === "divide" ? { ...work, teeth: named } : work,
+      work: work.kind === "divide" ? { ...work, teeth: teethTyped(teeth.value) } : work,
       startHole: wholeTyped(hole.value, "start hole"),
       startAngle: angleTyped(at.value, "scales"),
       side: side.value === "minus" ? "minus" : "plus",
@@ -47,7 +46,7 @@ export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
     form(
       "Begin anew, so set out",
       begin,
-      work.kind === "divide" && field("Only these, in this order; empty for all", teeth),
+      work.kind === "divide" && field("Only these, in this order, or as “every 19”; empty for all", teeth),
       el("div", { class: "row" }, field("Pin starts in hole", hole), field("Scales stand at", at), field("and from there", side)),
     ),
   );

@@ -1,4 +1,4 @@
-import { cautionItemsBesides, offByItems } from "../../src/words/index.ts";
+import { cautionItemsBesides, offByItems, orderItems } from "../../src/words/index.ts";
 import { el } from "./el.ts";
 import { disclosure, itemList, kindLine } from "./pieces.ts";
 import type { Walk } from "./walk.ts";
@@ -9,7 +9,7 @@ export function setUpPanel({ plan, job }: Walk): HTMLElement {
   return disclosure(
     "Set up, and what to mind",
     kindLine(plan.way),
-    wayPanel(plan.way, job.head, offByItems(plan), null),
+    wayPanel(plan.way, job.head, [...offByItems(plan), ...orderItems(plan, job.head)], null),
     el("div", { class: "mind" }, itemList(cautionItemsBesides(plan.cautions))),
   );
 }

@@ -1,5 +1,6 @@
 import {
   type Check,
+  cuttingOrder,
   type Place,
   type PlannedJob,
   type PreparedHead,
@@ -9,9 +10,10 @@ import {
   type RepairPurpose,
   repairOnHead,
   spurGear,
+  type Target,
 } from "../../src/index.ts";
 import { betweenWords, noPlaces, placeNoun, targetWords, teethInRuns, wayShort } from "../../src/words/index.ts";
-import type { GearTyped, Job } from "./job.ts";
+import type { GearTyped, Job, Teeth } from "./job.ts";
 import { refuseTyped } from "./numbers-typed.ts";
 import { wayNamed } from "./ways.ts";
 
@@ -52,8 +54,13 @@ export function walkOf(job: Job): Walk {
 
 type Planned = Omit<Walk, "job">;
 
+function inOrder(teeth: NonNullable<Teeth>, target: Target): readonly number[] {
+  if (!("step" in teeth)) return teeth;
+  return "divisions" in target ? cuttingOrder(target.divisions, teeth.step) : refuseTyped("every", "goes with a count alone");
+}
+
 function divideWalk(head: PreparedHead, job: Job, { target, teeth }: Extract<Job["work"], { kind: "divide" }>): Planned {
-  const options = { startAngle: job.startAngle, side: job.side, ...(teeth === null ? {} : { teeth }) };
+  const options = { startAngle: job.startAngle, side: job.side, ...(teeth === null ? {} : { teeth: inOrder(teeth, target) }) };
   const best = job.way === null && job.startHole > 0 ? null : planJob(head, target, { ...options, startHole: 0 });
   const ways = best?.planned ? [best.way, ...best.others] : [];
   const setting = job.way === null ? undefined : wayNamed(head, target, job.way, ways).setting;

@@ -51,6 +51,11 @@ export function roundsOfOrder(teeth: readonly number[], divisions: number): numb
   const wrong = teeth.findIndex((tooth) => !Number.isInteger(tooth) || tooth < 1 || tooth > divisions);
   if (wrong >= 0)
     refuse("out-of-range", `teeth[${wrong}]`, `${quoted(teeth[wrong])} is not a tooth of ${divisions}; give 1 to ${divisions}`);
+  return roundsOf(teeth, divisions);
+}
+
+/** The same of teeth that are known to be of the count, as those of a plan. */
+export function roundsOf(teeth: readonly number[], divisions: number): number {
   const [first = 1] = teeth;
   const onward = teeth.reduce((sum, tooth, index) => sum + (((teeth[index + 1] ?? first) - tooth + divisions) % divisions), 0);
   return onward / divisions;

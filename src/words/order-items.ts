@@ -1,6 +1,6 @@
 import { handOf } from "../head/hand.ts";
 import type { Head } from "../head/head.ts";
-import { roundsOfOrder } from "../machine/cutting-order.ts";
+import { roundsOf } from "../machine/cutting-order.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { Item } from "./item.ts";
@@ -10,7 +10,7 @@ import { goesBy } from "./place-words.ts";
 /** What an order of its own costs: how often the work goes round, where all teeth of a count are visited, always onward, and it is not the usual one. */
 export function orderItems({ target, way, places }: PlannedJob, head: Head): readonly Item[] {
   if (!("divisions" in target) || places.length !== target.divisions || goesBack(places)) return [];
-  const rounds = roundsOfOrder(
+  const rounds = roundsOf(
     places.map(({ tooth }) => tooth),
     target.divisions,
   );

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
-import { type Head, type PlannedJob, type PlanOptions, parseAngle, planJob, type Target } from "../../src/index.ts";
-import { checkItem, goOnWords, holeStands, placeColumns } from "../../src/words/index.ts";
+import { cuttingOrder, type Head, type PlannedJob, type PlanOptions, parseAngle, planJob, type Target } from "../../src/index.ts";
+import { checkItem, goOnWords, holeStands, orderItems, placeColumns } from "../../src/words/index.ts";
 import { ready } from "../support/ready.ts";
 import { button, figures, type Open } from "./pages.ts";
 
@@ -110,6 +110,24 @@ export function jobLaws(open: Open): void {
     await page.getByRole("link", { name: /127 DIVISIONS 2 done/ }).click();
     expect(await titleNow(page)).toBe("TOOTH 55");
     expect(link).toMatch(/done=2$/);
+  });
+
+  it("in an order of its own, with what that costs, and the same by its link", async () => {
+    const { page, url, errors } = await open(geared, "#ask=127");
+    await button(page, "Work through it").click();
+    await page.getByText("Set out otherwise").click();
+    await page.getByLabel("Only these").fill("every 19");
+    await button(page, "Begin anew, so set out").click();
+    const plan = planned(geared, { divisions: 127 }, { teeth: cuttingOrder(127, 19) });
+    await workTo(page, plan, geared, 0, 60);
+    await page.getByText("Set up, and what to mind").click();
+    const [costs] = orderItems(plan, geared);
+    expect(await page.textContent(".beside .items")).toContain(costs?.text);
+    const link = page.url().slice(url.length);
+    expect(link).toContain("teeth=every+19&");
+    await open(geared, link);
+    expect(await titleNow(page)).toBe(`TOOTH ${plan.places[60]?.tooth}`);
+    expect(errors).toEqual([]);
   });
 
   it("a near job, each place with its own error", async () => {

@@ -16,7 +16,12 @@ const work: fc.Arbitrary<Work> = fc.oneof(
       count.map((divisions) => ({ divisions })),
       count.map((parts) => ({ angle: revolutions(3, 3 * parts + 1) })),
     ),
-    teeth: fc.option(teeth),
+    teeth: fc.option(
+      fc.oneof(
+        teeth,
+        count.map((step) => ({ step })),
+      ),
+    ),
   }),
   fc.record({
     kind: fc.constant("repair" as const),
@@ -90,6 +95,7 @@ describe("the link of a job", () => {
     ["#job=&divisions=many", /not a whole number/],
     ["#job=&divisions=127&side=left", /is no side/],
     ["#job=&repair=97&module=two", /not a number/],
+    ["#job=&divisions=127&teeth=every x", /every: "x" is not a whole number/],
   ])("refuses %s in a sentence", (link, sentence) => {
     const [usual] = readyHeads;
     expect(refusalLines(() => read(`${link}&spec=${encodeURIComponent(JSON.stringify(usual))}`)).join()).toMatch(sentence);
@@ -111,6 +117,20 @@ describe("a walk", () => {
   it("names its way, and planned again by that name it is the same", () => {
     const first = walkOf(begun);
     expect(walkOf(first.job).plan).toEqual({ ...first.plan, others: [] });
+  });
+
+  it("goes in an order of its own, every so many-th tooth first, as the sheet of that job does", () => {
+    const spread = { ...begun, work: { kind: "divide", target: { divisions: 127 }, teeth: { step: 19 } } } as const;
+    const { steps } = walkOf(spread);
+    const places = steps.map(({ place }) => place.tooth);
+    // 1 and on by 19: 7 · 19 is 133, which is 6 beyond the round.
+    expect(places.slice(0, 9)).toEqual([1, 20, 39, 58, 77, 96, 115, 7, 26]);
+    expect([...places].sort((a, b) => a - b)).toEqual(Array.from({ length: 127 }, (_, index) => index + 1));
+    expect(refusalLines(() => walkOf({ ...spread, work: { ...spread.work, teeth: { step: 127 } } }))).toEqual([
+      "step: 127 is not a step from tooth to tooth; give 1 to 126",
+    ]);
+    const angle = { kind: "divide", target: { angle: parseAngle("7°") }, teeth: { step: 19 } } as const;
+    expect(refusalLines(() => walkOf({ ...spread, work: angle }))).toEqual(["every: goes with a count alone"]);
   });
 
   it("has its checks at the places of the plan", () => {

@@ -9,6 +9,7 @@ const page = helpPage(options, {
     ["turns-and-holes table FROM-TO", "the preferred setting of every count in a range"],
     ["turns-and-holes gives MOVE [options]", "the reverse: what a move really gives"],
     ["turns-and-holes spacing ANGLES", "unequal spaces, as of a reamer"],
+    ["turns-and-holes spacing --propose FLUTES", "such spaces proposed, on holes that you have"],
     ["turns-and-holes gear TEETH [options]", "a gear's measures; what gear it is: gear --help"],
     ["turns-and-holes repair TEETH [options]", "a gear with broken teeth, all of it: repair --help"],
     ["turns-and-holes ratio [options]", "an unknown worm ratio, or idlers, from a trial: ratio --help"],
@@ -35,6 +36,7 @@ const page = helpPage(options, {
     ["turns-and-holes table 2-100 --markdown", ""],
     [`turns-and-holes "2.9° ± 0.05°"`, "which counts that could mean"],
     [`turns-and-holes spacing "58°,62°,59°,61°,60°,60°"`, ""],
+    ["turns-and-holes spacing --propose 6 --uneven 3°", ""],
     [`turns-and-holes gives "0 + 22/33"`, "that gives 60"],
     [`turns-and-holes gives "0 + 5/15" --gears 56/24 --plate against`, "that gives 127"],
   ],
@@ -56,6 +58,7 @@ const page = helpPage(options, {
       says: "There --teeth-per-move is how many teeth the move is meant to advance",
       options: ["gears", "plate"],
     },
+    { title: "Unequal spaces", options: ["propose", "uneven", "unpaired"] },
     { title: "How it is told", options: ["json", "csv", "markdown", "help", "version"] },
   ],
   end: [

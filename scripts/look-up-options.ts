@@ -10,8 +10,8 @@ export const options: typeof headOptions &
   typeof budgetOptions &
   typeof everywhere &
   TableOf<
-    "limit" | "radius" | "teeth" | "every" | "after" | "by" | "ring" | "gears" | "plate",
-    "all" | "near" | "proof" | "nearer" | "coordinates" | "clockwise" | "tangents" | "json" | "csv" | "markdown"
+    "limit" | "radius" | "teeth" | "every" | "after" | "by" | "ring" | "gears" | "plate" | "propose" | "uneven",
+    "all" | "near" | "proof" | "nearer" | "coordinates" | "clockwise" | "tangents" | "unpaired" | "json" | "csv" | "markdown"
   > = {
   ...headOptions,
   all: { type: "boolean", says: "every method that does it, not only the preferred" },
@@ -49,6 +49,9 @@ export const options: typeof headOptions &
     says: "which way they turn the plate: with the crank or against it",
     words: ["with", "against"],
   },
+  propose: { type: "string", value: "FLUTES", says: "unequal spaces for so many flutes, every place on a hole" },
+  uneven: { type: "string", value: "ANGLE", says: "how far off even they may be (a thirtieth of a space)" },
+  unpaired: { type: "boolean", says: "no flute opposite another; else an even number has them in pairs" },
   json: { type: "boolean", says: "the answer as data, and a refusal too; lengths in millimetres" },
   csv: { type: "boolean", says: "the table alone, for a spreadsheet: one value a cell" },
   markdown: { type: "boolean", says: "the same table in Markdown" },

@@ -1,7 +1,15 @@
-import { type Head, parseAngle, type UnequalSpacing, unequalSpacing } from "../src/index.ts";
+import {
+  type Head,
+  type ProposedSpacing,
+  parseAngle,
+  proposeSpacing,
+  type UnequalSpacing,
+  unequalSpacing,
+} from "../src/index.ts";
 import {
   cautionsBesides,
   headLine,
+  proposedItems,
   readingShort,
   readingWords,
   signedArc,
@@ -10,29 +18,57 @@ import {
   spacingScale,
   spacingTitle,
 } from "../src/words/index.ts";
-import { fault, optionNames } from "./command-line.ts";
+import { fault, optionNames, wholeNumber } from "./command-line.ts";
 import type { Options } from "./look-up-options.ts";
 import type { More } from "./more.ts";
 import { withOptionNames } from "./read-options.ts";
 import { type Column, table } from "./table.ts";
 import { degrees, itemLines, paragraph } from "./words.ts";
 
-/** `spacing ANGLES`: the places of a work whose spaces are not equal. */
-export function spacingAsked(angles: string, head: Head, { mounted }: Options): More {
+/** `spacing ANGLES`: the places of a work whose spaces are not equal; with `--propose` such spaces are found. */
+export function spacingAsked(angles: string, head: Head, options: Options): More {
+  const { mounted, propose } = options;
+  if (propose !== undefined) {
+    if (angles.trim() !== "")
+      throw fault("conflict", "--propose", "is given beside angles; give the angles, or let them be proposed");
+    const proposed = proposedFor(propose, head, options);
+    return spacingTold(proposed.spacing, head, proposed);
+  }
   if (angles.trim() === "")
-    throw fault("missing", "", "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°");
+    throw fault(
+      "missing",
+      "",
+      "no angles were given; list those from each place to the next, such as 58°,62°,59°,61°,60°,60°, or --propose a number of flutes",
+    );
   const steps = angles.split(",").map(parseAngle);
-  const spacing = withOptionNames(optionNames, () => unequalSpacing(head, steps, mounted === undefined ? {} : { mounted }));
+  return spacingTold(
+    withOptionNames(optionNames, () => unequalSpacing(head, steps, mounted === undefined ? {} : { mounted })),
+    head,
+    null,
+  );
+}
+
+function proposedFor(flutes: string, head: Head, { mounted, uneven, unpaired }: Options): ProposedSpacing {
+  const names = { ...optionNames, flutes: "--propose", uneven: "--uneven", opposite: "--unpaired", head: "--head" };
+  const asked = {
+    ...(mounted !== undefined && { mounted }),
+    ...(uneven !== undefined && { uneven: withOptionNames({ angle: "--uneven" }, () => parseAngle(uneven)) }),
+    ...(unpaired === true && { opposite: false }),
+  };
+  return withOptionNames(names, () => proposeSpacing(head, wholeNumber(flutes, "--propose"), asked));
+}
+
+function spacingTold(spacing: UnequalSpacing, head: Head, proposed: ProposedSpacing | null): More {
   const oneWay =
     spacing.circle === null ? ({ hand: "handwheel", to: "mark" } as const) : ({ hand: "crank", to: "hole" } as const);
   return {
-    data: { spacing },
+    data: { spacing, ...(proposed !== null && { proposed: besidesSpacing(proposed) }) },
     table: spacingColumns(spacing.places),
     lines: [
       spacingTitle(spacing),
       headLine(head),
       "",
-      ...itemLines(spacingItems(spacing)),
+      ...itemLines([...(proposed === null ? [] : proposedItems(proposed)), ...spacingItems(spacing)]),
       "",
       ...table(columnsOf(spacing, head)),
       "",
@@ -46,6 +82,11 @@ export function spacingAsked(angles: string, head: Head, { mounted }: Options): 
       ),
     ],
   };
+}
+
+/** A proposal without its places, which stand beside it. */
+function besidesSpacing({ spacing: _, ...proposed }: ProposedSpacing): Omit<ProposedSpacing, "spacing"> {
+  return proposed;
 }
 
 type Place = UnequalSpacing["places"][number];

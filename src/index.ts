@@ -117,6 +117,7 @@ export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceBySc
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";
 export { type CircleChords, type FaceChords, type HoleChord, plateChords } from "./machine/plate-chords.ts";
+export { type ProposalOptions, type ProposedSpacing, proposeSpacing } from "./machine/propose-spacing.ts";
 export {
   type DialPosition,
   type DialTable,

@@ -55,6 +55,7 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
     { startAngle: revolutions(1, 3), side: "minus", ring },
   ],
   unequalSpacing: [threePlates, [revolutions(1, 3), revolutions(1, 4)], { mounted: "1" }],
+  proposeSpacing: [threePlates, 6, { uneven: revolutions(1, 180), opposite: true, mounted: "1" }],
   coordinates: [12, { radius: 40, startAngle: revolutions(1, 8), sense: "clockwise", origin: "tangents" }],
   chord: [12, 40, 2],
   plateChords: [threePlates],

@@ -25,6 +25,7 @@ import {
   planJob,
   plateFromChords,
   prepare,
+  proposeSpacing,
   prove,
   recutPlan,
   repairOnHead,
@@ -79,6 +80,7 @@ const refused: Readonly<Record<FaultCode, readonly (() => unknown)[]>> = {
   "not-owned": [() => planJob(head, { divisions: 12 }, { by: "dial" }), () => indexDivisions(head, 12, { mounted: "9" })],
   "too-many": [() => define({ wormRatio: 40, plates: Array(51).fill(plates[0]) }), () => coordinates(100_001, { radius: 1 })],
   "cannot-be-made": [
+    () => proposeSpacing(head, 200),
     () => spurGear({ teeth: 8, module: 2, profileShift: 1.5 }),
     () => prove(anything({ ...indexDivisions(head, 127).settings[0], wormRatio: "1", gears: jamming })),
   ],

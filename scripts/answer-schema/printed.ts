@@ -13,6 +13,7 @@ import type {
   PlannedJob,
   PlateCheck,
   PossibleCount,
+  ProposedSpacing,
   RatioFound,
   RepairOnHead,
   SpurGear,
@@ -59,6 +60,8 @@ export interface Tabled {
 /** `spacing`. */
 export interface Spaced {
   readonly spacing: UnequalSpacing;
+  /** With `--propose`; its places stand in `spacing`. */
+  readonly proposed?: Omit<ProposedSpacing, "spacing">;
 }
 
 /** An angle read by eye. */

@@ -135,7 +135,7 @@ export {
   settingItemsAmong,
   shortSetting,
 } from "./setting-words.ts";
-export { spacingItems, spacingScale, spacingTitle } from "./spacing-words.ts";
+export { proposedItems, spacingItems, spacingScale, spacingTitle } from "./spacing-words.ts";
 export { standingItems } from "./standing-words.ts";
 export { wayFigures, wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";

@@ -1,7 +1,8 @@
+import type { ProposedSpacing } from "../machine/propose-spacing.ts";
 import type { UnequalSpacing } from "../machine/unequal-spacing.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Item } from "./item.ts";
-import { arcUpTo, counted } from "./numbers.ts";
+import { arcUpTo, counted, shortAngle } from "./numbers.ts";
 import { plateName } from "./plates.ts";
 
 /** A work with unequal spaces as a title. */
@@ -23,6 +24,17 @@ export function spacingItems({ circle, exact, worstArcSeconds, closes, left, pla
       term: "Round",
       text: closes ? "the spaces make up whole turns of the work" : `the spaces leave ${formatAngle(left, 1)} of the turn`,
     },
+  ];
+}
+
+/** A spacing that was proposed: its angles, and in what they differ. */
+export function proposedItems({ angles, opposite, allDiffer, uneven }: ProposedSpacing): readonly Item[] {
+  const half = opposite ? angles.slice(0, angles.length / 2) : angles;
+  const repeated = opposite ? ", and once more: every flute has another opposite, to measure over" : "";
+  const alike = allDiffer ? (opposite ? "No two of the half are alike" : "No two are alike") : "No two neighbours are alike";
+  return [
+    { term: "Spaces", text: `${half.map(shortAngle).join(", ")}${repeated}` },
+    { term: "Uneven", text: `by ${shortAngle(uneven)} at most, either way. ${alike}; they come to one turn exactly.` },
   ];
 }
 

@@ -40,6 +40,7 @@ describe("what is printed with --json is by its schema", () => {
     ["LookedUp", ["97", "--radius", "50", "--budget", "--teeth", "3,4", "--by", "dial", "--head", "ratio-90-dial"]],
     ["Tabled", ["table", "2-60", "--head", "ratio-40-plates-15-49-ungeared"]],
     ["Spaced", ["spacing", "58,62,60"]],
+    ["Spaced", ["spacing", "--propose", "6"]],
     ["Gives", ["gives", "0 + 22/33"]],
     ["Gives", ["gives", "0 + 5/15", "--gears", "56/24", "--plate", "with"]],
     ["ByEye", ["2.9° ± 0.05°"]],

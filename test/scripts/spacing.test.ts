@@ -131,3 +131,32 @@ it("no angle is no question", async () => {
   await expect(said(["spacing", ""])).rejects.toThrow(/no angles were given; list those from each place to the next/);
   await expect(said(["spacing", "58,,60"])).rejects.toThrow();
 });
+
+describe("unequal spaces proposed", () => {
+  it("are told with their setting, and in what they differ", async () => {
+    const text = (await words("--propose", "6", "--uneven", "3°")).replace(/\s+/g, " ");
+    expect(text).toContain("6 PLACES, UNEQUAL SPACES");
+    expect(text).toContain("and once more: every flute has another opposite");
+    expect(text).toContain("No two of the half are alike; they come to one turn exactly.");
+    expect(text).toContain("every place is on a hole");
+  });
+
+  it("without pairs are so many, all different where there is room", async () => {
+    const { proposed, spacing } = await json("--propose", "6", "--unpaired");
+    expect([proposed.angles.length, new Set(proposed.angles).size, spacing.exact]).toEqual([6, 6, true]);
+    expect(await words("--propose", "7")).toContain("No two are alike");
+    const some = await words("--propose", "20", "--uneven", "0.4°");
+    expect(some.replace(/\s+/g, " ")).toContain("No two neighbours are alike");
+  });
+
+  it.each([
+    [["58,62", "--propose", "6"], "--propose: is given beside angles"],
+    [["--propose", "six"], "--propose: "],
+    [["--propose", "6", "--uneven", "0.01°"], "--uneven: no circle of this head has 6 spaces within 0° 00′ 36.0″ of even ones"],
+    [["--propose", "6", "--uneven", "x"], "x"],
+    [["58,62", "--uneven", "1°"], "--uneven: has no effect without --propose"],
+    [["--propose", "6", "--head", "ratio-90-dial"], "--head: it has no index plate"],
+  ])("refuses %j", async (asked, why) => {
+    await expect(said(["spacing", ...asked])).rejects.toThrow(why);
+  });
+});

@@ -20,11 +20,8 @@ import { keyedHead } from "./plate-keys.ts";
 import { type BookSection, bookSections, sectionWords } from "./sections.ts";
 import { ratioInWords } from "./words.ts";
 
-/** What the sheet of a kit is for: the range, and a list of one's own. */
-export type KitAsked = CoverageOptions;
-
 /** Writes the sheet of a kit: every count at a glance, what is lost with a plate, and what would add the most. */
-export function kitSheetOf(head: Head, edition: Edition, asked: KitAsked): Book {
+export function kitSheetOf(head: Head, edition: Edition, asked: CoverageOptions): Book {
   const answer = coverage(head, asked);
   const { from, to } = answer;
   return {

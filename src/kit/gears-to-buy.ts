@@ -17,7 +17,7 @@ export interface GearsToBuy extends Adds {
 const mostAlike = 6;
 
 /** A search on a head with gears beside its own. */
-export function searchWithGears(search: Search, gears: readonly number[]): Search {
+function searchWithGears(search: Search, gears: readonly number[]): Search {
   const { layout } = search;
   const all = [...layout.head.gears, ...gears].sort((a, b) => a - b);
   return { ...search, layout: { ...layOut({ ...layout.head, gears: all }), mounted: layout.mounted } };

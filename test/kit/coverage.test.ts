@@ -233,6 +233,18 @@ describe("one gear more, or two", () => {
     expect(coverage(ungeared, { from: 2, to: 100, methods: ["simple"] }).bestGears).toEqual([]);
   });
 
+  it("are any gear at all where what is missing is an idler, and two gears where it is two", () => {
+    const spec = { wormRatio: 40, plates: [{ name: "1", circles: [15, 16] }], gears: [24, 48], idlers: [], rearPin: false };
+    for (const onePair of [0, 1, 2]) {
+      const head = defineHead({ ...spec, gearing: { idlersWithCrank: { onePair, twoPairs: 0 } } });
+      const { missing, bestGears } = coverage(head, { from: 41, to: 90, teethPerMove: 1, gearSizes: [23, 29], circleSizes: [] });
+      expect(bestGears.length).toBeGreaterThan(0);
+      for (const { gears, alike, unlocks } of bestGears)
+        for (const each of [gears, ...alike])
+          expect(doneOn(withGears(head, each), missing, { teethPerMove: 1 })).toEqual(unlocks);
+    }
+  });
+
   it("say which counts only a train does that may foul", () => {
     // Small gears leave no room beside the shafts of a train of two pairs.
     const tight = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15, 16] }], gears: [8, 42, 10] });

@@ -2,8 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { coverage, indexTable, kindOf } from "../../src/index.ts";
-import { untriedOfKitWords } from "../../src/words/index.ts";
+import { kitLines } from "../../scripts/kit-words.ts";
+import { type Coverage, coverage, indexTable, kindOf } from "../../src/index.ts";
+import { coverageWithWhys, untriedOfKitWords } from "../../src/words/index.ts";
 import { piecesOf } from "../booklet/read-pdf.ts";
 import { runHere } from "../support/command.ts";
 import { ready } from "../support/ready.ts";
@@ -77,6 +78,11 @@ describe("what a kit does, in words", () => {
     const codes = ["settings", "plates", "circles", "plates-to-add", "gears", "set"] as const;
     expect(untriedOfKitWords([])).toBe("");
     expect(new Set(codes.map((code) => untriedOfKitWords([{ code }]))).size).toBe(codes.length);
+    const cut: Coverage = { ...coverage(head, { from: 2, to: 3 }), complete: false, untried: [{ code: "gears" }] };
+    expect(coverageWithWhys(cut)).toMatchObject({ untried: [{ code: "gears", why: "gears to add" }] });
+    expect(kitLines(cut, head).join(" ").replace(/\s+/g, " ")).toContain(
+      "There may be others, and better ones, of: gears to add.",
+    );
   });
 
   it("is data with --json, by the library, with every code in words", async () => {

@@ -1,6 +1,6 @@
 import { type Effort, isCut, take } from "../number/effort.ts";
 import type { CircleTally } from "./circles-to-add.ts";
-import { anyOf, type CountSet, hasCount, noCounts, sharedCounts } from "./count-set.ts";
+import { anyOf, type CountSet, countsIn, hasCount, noCounts, sharedCounts } from "./count-set.ts";
 import type { GearTally } from "./gear-tally.ts";
 
 /** What is bought or drilled together. */
@@ -32,7 +32,7 @@ const sizeOf = ({ circles, gears }: Chosen) => circles.length + gears.length;
  *
  * First a set is put together by what adds the most. Then every set of one, of two and so on up to one
  * less than that is gone through: of the counts still to be done the one with the fewest ways is taken, and
- * each of its ways is tried. Where the effort runs out, the set found first stands, and is not called the smallest.
+ * each of its ways is tried, first what does the most besides. Where the effort runs out, the set found first stands, and is not called the smallest.
  */
 export function smallestSet(
   needed: CountSet,
@@ -119,7 +119,9 @@ function within(choice: Choice, chosen: Chosen, left: number): Chosen | null {
     if (ways.length < (fewest?.length ?? Number.POSITIVE_INFINITY)) fewest = ways;
     if (ways.length < 2) break;
   }
-  for (const way of fewest ?? []) {
+  // Of sets as small as each other one that does much besides is the better buy.
+  const ways = (fewest ?? []).map((way) => ({ way, besides: countsIn(doneBy(way, choice)) }));
+  for (const { way } of ways.sort((a, b) => b.besides - a.besides)) {
     const found = within(choice, way, left - (sizeOf(way) - sizeOf(chosen)));
     if (found !== null) return found;
   }
@@ -135,10 +137,12 @@ function byMost(choice: Choice): Chosen {
     const place = choice.places.find((each) => !hasCount(done, each));
     if (place === undefined) return chosen;
     let best = chosen;
-    let most = 0;
+    let most = { gain: 0, besides: 0 };
     for (const way of waysToDo(place, chosen, 2, choice)) {
-      const gain = (sharedCounts(doneBy(way, choice), needed) - sharedCounts(done, needed)) / (sizeOf(way) - sizeOf(chosen));
-      if (gain > most) [best, most] = [way, gain];
+      const does = doneBy(way, choice);
+      const gain = (sharedCounts(does, needed) - sharedCounts(done, needed)) / (sizeOf(way) - sizeOf(chosen));
+      const besides = countsIn(does);
+      if (gain > most.gain || (gain === most.gain && besides > most.besides)) [best, most] = [way, { gain, besides }];
       // Whatever does this count, once there is no time to look for better.
       if (!take(choice.effort, needed.length * 4 + stepsOfDone(way))) break;
     }

@@ -328,6 +328,23 @@ describe("a list of one's own", () => {
     );
   });
 
+  it("of sets as small as each other takes the one that does the most besides", () => {
+    const shop = defineHead({
+      wormRatio: 60,
+      plates: [{ name: "B", circles: [21, 23, 27, 29, 31, 33] }],
+      gears: [30, 40, 45, 63],
+    });
+    const {
+      want: told,
+      bestGears: [best],
+    } = coverage(shop, { from: 2, to: 120, want: [101] });
+    expect(told?.set.circles).toEqual([]);
+    const besides = doneOn(withGears(shop, told?.set.gears ?? []), span(2, 120)).length;
+    // A circle of 101 does it as well, and next to nothing besides.
+    expect(besides).toBeGreaterThan(doneOn(withPlate(shop, [101]), span(2, 120)).length);
+    expect(best?.unlocks.length).toBeGreaterThan(1);
+  });
+
   it("leaves what no circle and no gears of the sizes do, and says so", () => {
     const { want: told } = coverage(ready("ratio-90-dial"), { from: 2, to: 10, want: [7, 211, 8], gearSizes: [20] });
     expect(told).toEqual({ done: [8], missing: [7], left: [211], set: { circles: [7], gears: [], smallest: true } });

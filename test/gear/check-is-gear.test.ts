@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { checkIsGear, checkIsInvolute, checkIsTooth } from "../../src/gear/check-is-gear.ts";
 import { overPins, pinRange } from "../../src/gear/over-pins.ts";
+import { flankDisplacement } from "../../src/gear/repair/flank-displacement.ts";
+import { slittingSaw } from "../../src/gear/repair/slitting-saw.ts";
+import { thicknessCheck } from "../../src/gear/repair/thickness-check.ts";
+import { toothRepair } from "../../src/gear/repair/tooth-repair.ts";
 import { spanOver, thinningFromSpan } from "../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
@@ -54,6 +58,10 @@ describe("what is taken for a gear", () => {
     ["toothThicknessAt", (given) => toothThicknessAt(given, 80)],
     ["spaceWidthAt", (given) => spaceWidthAt(given, 80)],
     ["chordAt", (given) => chordAt(given, 80)],
+    ["flankDisplacement", (given) => flankDisplacement(given, { arcSeconds: 30 })],
+    ["slittingSaw", (given) => slittingSaw(given)],
+    ["thicknessCheck", (given) => thicknessCheck(given, { backlash: 0.1 })],
+    ["toothRepair", (given) => toothRepair(given, { damaged: [3] })],
   ] as [string, (given: SpurGear) => unknown][])("%s says so too", (_, measure) => {
     expect(refusal(() => measure(gear))).toEqual([]);
     expect(refusal(() => measure(wrong(null)))).toEqual([

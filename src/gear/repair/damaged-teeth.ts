@@ -99,10 +99,11 @@ export function recutPlan(teeth: number, options: DamageOptions): RecutPlan {
 function readDamaged(teeth: unknown, damaged: unknown): ReadonlySet<number> {
   const faults = faultList();
   const count = readTeeth(teeth, "teeth", faults);
-  const most = Number.isNaN(count) ? 0 : count;
-  const numbers = faults.list(damaged, "damaged", most, "no tooth is named; give the damaged teeth by number, such as 7, 8");
+  // Without a count there is nothing to hold the numbers of teeth against.
+  faults.throwIfAny();
+  const numbers = faults.list(damaged, "damaged", count, "no tooth is named; give the damaged teeth by number, such as 7, 8");
   for (const [index, tooth] of numbers.entries()) {
-    faults.wholeNumber(tooth, `damaged[${index}]`, 1, most);
+    faults.wholeNumber(tooth, `damaged[${index}]`, 1, count);
     if (numbers.indexOf(tooth) < index)
       faults.add("twice", `damaged[${index}]`, `tooth ${tooth} is named twice; name each damaged tooth once`);
   }

@@ -89,3 +89,13 @@ describe("an angle over several teeth", () => {
       expect(() => countsFromAngle(revolutions("1/10"), revolutions("0"), teeth)).toThrow(/teeth: .* is not a count/);
   });
 });
+
+it("counts up to 400 teeth where no other most is given, and up to 10,000 turns; least and most may be one count", () => {
+  // Of 24 teeth, marks that meet after one turn mean a multiple of 24: sixteen of them to 400.
+  expect(countsFromMarks({ mateTeeth: 24, turns: 1 }).at(-1)).toBe(384);
+  expect(countsFromMarks({ mateTeeth: 401, turns: 401 })).toHaveLength(397);
+  expect(countsFromMarks({ mateTeeth: 24, turns: 1, least: 48, most: 48 })).toEqual([48]);
+  expect(() => countsFromMarks({ mateTeeth: 24, turns: 10_000 })).not.toThrow();
+  expect(() => countsFromMarks({ mateTeeth: 24, turns: 10_001 })).toThrow(/10001 is not a whole number from 1 to 10,000/);
+  expect(() => countsFromMarks({ mateTeeth: 24, turns: 1, least: 49, most: 48 })).toThrow(/48 is below the least, 49/);
+});

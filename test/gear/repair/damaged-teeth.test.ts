@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type DamageOptions, recutPlan } from "../../../src/gear/repair/damaged-teeth.ts";
 import { fromExact } from "../../../src/number/ratio.ts";
+import { refusalKinds, refusalLines } from "../../support/refusal.ts";
+import { wrong } from "../../support/wrong.ts";
 
 describe("a wheel of 86 with teeth 31 and 32 gone", () => {
   const plan = recutPlan(86, { damaged: [32, 31] });
@@ -137,5 +139,23 @@ describe("refusals", () => {
     [{ damaged: [4, 9], startSpace: 8 }, /space 8 is beside a damaged tooth; start from a sound one, such as 2/],
   ] as unknown as [DamageOptions, RegExp][])("%j", (options, sentence) => {
     expect(() => recutPlan(20, options)).toThrow(sentence);
+  });
+});
+
+describe("what is given for a plan", () => {
+  it("is damaged teeth in any order", () => {
+    expect(recutPlan(86, { damaged: [32, 7, 31] }).damaged).toEqual([7, 31, 32]);
+  });
+
+  it.each([
+    [2.5, "teeth: 2.5 is not a whole number from 4 to 10,000"],
+    [Number.NaN, "teeth: NaN is not a whole number from 4 to 10,000"],
+  ])("of %d teeth is refused for that alone: no number of a tooth can be right or wrong then", (teeth, line) => {
+    expect(refusalLines(() => recutPlan(teeth, { damaged: [3, 3] }))).toEqual([line]);
+  });
+
+  it("is no nothing, and has no other key", () => {
+    expect(refusalKinds(() => recutPlan(86, wrong(null)))).toEqual(["unreadable options"]);
+    expect(refusalKinds(() => recutPlan(86, wrong({ damaged: [3], start: 1 })))).toEqual(["unknown-key options"]);
   });
 });

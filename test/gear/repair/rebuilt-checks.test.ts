@@ -86,6 +86,82 @@ function drawnOf(gear: SpurGear, lost: (tooth: number) => Lost): DrawnGear {
 /** How far a drawn measure may be from a reckoned one, in mm. */
 const hair = (gear: SpurGear) => 1e-7 * gear.referenceDiameter;
 
+describe("the checks of one gear", () => {
+  const shape = (checks: readonly RebuiltCheck[]) =>
+    checks.map((check) => {
+      const places =
+        check.code === "across"
+          ? check.teeth
+          : check.code === "span"
+            ? check.spans.map(({ fromTooth, toTooth, rebuiltTooth }) => `${fromTooth}–${toTooth} of ${rebuiltTooth}`)
+            : check.places.map(({ toothSpace, opposite, rebuilt }) => `${toothSpace}|${opposite} of ${rebuilt}`);
+      return [check.code === "over-pins" ? check.between : check.code, places.join(", "), check.holdsIf.join(" ")];
+    });
+  const shapeOf = (spec: Partial<Parameters<typeof spurGear>[0]>, damaged: readonly number[], backlash?: number) =>
+    shape(toothRepair(spurGear({ teeth: 40, module: 3, ...spec }), { damaged, backlash }).checks);
+
+  it("two teeth side by side, of an even count", () => {
+    expect(shapeOf({}, [8, 7])).toEqual([
+      ["across", "7, 8", ""],
+      ["span", "3–7 of 7, 7–11 of 7, 4–8 of 8, 8–12 of 8", "loss-shared"],
+      ["rebuilt-and-sound", "6|26 of 7, 8|28 of 8", "loss-shared"],
+      ["rebuilt-teeth", "7|27 of 7,8", "loss-shared teeth-alike"],
+    ]);
+  });
+
+  it("two teeth apart, of an odd count: the space nearly opposite may be recut, then it is the other", () => {
+    // 20 and 21 spaces on from 6 are 26, which is recut, and 27.
+    expect(shapeOf({ teeth: 41 }, [7, 26])).toEqual([
+      ["across", "7, 26", ""],
+      ["span", "3–7 of 7, 7–11 of 7, 22–26 of 26, 26–30 of 26", "loss-shared"],
+      ["rebuilt-and-sound", "7|28 of 7, 25|4 of 26", "loss-shared"],
+      ["rebuilt-and-sound", "6|27 of 7, 26|5 of 26", "loss-shared"],
+    ]);
+  });
+
+  it("a span from a rebuilt tooth to another tells of neither; pins with no sound space opposite are not there", () => {
+    expect(shapeOf({}, [7, 11])[1]).toEqual(["span", "3–7 of 7, 11–15 of 11", "loss-shared"]);
+    expect(shapeOf({ teeth: 12 }, [3, 9]).map(([what]) => what)).toEqual(["across", "span"]);
+  });
+
+  it("no caliper below the pitch circle, no jaws or pins that do not rest on the flanks", () => {
+    const codes = (spec: Partial<Parameters<typeof spurGear>[0]>, backlash?: number) =>
+      shapeOf(spec, [1], backlash).map(([what]) => what);
+    expect(codes({ module: 0.4 })).toEqual(["across", "span", "rebuilt-and-sound"]);
+    expect(codes({ tipDiameter: 119 })).not.toContain("across");
+    expect(codes({ tipDiameter: 129.75 })).toEqual(["across", "span"]);
+    const spanless = { teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" } as const;
+    expect(codes(spanless)).not.toContain("span");
+  });
+
+  it("no pins where one would drop below the tips beside a tooth that has lost all it may", () => {
+    const codes = (backlash: number) => shapeOf({}, [1], backlash).map(([what]) => what);
+    expect(codes(0.3)).toEqual(["across", "span", "rebuilt-and-sound"]);
+    expect(codes(8)).toEqual(["across", "span"]);
+  });
+
+  it.each([
+    [40, [7, 8]],
+    [41, [7, 26]],
+    [41, [7, 8, 27]],
+  ])(
+    "of %i teeth, measured as drawn: the most is of full teeth, the least of those that have lost all they may",
+    (teeth, damaged) => {
+      const thinning = 0.24945;
+      const gear = spurGear({ teeth, module: 3, thinning });
+      const { checks, check } = toothRepair(gear, { damaged, backlash: 0.3 });
+      for (const [loss, end] of [
+        [0, "most"],
+        [check?.mayLose ?? 0, "least"],
+      ] as const) {
+        const drawn = drawnOf(gear, (tooth) => shared(damaged.includes(tooth) ? loss : thinning));
+        for (const { check: each, length } of readingsOf(checks, drawn)) expect(each[end]).toBeCloseTo(length, 6);
+      }
+      for (const { least } of toothRepair(gear, { damaged }).checks) expect(least).toBeNull();
+    },
+  );
+});
+
 describe("the checks of a rebuilt tooth against a gear drawn point by point", () => {
   it("every check passes the teeth that are right, and no other, where all are alike and wear by both flanks", () => {
     fc.assert(

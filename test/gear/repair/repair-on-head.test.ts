@@ -4,6 +4,8 @@ import { type RepairOptions, toothRepair } from "../../../src/gear/repair/tooth-
 import { spurGear } from "../../../src/gear/spur-gear.ts";
 import { defineHead } from "../../../src/index.ts";
 import { ready } from "../../support/ready.ts";
+import { refusalKinds } from "../../support/refusal.ts";
+import { wrong } from "../../support/wrong.ts";
 
 const gear = spurGear({ teeth: 97, module: 2 });
 const damaged = [31, 32];
@@ -73,4 +75,13 @@ it("a saw that is to leave what errors come to leaves nothing rather than refuse
   const { saw, warnings } = toothRepair(gear, { damaged, settingError: { offCentre: 1.5 } });
   expect(saw.leftOnFlank.atBottom).toBeCloseTo(0, 12);
   expect(warnings.map(({ code }) => code)).toContain("errors-over-saw");
+});
+
+it("refuses what is no gear, no options and no way to list the places", () => {
+  const kinds = (of: unknown, options: unknown) => refusalKinds(() => repairOnHead(geared, wrong(of), wrong(options)));
+  expect(kinds(null, { damaged })).toEqual(["unreadable gear"]);
+  expect(kinds(gear, null)).toEqual(["unreadable options"]);
+  expect(kinds(gear, { damaged, teeth: 3 })).toEqual(["unknown-key options"]);
+  expect(kinds(gear, { damaged, places: null })).toEqual(["unreadable options.places"]);
+  expect(kinds(gear, { damaged, places: { teeth: [3] } })).toEqual(["unknown-key options.places"]);
 });

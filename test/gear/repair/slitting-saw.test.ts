@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type SawOptions, slittingSaw } from "../../../src/gear/repair/slitting-saw.ts";
+import { toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
 import { spurGear } from "../../../src/gear/spur-gear.ts";
 import { type Point, rightFlank, rollAt, turn, zeroOf } from "../../support/drawn-tooth.ts";
 import { gears, part } from "../../support/gears.ts";
@@ -39,6 +40,27 @@ describe("slitting saw", () => {
     expect(slittingSaw(gear, { depth: 4.5 }).warnings).toEqual([{ code: "saw-in-fillets" }]);
   });
 
+  it("reaches twice the addendum without shift, and to the root where that is deeper or there is none", () => {
+    const depthOf = (spec: object) => slittingSaw(spurGear({ teeth: 40, module: 2, ...spec })).depth;
+    expect(depthOf({ profileShift: 0.3 })).toBeCloseTo(4, 12);
+    expect(depthOf({ module: 0.4 })).toBeCloseTo(0.8, 12);
+    expect(depthOf({ wholeDepth: 3.5 })).toBeCloseTo(3.5, 12);
+    // Tips half a millimetre below the pitch circle: 4.5 less 2.5 mm are left.
+    expect(depthOf({ tipDiameter: 79 })).toBeCloseTo(2, 12);
+  });
+
+  it("leaves what the errors of setting come to, where the saw at hand leaves room for it", () => {
+    const gear = spurGear({ teeth: 40, module: 2 });
+    const all = slittingSaw(gear).greatestWidth;
+    const repair = (width?: number) =>
+      toothRepair(gear, { damaged: [3], settingError: { offCentre: 0.2 }, saw: width === undefined ? {} : { width } });
+    const { together } = repair().displacement;
+    const greatest = (width?: number) => repair(width).saw.greatestWidth;
+    expect(greatest()).toBeCloseTo(all - 2 * together, 12);
+    expect(greatest(all - 2 * together - 0.001)).toBeCloseTo(all - 2 * together, 12);
+    expect(greatest(all - 2 * together + 0.001)).toBeCloseTo(all, 12);
+  });
+
   it("shares what is asked, and reckons the saw at hand", () => {
     const gear = spurGear({ teeth: 40, module: 2 });
     const all = slittingSaw(gear);
@@ -55,6 +77,8 @@ describe("slitting saw", () => {
     [{ width: 3 }, /saw.width: 3 mm would cut into the flanks; give at most [\d.]+ mm/],
     [{ leave: 2 }, /saw.leave: 2 mm on each flank is more than half the space; give less than [\d.]+ mm/],
     [{ width: Number.NaN }, /NaN is not a saw width/],
+    [{ leave: 1000 }, /saw.leave: 1000 mm on each flank is more than half the space/],
+    [{ leave: 1000.5 }, /saw.leave: 1000.5 mm is not an amount to leave on the flank; give 0 mm to 1000 mm/],
     [{ kerf: 1 }, /no key "kerf"/],
   ] as [SawOptions, RegExp][])("refuses %j", (options, sentence) => {
     expect(() => slittingSaw(spurGear({ teeth: 40, module: 2 }), options)).toThrow(sentence);

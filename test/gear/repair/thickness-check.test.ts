@@ -37,6 +37,20 @@ describe("thickness to check", () => {
     expect(thicknessCheck(thinned, { backlash: 0.2 }).least.toothThickness).toBeCloseTo(gear.toothThickness - 0.1, 12);
   });
 
+  it("names span and pins with what they are over, and nothing of a span that there is not", () => {
+    const gear = spurGear({ teeth: 40, module: 2 });
+    const { full } = thicknessCheck(gear, { backlash: 0.1 });
+    expect(full.span).toEqual({ teeth: 5, length: expect.closeTo(gear.span?.length ?? 0, 12) });
+    expect(full.overPins).toEqual({ pinDiameter: 3.5, length: expect.closeTo(overPins(gear, 3.5), 10) });
+    const spanless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" });
+    expect(thicknessCheck(spanless, { backlash: 0.1 }).full.span).toBeNull();
+  });
+
+  it("may leave less than the sound teeth have, which are thin: of π, 1 lost already, 2 more may go", () => {
+    const worn = spurGear({ teeth: 40, module: 2, thinning: 1 });
+    expect(thicknessCheck(worn, { backlash: 4 }).least.toothThickness).toBeCloseTo(Math.PI - 2, 12);
+  });
+
   it("says nothing of pins that cannot be used", () => {
     const stub = spurGear({ teeth: 40, module: 2, tipDiameter: 86.5 });
     expect(thicknessCheck(stub, { backlash: 0.1 }).full.overPins).toBeNull();

@@ -135,6 +135,14 @@ describe("what stands in them", () => {
     expect(headed({ marksPerTurn: 240, vernierLines: 6, figures: "angle" })).toEqual(["turns 1", "reads 1° 37′ 30″"]);
   });
 
+  it("of whole turns name no circle, and a dial beside a plate is a check", () => {
+    const whole = placeColumns(planned(threePlates, { divisions: 8 }), threePlates);
+    expect(whole.slice(0, 2).map(({ head }) => head)).toEqual(["turns", "spaces"]);
+    const both = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [21] }], dial: { marksPerTurn: 100 } });
+    const keys = placeColumns(planned(both, { divisions: 7 }), both).map(({ key, sets }) => `${key}${sets ? "!" : ""}`);
+    expect(keys).toEqual(["go-turns!", "go-spaces!", "turns", "hole", "dial-turns", "dial", "angle"]);
+  });
+
   it("where nothing is to be done, a dash stands and no number", () => {
     for (const { head, target, options } of everyJob) {
       const plan = planned(head, target, { ...options, teeth: [1], order: "given" });

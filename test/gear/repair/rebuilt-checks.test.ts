@@ -100,6 +100,14 @@ describe("the checks of one gear", () => {
   const shapeOf = (spec: Partial<Parameters<typeof spurGear>[0]>, damaged: readonly number[], backlash?: number) =>
     shape(toothRepair(spurGear({ teeth: 40, module: 3, ...spec }), { damaged, backlash }).checks);
 
+  it("the blade is set to the chord of a tooth of full thickness, however thin the sound ones are", () => {
+    for (const thinning of [0, 0.25]) {
+      const [across] = toothRepair(spurGear({ teeth: 40, module: 3, thinning }), { damaged: [7] }).checks;
+      if (across?.code !== "across") throw new Error("there is no measure across the tooth");
+      expect(across.blade).toBeCloseTo(spurGear({ teeth: 40, module: 3 }).chordalAddendum, 12);
+    }
+  });
+
   it("two teeth side by side, of an even count", () => {
     expect(shapeOf({}, [8, 7])).toEqual([
       ["across", "7, 8", ""],

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { overPins } from "../../../src/gear/over-pins.ts";
 import { thicknessCheck } from "../../../src/gear/repair/thickness-check.ts";
+import { toothRepair } from "../../../src/gear/repair/tooth-repair.ts";
 import { spurGear } from "../../../src/gear/spur-gear.ts";
 import { drawnSpan } from "../../support/drawn-tooth.ts";
 import { gears, part } from "../../support/gears.ts";
@@ -44,6 +45,16 @@ describe("thickness to check", () => {
     expect(full.overPins).toEqual({ pinDiameter: 3.5, length: expect.closeTo(overPins(gear, 3.5), 10) });
     const spanless = spurGear({ teeth: 4, module: 1, pressureAngle: 10, profileShift: -0.8, depthRule: "1.8-stub" });
     expect(thicknessCheck(spanless, { backlash: 0.1 }).full.span).toBeNull();
+  });
+
+  it("says nothing of a span whose jaws would slip below shallow flanks once a tooth has lost all it may", () => {
+    // 5 teeth of full thickness span 27.69 mm; 1.4 and 3 mm less of two teeth are 2.07 mm less, and the flanks begin at 26.17.
+    const shallow = spurGear({ teeth: 40, module: 2, wholeDepth: 2.2, thinning: 1.4 });
+    const { full, least } = thicknessCheck(shallow, { backlash: 6 });
+    expect([full.span?.teeth, least.span]).toEqual([5, null]);
+    const { checks } = toothRepair(shallow, { damaged: [3], backlash: 6 });
+    expect(checks.map(({ code }) => code)).not.toContain("span");
+    expect(toothRepair(shallow, { damaged: [3], backlash: 0.1 }).checks.map(({ code }) => code)).toContain("span");
   });
 
   it("may leave less than the sound teeth have, which are thin: of π, 1 lost already, 2 more may go", () => {

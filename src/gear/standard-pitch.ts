@@ -24,6 +24,11 @@ const modulesFirst = [0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.25, 1.5, 2, 2.5, 3, 4, 
 const modulesSecond = [
   0.25, 0.35, 0.45, 0.55, 0.7, 0.75, 0.9, 1.125, 1.375, 1.75, 2.25, 2.75, 3.5, 4.5, 5.5, 6.5, 7, 9, 11, 14, 18, 22, 28, 36, 45,
 ];
+/**
+ * Modules that other national standards had besides as their second or third choice, met on older work and imported
+ * machines (from memory).
+ */
+const modulesBesides = [0.65, 0.85, 0.95, 3.25, 3.75, 4.25, 4.75, 5.25, 5.75];
 /** Diametral pitches usual in the inch trade (common practice, no source). */
 const diametralFirst = [1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 32, 48, 64, 80, 96];
 /** Diametral pitches met less often (common practice, no source). */
@@ -44,6 +49,7 @@ export const standardPitches: readonly StandardPitch[] = Object.freeze(
     ...modulesFirst.map((module) => ofModule(module, 1)),
     ...diametralFirst.map((pitch) => ofDiametral(pitch, 1)),
     ...modulesSecond.map((module) => ofModule(module, 2)),
+    ...modulesBesides.map((module) => ofModule(module, 2)),
     ...diametralSecond.map((pitch) => ofDiametral(pitch, 2)),
     ...circularSixteenths.map(ofCircular),
   ].map((pitch) => Object.freeze(pitch)),

@@ -14,6 +14,17 @@ export const isoModules = {
   seriesTwo: [1.125, 1.375, 1.75, 2.25, 2.75, 3.5, 4.5, 5.5, 6.5, 7, 9, 11, 14, 18, 22, 28, 36, 45],
 } as const;
 
+/** Modules beside those of ISO 54, as other national standards had them for a second or third choice. */
+export const modulesBesides = {
+  source: {
+    title: "Second and third choice of modules",
+    publisher: "national standards bodies",
+    year: "not known",
+    place: "from memory",
+  },
+  modules: [0.65, 0.85, 0.95, 3.25, 3.75, 4.25, 4.75, 5.25, 5.75],
+} as const;
+
 /** Pitches met in the trade that no standard at hand lists: those preferred, then those met less often. */
 export const customaryPitches = {
   source: { title: "Pitches of gears in the shop", publisher: "none", year: "not known", place: "common practice, no source" },

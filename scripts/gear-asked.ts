@@ -1,4 +1,4 @@
-import { countsFromMarks, identifyGear, overPins } from "../src/index.ts";
+import { countsFromMarks, type Fragment, identifyGear, overPins } from "../src/index.ts";
 import { gearWithTexts, identificationWithTexts, lengthsIn } from "../src/words/index.ts";
 import { fault, millimetres, wholeNumber } from "./command-line.ts";
 import { gearHelp } from "./gear-help.ts";
@@ -20,20 +20,25 @@ export function gearAsked(words: readonly string[], columns?: number): MoreOfJob
   if (values.version === true) return { data: {}, lines: [version()], json: false };
   const byMarks = values.turns !== undefined || values["mate-turns"] !== undefined;
   if (byMarks) return { ...countAsked(values, positionals), json };
-  const teeth = teethAsked(positionals, "gear 86 --module 2");
-  if (pitchGiven(values)) return { ...measuresAsked(teeth, values), json };
-  if (values.outside === undefined) {
+  // The chord of a piece with its height tells the count.
+  const isByPiece = positionals.length === 0 && values.chord !== undefined && !pitchGiven(values);
+  const teeth = isByPiece ? null : teethAsked(positionals, "gear 86 --module 2");
+  if (teeth !== null && pitchGiven(values)) return { ...measuresAsked(teeth, values), json };
+  if (findsPitch.every((name) => values[name] === undefined)) {
     throw fault(
       "missing",
       "",
-      "neither the pitch nor the outside diameter is given; add --module 2 or --dp 12, or --outside 176 to find the pitch",
+      "neither the pitch nor the outside diameter is given; add --module 2 or --dp 12, or --outside 176 to find the pitch, or where the tips are lost --mate 43 --centres 129, two of --span, or --chord",
     );
   }
   return { ...pitchAsked(teeth, values), json };
 }
 
+/** What a pitch can be found by. */
+const findsPitch = ["outside", "span", "chord", "height", "centres", "mate-outside"] as const;
+
 function measuresAsked(teeth: number, given: GearAsked): More {
-  for (const each of ["mate", "centres", "mate-outside", "limit"] as const) {
+  for (const each of ["mate", "centres", "mate-outside", "chord", "height", "limit"] as const) {
     if (given[each] !== undefined)
       throw fault("no-effect", `--${each}`, "helps to find a pitch, which is given; leave it out, or the pitch");
   }
@@ -52,7 +57,7 @@ function measuresAsked(teeth: number, given: GearAsked): More {
   };
 }
 
-function pitchAsked(teeth: number, given: GearAsked): More {
+function pitchAsked(teeth: number | null, given: GearAsked): More {
   for (const each of ["pins", "pressure-angle", "shift", "depth-rule", "thinning"] as const) {
     if (given[each] !== undefined) throw fault("missing", `--${each}`, "needs the pitch; add --module 2 or --dp 12");
   }
@@ -62,9 +67,12 @@ function pitchAsked(teeth: number, given: GearAsked): More {
         throw fault("no-effect", `--${each}`, "tells nothing without the mate's teeth; add --mate 43");
     }
   }
+  if (given.chord === undefined && given.height !== undefined)
+    throw fault("no-effect", "--height", 'is over a chord, which is not given; add --chord "60.4 over 8"');
   const measures = {
-    teeth,
-    tipDiameter: millimetres(given.outside ?? "", "--outside"),
+    ...(teeth !== null && { teeth }),
+    ...(given.outside !== undefined && { tipDiameter: millimetres(given.outside, "--outside") }),
+    ...(given.chord !== undefined && { fragment: fragmentRead(given.chord, given.height) }),
     ...(given.depth !== undefined && { wholeDepth: millimetres(given.depth, "--depth") }),
     ...(given.span !== undefined && { spans: readSpans(given.span) }),
     ...(given.mate !== undefined && { mateTeeth: wholeNumber(given.mate, "--mate") }),
@@ -76,6 +84,22 @@ function pitchAsked(teeth: number, given: GearAsked): More {
   return {
     data: { identification: identificationWithTexts(identification) },
     lines: candidateLines(teeth, identification, lengthsIn(unitOf(given))),
+  };
+}
+
+/** Reads a chord such as `60.4 over 8`, and its height. */
+function fragmentRead(text: string, height: string | undefined): Fragment {
+  const [, chord, pitches] = /^\s*(.+?)\s+over\s+(\d{1,4})(?:\s+teeth)?\s*$/.exec(text) ?? [];
+  if (chord === undefined || pitches === undefined)
+    throw fault(
+      "unreadable",
+      "--chord",
+      `"${text.slice(0, 40)}" is not a chord; give its length and the teeth on, such as "60.4 over 8"`,
+    );
+  return {
+    chord: millimetres(chord, "--chord"),
+    pitches: Number(pitches),
+    ...(height !== undefined && { height: millimetres(height, "--height") }),
   };
 }
 

@@ -7,6 +7,8 @@ const page = helpPage(gearCommandOptions, {
   uses: [
     ["turns-and-holes gear 86 --module 2", "its measures; or --dp 12"],
     ["turns-and-holes gear 86 --outside 176", "what gear is it?"],
+    ["turns-and-holes gear 86 --mate 43 --centres 129", "the same where its tips are lost"],
+    ['turns-and-holes gear --chord "60.4 over 8" --height 5.6', "by a piece of it, the count not known"],
     ["turns-and-holes gear --mate 24 --turns 12 --mate-turns 43", "how many teeth, from marks"],
   ],
   sections: [
@@ -16,8 +18,8 @@ const page = helpPage(gearCommandOptions, {
     },
     {
       title: "What gear is it?",
-      says: "Measure what you can; two spans tell the pressure angle",
-      options: ["outside", "depth", "span", "centres", "mate-outside", "limit"],
+      says: "Measure what you can; two spans tell the pressure angle, and without any tip the pitch",
+      options: ["outside", "depth", "span", "chord", "height", "centres", "mate-outside", "limit"],
     },
     {
       title: "How many teeth?",

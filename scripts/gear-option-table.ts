@@ -26,16 +26,23 @@ export const gearOptions: TableOf<
 /** Every option of the gear command. */
 export const gearCommandOptions: typeof gearOptions &
   typeof everywhere &
-  TableOf<"pins" | "mate" | "centres" | "mate-outside" | "turns" | "mate-turns" | "most" | "limit", "json"> = {
-  ...gearOptions,
-  pins: { type: "string", value: "LENGTH", says: "the measure over pins of this diameter" },
-  mate: { type: "string", value: "N", says: "teeth of the gear it runs with" },
-  centres: { type: "string", value: "LENGTH", says: "between the shafts; with --mate" },
-  "mate-outside": { type: "string", value: "LENGTH", says: "over the mate's tips; with --mate" },
-  turns: { type: "string", value: "N", says: "turns of the gear until the marks meet" },
-  "mate-turns": { type: "string", value: "N", says: "turns of the mate until then" },
-  most: { type: "string", value: "N", says: "the most teeth it can have (400)" },
-  limit: { type: "string", value: "N", says: "at most so many candidates (8)" },
-  ...toldAsData,
-  ...everywhere,
-};
+  TableOf<"pins" | "chord" | "height" | "mate" | "centres" | "mate-outside" | "turns" | "mate-turns" | "most" | "limit", "json"> =
+  {
+    ...gearOptions,
+    pins: { type: "string", value: "LENGTH", says: "the measure over pins of this diameter" },
+    chord: {
+      type: "string",
+      value: '"L over K"',
+      says: "of a piece of a gear: straight from a tip to the same side of the tip K teeth on",
+    },
+    height: { type: "string", value: "LENGTH", says: "from the middle of that chord up to the tips: with it no count is needed" },
+    mate: { type: "string", value: "N", says: "teeth of the gear it runs with" },
+    centres: { type: "string", value: "LENGTH", says: "between the shafts; with --mate" },
+    "mate-outside": { type: "string", value: "LENGTH", says: "over the mate's tips; with --mate" },
+    turns: { type: "string", value: "N", says: "turns of the gear until the marks meet" },
+    "mate-turns": { type: "string", value: "N", says: "turns of the mate until then" },
+    most: { type: "string", value: "N", says: "the most teeth it can have (400)" },
+    limit: { type: "string", value: "N", says: "at most so many candidates (8)" },
+    ...toldAsData,
+    ...everywhere,
+  };

@@ -1,21 +1,22 @@
-import type { Identification, SpurGear } from "../src/index.ts";
+import type { GearCandidate, Identification, SpurGear } from "../src/index.ts";
 import {
   candidateItems,
   cutterItems,
   fitExplained,
   fixed,
   gearItems,
+  isOfTips,
   type LengthWords,
   type MarksCounted,
   marksItems,
-  measuredItem,
+  measuredItems,
   measuresNoteWords,
   noteWords,
   pitchAndForm,
   pitchName,
   withPlus,
 } from "../src/words/index.ts";
-import { table } from "./table.ts";
+import { type Column, table } from "./table.ts";
 import { itemLines, line, paragraph } from "./words.ts";
 
 /** The measures of a gear in words. */
@@ -34,22 +35,22 @@ export function noteLines(notes: readonly string[]): string[] {
 }
 
 /** What gear it could be, in words. */
-export function candidateLines(teeth: number, identification: Identification, length: LengthWords): string[] {
+export function candidateLines(teeth: number | null, identification: Identification, length: LengthWords): string[] {
   const { candidates, warnings } = identification;
   const about = candidateItems(candidates, length);
   return [
-    `WHAT GEAR IS IT? ${teeth} TEETH`,
+    teeth === null ? "WHAT GEAR IS IT?" : `WHAT GEAR IS IT? ${teeth} TEETH`,
     "",
-    ...itemLines([measuredItem(identification, length)]),
+    ...itemLines(measuredItems(identification)),
     "",
     ...table([
       { head: "", cells: candidates.map((_, index) => `${index + 1}`) },
+      ...(teeth === null ? [{ head: "teeth", cells: candidates.map((each) => String(each.teeth)) }] : []),
       { head: "pitch", cells: candidates.map(pitchAndForm) },
       { head: "module", cells: candidates.map(({ module }) => fixed(module, 3)) },
       { head: "DP", cells: candidates.map(({ diametralPitch }) => fixed(diametralPitch, 2)) },
       { head: "circ. pitch", cells: candidates.map(({ circularPitch }) => length.bare(circularPitch)) },
-      { head: "tip off by", cells: candidates.map(({ residuals }) => withPlus(length.bare(residuals[0]?.difference ?? 0))) },
-      { head: "per cent", cells: candidates.map(({ residuals }) => withPlus(fixed(residuals[0]?.percent ?? 0, 2))) },
+      ...offColumns(candidates, length, teeth === null),
       { head: "fit", cells: candidates.map(({ fit }) => fit) },
     ]),
     ...(about.length === 0 ? [] : ["", ...itemLines(about)]),
@@ -57,6 +58,21 @@ export function candidateLines(teeth: number, identification: Identification, le
     "",
     paragraph(fitExplained),
   ];
+}
+
+/** What the tips are off by; where they were not measured, whatever is off the most. */
+function offColumns(candidates: readonly GearCandidate[], length: LengthWords, withCounts: boolean): readonly Column[] {
+  const isByTips = candidates.every(({ residuals }) => isOfTips(residuals[0]));
+  const worst = ({ residuals }: GearCandidate) =>
+    residuals.reduce((most, each) => (Math.abs(each.percent) > Math.abs(most) ? each.percent : most), 0);
+  if (!isByTips) return [{ head: "worst, per cent", cells: candidates.map((each) => withPlus(fixed(worst(each), 2))) }];
+  const off = {
+    head: "tip off by",
+    cells: candidates.map(({ residuals }) => withPlus(length.bare(residuals[0]?.difference ?? 0))),
+  };
+  // Beside a column of counts there is no room for it.
+  if (withCounts) return [off];
+  return [off, { head: "per cent", cells: candidates.map(({ residuals }) => withPlus(fixed(residuals[0]?.percent ?? 0, 2))) }];
 }
 
 /** How many teeth a gear has, from marks that met again. */

@@ -1,7 +1,7 @@
-import { arcSeconds, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
+import { arcSeconds, identifyGear, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { lengthsIn, repairWithTexts } from "../src/words/index.ts";
 import { angleFromZero, fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
-import { askedAs, gearFrom, pitchGiven, teethAsked, unitOf } from "./gear-options.ts";
+import { askedAs, gearFrom, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
 import type { MoreOfJob } from "./more.ts";
 import { numbersListed } from "./number-list.ts";
@@ -22,12 +22,7 @@ export async function repairAsked(words: readonly string[], columns?: number): P
   if (values.help === true) return { data: {}, lines: [repairHelp(columns).trimEnd()], json: false };
   if (values.version === true) return { data: {}, lines: [version()], json: false };
   const teeth = teethAsked(positionals, "repair 86 --module 2 --damaged 31,32");
-  if (!pitchGiven(values))
-    throw fault(
-      "missing",
-      "",
-      `the pitch is not given; add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH`,
-    );
+  if (!pitchGiven(values)) throw fault("missing", "", `the pitch is not given; ${howToFind(teeth, values)}`);
   checkTogether(values);
   const head = await headAsked(values.head);
   const gear = gearFrom(teeth, values);
@@ -52,6 +47,23 @@ export async function repairAsked(words: readonly string[], columns?: number): P
     json: values.json === true,
     code: repaired.exact ? 0 : 1,
   };
+}
+
+/** How the pitch is found; where enough was measured, what it would be. A repair is never reckoned with a guess. */
+function howToFind(teeth: number, values: RepairGiven): string {
+  const { outside, span, depth } = values;
+  const spans = span === undefined ? [] : readSpans(span);
+  if (outside === undefined && spans.length < 2)
+    return `add --module 2 or --dp 12, or find it with gear ${teeth} --outside LENGTH, or where the tips are lost with two of --span, or with --mate and --centres`;
+  const measures = {
+    teeth,
+    ...(outside !== undefined && { tipDiameter: millimetres(outside, "--outside") }),
+    ...(depth !== undefined && { wholeDepth: millimetres(depth, "--depth") }),
+    ...(spans.length > 0 && { spans }),
+  };
+  const [likeliest] = askedAs(values, () => identifyGear(measures)).candidates;
+  const option = likeliest?.system === "diametral pitch" ? `--dp ${likeliest.diametralPitch}` : `--module ${likeliest?.module}`;
+  return `by what was measured it is likeliest ${likeliest?.name}: add ${option} once gear ${teeth}, asked with the same measures, leaves no doubt`;
 }
 
 /** Refuses options that have no effect without another. */

@@ -32,9 +32,10 @@ export type { GearNote } from "./gear/gear-notes.ts";
 export type { PitchedGear } from "./gear/graded.ts";
 export type { Measure, Residual } from "./gear/identify/gear-evidence.ts";
 export type { Finding, MeasuresNote } from "./gear/identify/gear-findings.ts";
-export type { GearMeasures } from "./gear/identify/gear-measures.ts";
+export type { Fragment, GearMeasures } from "./gear/identify/gear-measures.ts";
 export type { TipExplanation, ToothForm } from "./gear/identify/gear-trial.ts";
 export { type GearCandidate, type Identification, type IdentifyOptions, identifyGear } from "./gear/identify/identify-gear.ts";
+export type { PitchByMeasure, PitchMeasured } from "./gear/identify/pitch-measured.ts";
 export { countsFromMarks, type MarksMeet } from "./gear/identify/tooth-count.ts";
 export { overPins, type PinRange, pinRange } from "./gear/over-pins.ts";
 export {

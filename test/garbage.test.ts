@@ -100,6 +100,10 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   finestTotalGrade: [{ module: 2, diameterMm: 172 }, 40],
   spurGear: [{ teeth: 40, module: 2, pressureAngle: 20, profileShift: 0.1, thinning: 0.1 }],
   identifyGear: [{ teeth: 40, tipDiameter: 84, spans: [{ teeth: 5, length: 27.7 }] }, { limit: 3 }],
+  "identifyGear, of a piece": [
+    { fragment: { chord: 80.4, pitches: 8, height: 12.7 }, mateTeeth: 20, centreDistance: 99, wholeDepth: 7 },
+    { limit: 3 },
+  ],
   countsFromMarks: [{ mateTeeth: 24, turns: 8, mateTurns: 5 }],
   recutPlan: [40, { damaged: [7, 8], startSpace: 3 }],
   formCutters: [{ teeth: 40, module: 2 }],

@@ -32,9 +32,10 @@ export { gearInShort, gearItems, pitchName } from "./gear/gear-items.ts";
 export {
   candidateItems,
   fitExplained,
+  isOfTips,
   type MarksCounted,
   marksItems,
-  measuredItem,
+  measuredItems,
   pitchAndForm,
 } from "./gear/identify-words.ts";
 export { measureWords } from "./gear/measure-words.ts";

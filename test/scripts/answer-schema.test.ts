@@ -58,6 +58,8 @@ describe("what is printed with --json is by its schema", () => {
     ["Measured", ["gear", "9", "--dp", "12", "--pins", "4", "--thinning", "0.1", "--shift", "0.3"]],
     ["Identified", ["gear", "43", "--outside", "112.5", "--depth", "5.6", "--mate", "20", "--centres", "78.75"]],
     ["Identified", ["gear", "43", "--outside", "113.1", "--span", "33.2 over 5, 40.6 over 6"]],
+    ["Identified", ["gear", "86", "--mate", "43", "--centres", "129", "--span", "58.4 over 10, 64.3 over 11"]],
+    ["Identified", ["gear", "--chord", "80.39 over 8", "--height", "12.71"]],
     ["ByMarks", ["gear", "--mate", "43", "--turns", "43"]],
     ["Repaired", ["repair", "86", "--module", "2", "--damaged", "31-33"]],
     ["Repaired", ["repair", "97", "--module", "2", "--damaged", "3", "--head", "ratio-40-plates-15-49-ungeared"]],

@@ -1,7 +1,8 @@
 import { radians } from "../involute.ts";
 import { basePitchOf, spanLength } from "../span.ts";
 import { type InvoluteTooth, involuteTooth } from "../tooth-thickness.ts";
-import type { GearMeasures } from "./gear-measures.ts";
+import { diameterOver, heightOver } from "./fragment.ts";
+import type { Fragment, Measures } from "./gear-measures.ts";
 
 /** What a gear is supposed to be, to be held against the measures. */
 export interface Supposition {
@@ -17,6 +18,8 @@ export interface Supposition {
 export type Measure =
   | { readonly code: "tip-diameter" | "whole-depth" | "centre-distance" | "mate-tip-diameter" }
   | { readonly code: "span"; readonly teeth: number }
+  /** From tip to tip of a fragment, so many teeth on; and how high it rises over that. */
+  | { readonly code: "chord" | "height"; readonly teeth: number }
   /** From two spans. */
   | { readonly code: "base-pitch"; readonly from: number; readonly to: number };
 
@@ -24,7 +27,7 @@ export type Measure =
 export interface Residual {
   readonly measure: Measure;
   readonly measured: number;
-  /** For a tip diameter, that without profile shift. */
+  /** For a tip diameter that without profile shift; for a chord of tips the same, or what the tip diameter measured makes of it. */
   readonly expected: number;
   /** Measured less expected. */
   readonly difference: number;
@@ -43,6 +46,7 @@ interface Allowed {
   readonly above: number;
 }
 const tip: Allowed = { below: 0.1, above: 0.08 };
+const rise: Allowed = { below: 0.05, above: 0.05 };
 const depth: Allowed = { below: 0.15, above: 0.1 };
 const centres: Allowed = { below: 0.1, above: 0.1 };
 const mateTip: Allowed = { below: 0.25, above: 0.1 };
@@ -69,15 +73,43 @@ function evidence(measure: Measure, measured: number, expected: number, { below,
   };
 }
 
-/** The tip diameter against that of a gear without shift. */
-export function tipEvidence({ teeth, tipDiameter }: GearMeasures, { module, addendum }: Supposition): Evidence {
-  return evidence({ code: "tip-diameter" }, tipDiameter, module * (teeth + 2 * addendum), tip, module);
+/**
+ * The tip diameter against that of a gear without shift; where it was not measured, the chord of a fragment, which is as
+ * much a part of it. Null where the tips were not measured at all.
+ */
+export function tipEvidence(measures: Measures, { module, addendum }: Supposition): Evidence | null {
+  const { teeth, tipDiameter, fragment } = measures;
+  const drawn = module * (teeth + 2 * addendum);
+  if (tipDiameter !== undefined) return evidence({ code: "tip-diameter" }, tipDiameter, drawn, tip, module);
+  return fragment === undefined ? null : chordEvidence(measures, fragment, drawn, module);
+}
+
+/** All is that part smaller which the chord is of the diameter, but for what a caliper may be off. */
+function chordEvidence({ teeth }: Measures, fragment: Fragment, tipDiameter: number, module: number): Evidence {
+  const part = fragment.chord / diameterOver(fragment, teeth);
+  return evidence({ code: "chord", teeth: fragment.pitches }, fragment.chord, tipDiameter * part, tip, module * part);
+}
+
+/** What a fragment tells besides: of the count by its height, and where the diameter was measured as well, how it agrees with that. */
+function fragmentEvidence(measures: Measures, { module }: Supposition): Evidence[] {
+  const { teeth, fragment, tipDiameter } = measures;
+  if (fragment === undefined) return [];
+  const { pitches, height } = fragment;
+  const found: Evidence[] = [];
+  if (tipDiameter !== undefined) found.push(chordEvidence(measures, fragment, tipDiameter, module));
+  if (height !== undefined)
+    found.push(evidence({ code: "height", teeth: pitches }, height, heightOver(fragment, teeth), rise, module));
+  return found;
 }
 
 /** All the measures but the tip diameter against a supposition. */
-export function otherEvidence(measures: GearMeasures, supposed: Supposition): readonly Evidence[] {
+export function otherEvidence(measures: Measures, supposed: Supposition): readonly Evidence[] {
   const { module } = supposed;
-  const found = [...mateEvidence(measures, supposed), ...spanEvidence(measures, supposed)];
+  const found = [
+    ...fragmentEvidence(measures, supposed),
+    ...mateEvidence(measures, supposed),
+    ...spanEvidence(measures, supposed),
+  ];
   if (measures.wholeDepth !== undefined) {
     const { wholeDepth } = measures;
     const rules = (supposed.addendum < 1 ? [stubDepth] : fullDepths).map((rule) => rule * module);
@@ -91,7 +123,7 @@ export function otherEvidence(measures: GearMeasures, supposed: Supposition): re
  * Centre distance and mate. A shifted gear may stand on centres spread by up to its shift, or on the
  * usual centres with a mate shifted the other way.
  */
-function mateEvidence(measures: GearMeasures, { module, addendum, profileShift }: Supposition): Evidence[] {
+function mateEvidence(measures: Measures, { module, addendum, profileShift }: Supposition): Evidence[] {
   const { teeth, mateTeeth, centreDistance, mateTipDiameter } = measures;
   if (mateTeeth === undefined) return [];
   const found: Evidence[] = [];
@@ -109,7 +141,7 @@ function mateEvidence(measures: GearMeasures, { module, addendum, profileShift }
 }
 
 /** Spans, and the base pitch from each two neighbouring ones, which neither wear nor shift changes. */
-function spanEvidence({ teeth, spans = [] }: GearMeasures, supposed: Supposition): Evidence[] {
+function spanEvidence({ teeth, spans = [] }: Measures, supposed: Supposition): Evidence[] {
   const tooth = toothOf(teeth, supposed);
   if (tooth === null) return [];
   const { module } = supposed;
@@ -130,11 +162,19 @@ function spanEvidence({ teeth, spans = [] }: GearMeasures, supposed: Supposition
  * How much thinner than supposed the spans show the teeth to be, in mm along the reference circle;
  * the mean of all spans, null where there are none.
  */
-export function thinningShown({ teeth, spans = [] }: GearMeasures, supposed: Supposition): number | null {
+export function thinningShown({ teeth, spans = [] }: Measures, supposed: Supposition): number | null {
   const tooth = toothOf(teeth, supposed);
   if (tooth === null || spans.length === 0) return null;
   const short = spans.reduce((sum, { teeth: count, length }) => sum + spanLength(tooth, count) - length, 0) / spans.length;
   return short / Math.cos(radians(tooth.pressureAngle));
+}
+
+/** The profile shift that two spans or more would mean of teeth of full thickness, in modules: x = (W − W without)/(2m sin α). */
+export function shiftShown({ teeth, spans = [] }: Measures, supposed: Supposition): number | null {
+  const tooth = toothOf(teeth, { ...supposed, profileShift: 0 });
+  if (tooth === null || spans.length < 2) return null;
+  const more = spans.reduce((sum, { teeth: count, length }) => sum + length - spanLength(tooth, count), 0) / spans.length;
+  return more / (2 * supposed.module * Math.sin(radians(tooth.pressureAngle)));
 }
 
 function toothOf(teeth: number, { module, pressureAngle, profileShift }: Supposition): InvoluteTooth | null {

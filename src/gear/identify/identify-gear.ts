@@ -1,14 +1,17 @@
 import { checkKeys, keysOf } from "../../number/check-options.ts";
-import { quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
+import { invariant, quoted, refuse, wholeNumberFault } from "../../number/errors.ts";
 import { mmPerInch } from "../../number/length-unit.ts";
 import { type LookAlike, lookAlikes, type StandardPitch } from "../standard-pitch.ts";
 import type { Residual } from "./gear-evidence.ts";
 import { type Finding, findingsOf, type MeasuresNote, measuresNotes } from "./gear-findings.ts";
 import { checkMeasures, type GearMeasures } from "./gear-measures.ts";
 import { rankedTrials, type TipExplanation, type ToothForm, type Trial } from "./gear-trial.ts";
+import { type PitchByMeasure, type PitchMeasured, pitchesMeasured } from "./pitch-measured.ts";
 
 /** A pitch that the measures could mean. Lengths in mm. */
 export interface GearCandidate {
+  /** As it was given; else one that the fragment could be of. */
+  readonly teeth: number;
   /** The pitch by its own name: `"2 module"`, `"12 DP"`, `"3/8 in circular pitch"`. */
   readonly name: string;
   readonly system: StandardPitch["system"];
@@ -35,8 +38,10 @@ export interface GearCandidate {
 
 /** What a gear could be. */
 export interface Identification {
-  /** The pitch if the tip is that of an unworn, full-depth gear without shift: tip diameter/(z + 2). */
-  readonly measured: { readonly module: number; readonly diametralPitch: number; readonly circularPitch: number };
+  /** The pitch that the first of the measures would mean by itself: tip diameter/(z + 2), if the tips were measured. */
+  readonly measured: PitchMeasured;
+  /** That of each measure that tells one, with the count of the likeliest candidate where none was given. */
+  readonly byMeasure: readonly PitchByMeasure[];
   /** The likeliest first. */
   readonly candidates: readonly GearCandidate[];
   /** Of the measures as a whole; empty where there is nothing to say. */
@@ -54,7 +59,8 @@ const usualLimit = 8;
 const mostCandidates = 100;
 /**
  * What gear is it? Compares the measures with every standard pitch, full depth and stub, plain, worn
- * and shifted, and ranks what fits.
+ * and shifted, and ranks what fits. The tips may be lost: two spans, or the centre distance with the mate's count, tell
+ * the pitch without them, and a fragment its count as well.
  *
  * Order: what fits closely before what wear or profile shift explains, before what does not fit;
  * within these the preferred series first, full depth before stub, common pressure angles before
@@ -82,17 +88,24 @@ export function identifyGear(measures: GearMeasures, options: IdentifyOptions = 
     );
   }
   const ranked = rankedTrials(given);
-  const module = given.tipDiameter / (given.teeth + 2);
+  const [likeliest] = ranked;
+  invariant(likeliest !== undefined, () => "a gear that could be of no pitch at all");
+  const byMeasure = pitchesMeasured(likeliest.measures);
+  const [first] = byMeasure;
+  invariant(first !== undefined, () => "measures that tell no pitch");
+  const { module, diametralPitch, circularPitch } = first;
   return {
-    measured: { module, diametralPitch: mmPerInch / module, circularPitch: Math.PI * module },
-    candidates: ranked.slice(0, limit).map((trial) => candidateOf(given, trial)),
+    measured: { module, diametralPitch, circularPitch },
+    byMeasure,
+    candidates: ranked.slice(0, limit).map(candidateOf),
     warnings: measuresNotes(given, ranked),
   };
 }
 
-function candidateOf(measures: GearMeasures, trial: Trial): GearCandidate {
-  const { pitch, form, tip, supposed, evidence, level } = trial;
+function candidateOf(trial: Trial): GearCandidate {
+  const { measures, pitch, form, tip, supposed, evidence, level } = trial;
   return {
+    teeth: measures.teeth,
     name: pitch.name,
     system: pitch.system,
     preference: pitch.preference,
@@ -109,6 +122,6 @@ function candidateOf(measures: GearMeasures, trial: Trial): GearCandidate {
       ...other,
       tipDifference: (pitch.module * (measures.teeth + 2 * supposed.addendum) * other.percent) / 100,
     })),
-    findings: findingsOf(measures, trial),
+    findings: findingsOf(trial),
   };
 }

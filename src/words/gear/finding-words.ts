@@ -14,6 +14,8 @@ export function findingWords(finding: Finding, length: LengthWords): string {
       return `${tipReads(finding, length)}: measure it again; if it is this pitch, it has ${shiftOf(finding)}.`;
     case "tip-enlarged":
       return `${tipReads(finding, length)}: an enlarged pinion with ${shiftOf(finding)}, if it is this pitch.`;
+    case "shifted-by-spans":
+      return `The spans show ${shiftOf(finding)}, if it is this pitch: a${finding.profileShift > 0 ? "n enlarged" : " reduced"} gear.`;
     case "misfit":
       return `The ${measureWords(finding.measure)} does not fit: it is ${length(Math.abs(finding.difference))} too ${finding.difference < 0 ? "small" : "large"}.`;
     case "stub-if-deep":
@@ -36,6 +38,8 @@ export function measuresNoteWords(note: MeasuresNote, length: LengthWords): stri
   switch (note.code) {
     case "odd-count":
       return `An odd count has no tooth opposite a tooth: flat jaws across this gear read up to ${length.upTo(note.readsSmall)} small. Measure from the bore to a tip, and double.`;
+    case "tips-not-measured":
+      return "Nothing was measured over the tips: stub teeth would read the same. Take the outside diameter and the depth of the new teeth from the mate and its clearance, or from a sound part of the gear.";
     case "one-span":
       return "One span hardly tells the pressure angle, as thin teeth read like another angle: measure over one tooth more as well.";
     case "nothing-fits":

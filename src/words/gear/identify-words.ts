@@ -1,19 +1,40 @@
-import type { Residual } from "../../gear/identify/gear-evidence.ts";
+import type { Measure, Residual } from "../../gear/identify/gear-evidence.ts";
 import type { GearCandidate, Identification } from "../../gear/identify/identify-gear.ts";
 import type { LookAlike } from "../../gear/standard-pitch.ts";
 import type { Item } from "../item.ts";
-import type { LengthWords } from "../lengths.ts";
+import { type LengthWords, lengthsIn } from "../lengths.ts";
 import { counted, fixed, plain, withPlus } from "../numbers.ts";
 import { findingWords } from "./finding-words.ts";
 import { measureWords } from "./measure-words.ts";
 
-/** The pitch that the outside diameter alone would mean. */
-export function measuredItem({ measured }: Identification, length: LengthWords): Item {
-  const { module, diametralPitch, circularPitch } = measured;
-  return {
-    term: "As measured",
-    text: `module ${plain(module)}, ${plain(diametralPitch)} DP, circular pitch ${length(circularPitch)}, if the teeth are full depth and the tips unworn`,
-  };
+/** The pitch that the tips alone would mean; where they were not measured, what each of the other measures would. */
+export function measuredItems({ byMeasure }: Identification): readonly Item[] {
+  const [first] = byMeasure;
+  const told = first?.measure.code === "tip-diameter" ? [first] : byMeasure;
+  return told.map(({ measure, pressureAngle, module, diametralPitch, circularPitch }, index) => ({
+    term: index === 0 ? "As measured" : "",
+    text: `module ${plain(module)}, ${plain(diametralPitch)} DP, circular pitch ${circularWords(circularPitch)}, by the ${measureWords(measure)}${supposing(measure, pressureAngle)}`,
+  }));
+}
+
+/** In mm and in inches: older gears are of either. */
+function circularWords(circularPitch: number): string {
+  return `${lengthsIn("mm")(circularPitch)} (${lengthsIn("in")(circularPitch)})`;
+}
+
+/** What must be so for a measure to mean what it says. */
+function supposing({ code }: Measure, pressureAngle: number | null): string {
+  if (pressureAngle !== null) return `, if the pressure angle is ${plain(pressureAngle)}°`;
+  switch (code) {
+    case "tip-diameter":
+    case "chord":
+    case "mate-tip-diameter":
+      return ", if the teeth are full depth and the tips unworn";
+    case "centre-distance":
+      return ", if neither gear is shifted";
+    default:
+      return "";
+  }
 }
 
 /** The pitch's name, short enough for a column. */
@@ -28,13 +49,19 @@ export function candidateItems(candidates: readonly GearCandidate[], length: Len
     const { residuals, findings, pressureAngle } = candidate;
     const first = index === 0;
     const told = [
+      ...(first ? [`circular pitch ${circularWords(candidate.circularPitch)}`] : []),
       ...(pressureAngle === null ? [] : [`pressure angle ${plain(pressureAngle)}° by the span`]),
-      ...(first ? residuals.slice(1).map((residual) => residualWords(residual, length)) : []),
+      ...(first ? residuals.slice(isOfTips(residuals[0]) ? 1 : 0).map((residual) => residualWords(residual, length)) : []),
       ...findings.map((finding) => findingWords(finding, length)),
       ...(first ? candidate.lookAlikes.map((other) => lookAlikeWords(other, length)) : []),
     ];
     return told.map((text, line) => ({ term: line === 0 ? `Candidate ${index + 1}` : "", text }));
   });
+}
+
+/** Whether it stands in the table as what the tip is off by. */
+export function isOfTips(residual: Residual | undefined): boolean {
+  return residual?.measure.code === "tip-diameter" || residual?.measure.code === "chord";
 }
 
 function residualWords({ measure, measured, difference, percent }: Residual, length: LengthWords): string {

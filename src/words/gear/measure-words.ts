@@ -11,6 +11,10 @@ export function measureWords(measure: Measure): string {
       return "centre distance";
     case "mate-tip-diameter":
       return "mate's tip diameter";
+    case "chord":
+      return `chord of the tips, ${measure.teeth} teeth on`;
+    case "height":
+      return `height over that chord`;
     case "span":
       return `span over ${measure.teeth} teeth`;
     case "base-pitch":

@@ -31,6 +31,7 @@ export function gearWithTexts(gear: SpurGear): object {
 export function identificationWithTexts(identification: Identification): object {
   return {
     ...identification,
+    byMeasure: identification.byMeasure.map((each) => ({ ...each, measure: withText(each.measure, measureWords) })),
     candidates: identification.candidates.map(candidateWithTexts),
     warnings: identification.warnings.map((note) => withText(note, measuresNoteWords)),
   };

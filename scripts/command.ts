@@ -26,6 +26,8 @@ export async function said(words: readonly string[], columns?: number): Promise<
   if (job === "plate") return ofJob(await (await import("./plate-asked.ts")).plateAsked(rest, columns));
   if (job === "ratio") return ofJob((await import("./ratio-asked.ts")).ratioAsked(rest, columns));
   if (job === "kit") return ofJob(await (await import("./kit-asked.ts")).kitAsked(rest, columns));
+  if (job === "flats") return ofJob(await (await import("./flats-asked.ts")).flatsAsked(rest, columns));
+  if (job === "bolt-circle") return ofJob((await import("./bolt-circle-asked.ts")).boltCircleAsked(rest, columns));
   if (job === "completion") return (await import("./completion.ts")).completionAsked(rest);
   const asked = readCommandLine(words);
   if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help(columns) };

@@ -1,4 +1,6 @@
+import { boltCircleOptions } from "./bolt-circle-options.ts";
 import { fault } from "./command-line.ts";
+import { flatsOptions } from "./flats-options.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
 import { kitOptions } from "./kit-options.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
@@ -12,6 +14,19 @@ import type { Said } from "./said.ts";
 type Commands = Readonly<Record<string, OptionTable>>;
 
 const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "kit", "plate", "booklet", "completion"];
+const questions = [
+  "table",
+  "gives",
+  "spacing",
+  "heads",
+  "gear",
+  "repair",
+  "ratio",
+  "flats",
+  "bolt-circle",
+  "booklet",
+  "completion",
+];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,
@@ -32,6 +47,8 @@ export async function completionAsked([shell = "", ...more]: readonly string[]):
     ratio: ratioOptions,
     plate: plateOptions,
     kit: kitOptions,
+    flats: flatsOptions,
+    "bolt-circle": boltCircleOptions,
     booklet: bookletOptions,
     "": lookUpOptions,
   };

@@ -1,4 +1,4 @@
-import { type Answer, chord, coordinates } from "../src/index.ts";
+import { type Answer, checkChords, coordinates } from "../src/index.ts";
 import { type AtRadius, chordItem, coordinateColumns, coordinatesWords, lengthsIn } from "../src/words/index.ts";
 import { angleFromZero, fault } from "./command-line.ts";
 import type { Options } from "./look-up-options.ts";
@@ -18,7 +18,7 @@ export function coordinatesAsked({ target }: Answer, radius: AtRadius | null, op
     origin,
     ...(options["start-angle"] !== undefined && { startAngle: angleFromZero(options["start-angle"], "--start-angle") }),
   });
-  const chords = chordsOf(divisions, radius.mm);
+  const chords = checkChords(divisions, radius.mm);
   const lengths = lengthsIn(radius.unit);
   return {
     data: { coordinates: list, chords },
@@ -36,10 +36,4 @@ export function coordinatesAsked({ target }: Answer, radius: AtRadius | null, op
       ...itemLines(chords.map((each) => chordItem(each, lengths))),
     ],
   };
-}
-
-/** To the next, and across. */
-function chordsOf(divisions: number, radius: number) {
-  if (divisions < 2) return [];
-  return [...new Set([1, Math.floor(divisions / 2)])].map((apart) => ({ apart, length: chord(divisions, radius, apart) }));
 }

@@ -88,6 +88,8 @@ const lengths = new Set([
   "run-out",
   "hole-error",
   "circle-diameter",
+  "across",
+  "blank",
 ]);
 
 type AnyGiven = Readonly<Record<string, string | boolean | undefined>>;

@@ -101,7 +101,7 @@ export {
   type PlateCheckOptions,
 } from "./machine/check-plate.ts";
 export type { Check } from "./machine/checks.ts";
-export { type CircleLayout, type Coordinate, chord, coordinates } from "./machine/coordinates.ts";
+export { type CheckChord, type CircleLayout, type Coordinate, checkChords, chord, coordinates } from "./machine/coordinates.ts";
 export { cuttingOrder, roundsOfOrder } from "./machine/cutting-order.ts";
 export { type DrillOptions, drilledBy } from "./machine/drill-options.ts";
 export {
@@ -114,6 +114,7 @@ export {
   type HoleOnHead,
 } from "./machine/drill-plate.ts";
 export type { PlateErrors } from "./machine/hole-errors.ts";
+export { type Flats, type FlatsSpec, flats } from "./machine/flats.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";

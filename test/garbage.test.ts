@@ -57,7 +57,10 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   unequalSpacing: [threePlates, [revolutions(1, 3), revolutions(1, 4)], { mounted: "1" }],
   proposeSpacing: [threePlates, 6, { uneven: revolutions(1, 180), opposite: true, mounted: "1" }],
   coordinates: [12, { radius: 40, startAngle: revolutions(1, 8), sense: "clockwise", origin: "tangents" }],
+  "coordinates, from a zero of one's own": [12, { radius: 40, origin: { x: 50, y: 60 } }],
   chord: [12, 40, 2],
+  checkChords: [12, 40],
+  flats: [{ sides: 6, acrossFlats: 17, blank: 20 }],
   plateChords: [threePlates],
   drillPlate: [threePlates, 24, { diameter: 120, servesRatio: 40, drill: 3, drillWithin: 0.1, startHole: 2, side: "minus" }],
   "drillPlate, by coordinates": [

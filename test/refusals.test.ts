@@ -9,9 +9,11 @@ import {
   defineHead,
   dialReadings,
   drillPlate,
+  errorBudget,
   exactSettings,
   type FaultCode,
   flankDisplacement,
+  flats,
   type Head,
   type HeadSpec,
   identifyGear,
@@ -51,7 +53,12 @@ const setting = (divisions: number) => indexDivisions(head, divisions).settings[
 
 /** What is refused with each code, by more than one function where more than one gives it. */
 const refused: Readonly<Record<FaultCode, readonly (() => unknown)[]>> = {
-  missing: [() => define({ plates }), () => define({ wormRatio: 40 })],
+  missing: [
+    () => flats({ sides: 6 }),
+    () => identifyGear({ teeth: 40 }),
+    () => define({ plates }),
+    () => define({ wormRatio: 40 }),
+  ],
   unreadable: [
     () => define({ wormRatio: "forty", plates }),
     () => parseAngle("a quarter"),
@@ -61,6 +68,7 @@ const refused: Readonly<Record<FaultCode, readonly (() => unknown)[]>> = {
   ],
   "out-of-range": [
     () => define({ wormRatio: 0, plates }),
+    () => errorBudget({ radius: 50, runOut: -1 }),
     () => parseAngle("1001 rev"),
     () => indexDivisions(head, 0),
     () => coordinates(12, { radius: -1 }),

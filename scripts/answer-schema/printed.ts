@@ -1,11 +1,13 @@
 import type {
   Answer,
+  CheckChord,
   Coordinate,
   Coverage,
   DrilledByCoordinates,
   DrilledOnHead,
   ErrorBudget,
   Fault,
+  Flats,
   Identification,
   idlersFromTrial,
   NoJob,
@@ -47,7 +49,7 @@ export type LookedUp = Answer & {
   readonly plan?: Told;
   /** With `--coordinates`, in millimetres. */
   readonly coordinates?: readonly Coordinate[];
-  readonly chords?: readonly { readonly apart: number; readonly length: number }[];
+  readonly chords?: readonly CheckChord[];
   /** With `--budget`: what the error is made of. */
   readonly budget?: ErrorBudget;
 };
@@ -136,4 +138,20 @@ export interface KitTold {
   readonly kit: Coverage;
   /** With `--sheet`: its path. */
   readonly sheet?: string;
+/** `flats`. */
+export interface FlatsTold {
+  readonly flats: Flats;
+  /** The moves for them. */
+  readonly indexing: Answer;
+}
+
+/** `bolt-circle`, in millimetres. */
+export interface BoltCircle {
+  readonly boltCircle: {
+    /** Signed; `tooth` is the hole. */
+    readonly fromCentre: readonly Coordinate[];
+    /** From the tangents, or with `--centre` from the zero that it is told from. */
+    readonly fromZero: readonly Coordinate[];
+    readonly chords: readonly CheckChord[];
+  };
 }

@@ -15,9 +15,10 @@ export interface CircleLayout {
   readonly sense?: "clockwise" | "counter-clockwise" | undefined;
   /**
    * `"centre"`: signed from the centre. `"tangents"`: all positive, from the left and bottom
-   * tangents of the circle, for handwheels without a sign. Left out, the centre.
+   * tangents of the circle, for handwheels without a sign. `{ x, y }`: from a zero of the work's own, where the
+   * centre lies as seen from it. Left out, the centre.
    */
-  readonly origin?: "centre" | "tangents" | undefined;
+  readonly origin?: "centre" | "tangents" | { readonly x: number; readonly y: number } | undefined;
 }
 
 const layoutKeys = keysOf<CircleLayout>({ radius: true, startAngle: true, sense: true, origin: true });
@@ -47,13 +48,13 @@ export function coordinates(divisions: number, layout: CircleLayout): readonly C
   checkRadius(radius);
   const start = checkAngleFromZero(startAngle, "startAngle");
   const isClockwise = oneOf(sense, ["clockwise", "counter-clockwise"], "sense") === "clockwise";
-  const shift = oneOf(origin, ["centre", "tangents"], "origin") === "tangents" ? radius : 0;
+  const centre = centreFrom(origin, radius);
   return Array.from({ length: divisions }, (_, index) => {
     const turns = start
       .add(rational(isClockwise ? -index : index, divisions))
       .mod(1)
       .valueOf();
-    return { tooth: index + 1, x: shift + radius * cosineOfTurns(turns), y: shift + radius * cosineOfTurns(turns - 0.25) };
+    return { tooth: index + 1, x: centre.x + radius * cosineOfTurns(turns), y: centre.y + radius * cosineOfTurns(turns - 0.25) };
   });
 }
 
@@ -83,6 +84,43 @@ export function chord(divisions: number, radius: number, apart = 1): number {
     );
   }
   return 2 * radius * Math.sin((Math.PI * apart) / divisions);
+}
+
+/** A straight distance between two places of a circle so many divisions apart. */
+export interface CheckChord {
+  readonly apart: number;
+  readonly length: number;
+}
+
+/**
+ * The chords by which a circle of holes is checked: from each to the next, and across as far as may be.
+ *
+ * @returns In the unit of the radius; none of a single place.
+ * @throws {@link InputError} as {@link chord} does.
+ *
+ * @example
+ * ```ts
+ * checkChords(6, 40).map(({ apart }) => apart); // [1,3]
+ * ```
+ */
+export function checkChords(divisions: number, radius: number): readonly CheckChord[] {
+  if (checkDivisions(divisions) < 2) return [];
+  return [...new Set([1, Math.floor(divisions / 2)])].map((apart) => ({ apart, length: chord(divisions, radius, apart) }));
+}
+
+/** Where the centre lies from the zero that is counted from. */
+function centreFrom(origin: unknown, radius: number): { readonly x: number; readonly y: number } {
+  if (typeof origin !== "object" || origin === null) {
+    const shift = oneOf(origin, ["centre", "tangents"], "origin") === "tangents" ? radius : 0;
+    return { x: shift, y: shift };
+  }
+  checkKeys(origin, ["x", "y"], "origin");
+  const { x, y } = origin as Readonly<Record<string, unknown>>;
+  for (const [name, value] of Object.entries({ x, y })) {
+    if (typeof value !== "number" || !Number.isFinite(value))
+      refuse("unreadable", `origin.${name}`, `${quoted(value)} is not where a centre lies; give a length`);
+  }
+  return { x: x as number, y: y as number };
 }
 
 function checkRadius(radius: unknown): void {

@@ -134,6 +134,24 @@ export function coordinateColumns(places: readonly Coordinate[], unit: LengthUni
   });
 }
 
+/** A bolt circle as columns: each hole signed from the centre, and from a zero beside it. */
+export function boltCircleColumns(
+  signed: readonly Coordinate[],
+  positive: readonly Coordinate[],
+  unit: LengthUnit,
+): readonly TextColumn[] {
+  const [, x, y] = coordinateColumns(signed, unit);
+  const [hole, fromX, fromY] = coordinateColumns(positive, unit);
+  const named = (column: TextColumn | undefined, head: string) => ({ head: `${head} (${unit})`, cells: column?.cells ?? [] });
+  return [
+    { head: "hole", cells: hole?.cells ?? [] },
+    named(x, "x from centre"),
+    named(y, "y from centre"),
+    named(fromX, "x from zero"),
+    named(fromY, "y from zero"),
+  ];
+}
+
 const errorDecimals = 4;
 const lengthDecimals = 6;
 const mostDecimals = 10;

@@ -21,10 +21,18 @@ export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { budgetGradeNote, budgetItems, budgetTitle, untoldItems } from "./budget-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
-export { coordinateColumns, positionColumns, spacingColumns, type TextColumn, tableColumns } from "./columns.ts";
-export { chordItem, coordinatesWords } from "./coordinate-words.ts";
+export {
+  boltCircleColumns,
+  coordinateColumns,
+  positionColumns,
+  spacingColumns,
+  type TextColumn,
+  tableColumns,
+} from "./columns.ts";
+export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
+export { flatsItems, flatsTitle } from "./flats-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";

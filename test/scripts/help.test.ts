@@ -1,9 +1,13 @@
 import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { paperNames } from "../../booklet/index.ts";
+import { boltCircleHelp } from "../../scripts/bolt-circle-help.ts";
+import { boltCircleOptions } from "../../scripts/bolt-circle-options.ts";
 import { bookletHelp } from "../../scripts/booklet-help.ts";
 import { bookletOptions } from "../../scripts/booklet-options.ts";
 import { completionAsked } from "../../scripts/completion.ts";
+import { flatsHelp } from "../../scripts/flats-help.ts";
+import { flatsOptions } from "../../scripts/flats-options.ts";
 import { gearHelp } from "../../scripts/gear-help.ts";
 import { gearCommandOptions } from "../../scripts/gear-option-table.ts";
 import { help } from "../../scripts/help.ts";
@@ -25,6 +29,8 @@ const commands = {
   ratio: [ratioHelp, ratioOptions],
   plate: [plateHelp, plateOptions],
   kit: [kitHelp, kitOptions],
+  flats: [flatsHelp, flatsOptions],
+  "bolt-circle": [boltCircleHelp, boltCircleOptions],
   booklet: [bookletHelp, bookletOptions],
 } as const;
 

@@ -1,0 +1,89 @@
+import { checkChords, coordinates } from "../src/index.ts";
+import {
+  type AtRadius,
+  boltCircleColumns,
+  boltCircleWords,
+  chordItem,
+  csvOf,
+  lengthsIn,
+  markdownOf,
+} from "../src/words/index.ts";
+import { boltCircleHelp } from "./bolt-circle-help.ts";
+import { boltCircleOptions } from "./bolt-circle-options.ts";
+import { angleFromZero, fault, millimetres, millimetresFromZero, optionNames } from "./command-line.ts";
+import type { MoreOfJob } from "./more.ts";
+import { type Given, readOptions, withOptionNames } from "./read-options.ts";
+import { table } from "./table.ts";
+import { version } from "./version.ts";
+import { itemLines, paragraph } from "./words.ts";
+
+/** `bolt-circle …`: the holes of a circle by coordinates. */
+export function boltCircleAsked(words: readonly string[], columns?: number): MoreOfJob {
+  const { values, positionals } = readOptions(words, boltCircleOptions, "bolt-circle --help");
+  if (values.help === true) return { data: {}, lines: [boltCircleHelp(columns).trimEnd()], json: false };
+  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const holes = holesAsked(positionals);
+  if (values.diameter === undefined)
+    throw fault("missing", "--diameter", "is needed: of the circle through the holes, such as 80");
+  const told = (["json", "csv", "markdown"] as const).filter((name) => values[name] === true);
+  if (told.length > 1) throw fault("conflict", `--${told[0]}`, `is given beside --${told[1]}; give one of the two`);
+  return { ...circleOf(holes, values.diameter, values), json: values.json === true };
+}
+
+function circleOf(holes: number, diameter: string, given: Given<typeof boltCircleOptions>): Omit<MoreOfJob, "json"> {
+  const radius: AtRadius = { mm: millimetres(diameter, "--diameter") / 2, unit: /in|"/.test(diameter) ? "in" : "mm" };
+  const centre = given.centre === undefined ? null : centreRead(given.centre);
+  const layout = {
+    radius: radius.mm,
+    sense: given.clockwise === true ? "clockwise" : "counter-clockwise",
+    ...(given["start-angle"] !== undefined && { startAngle: angleFromZero(given["start-angle"], "--start-angle") }),
+  } as const;
+  const names = { ...optionNames, divisions: "" };
+  const signed = withOptionNames(names, () => coordinates(holes, layout));
+  const positive = withOptionNames(names, () => coordinates(holes, { ...layout, origin: centre ?? "tangents" }));
+  const chords = checkChords(holes, radius.mm);
+  const lengths = lengthsIn(radius.unit);
+  const columns = boltCircleColumns(signed, positive, radius.unit);
+  if (given.csv === true || given.markdown === true)
+    return { data: {}, lines: [(given.csv === true ? csvOf : markdownOf)(columns).trimEnd()] };
+  return {
+    data: { boltCircle: { fromCentre: signed, fromZero: positive, chords } },
+    lines: [
+      `BOLT CIRCLE OF ${holes} HOLES`,
+      paragraph(boltCircleWords(radius, centre)),
+      "",
+      ...table([
+        { head: "hole", cells: signed.map(({ tooth }) => String(tooth)) },
+        { head: "x", cells: signed.map(({ x }) => lengths.bare(x)) },
+        { head: "y", cells: signed.map(({ y }) => lengths.bare(y)) },
+        { head: "x from zero", cells: positive.map(({ x }) => lengths.bare(x)) },
+        { head: "y from zero", cells: positive.map(({ y }) => lengths.bare(y)) },
+      ]),
+      "",
+      ...itemLines(chords.map((each) => chordItem(each, lengths))),
+    ],
+  };
+}
+
+function holesAsked([text, more]: readonly string[]): number {
+  if (text === undefined) throw fault("missing", "", "how many holes? Begin with the count, such as bolt-circle 6 --diameter 80");
+  if (more !== undefined) throw fault("too-many", "", `"${more.slice(0, 40)}" was not expected; give one count of holes`);
+  if (/^\d{1,8}$/.test(text)) return Number(text);
+  throw fault(
+    "unreadable",
+    "",
+    `"${text.slice(0, 40)}" is not a count of holes; give a whole number, such as bolt-circle 6 --diameter 80`,
+  );
+}
+
+/** Reads `75,50`. */
+function centreRead(text: string): { readonly x: number; readonly y: number } {
+  const [x, y, more] = text.split(",");
+  if (x === undefined || y === undefined || more !== undefined)
+    throw fault(
+      "unreadable",
+      "--centre",
+      `"${text.slice(0, 40)}" is not where a centre lies; give x and y with a comma, such as 75,50`,
+    );
+  return { x: millimetresFromZero(x, "--centre"), y: millimetresFromZero(y, "--centre") };
+}

@@ -4,9 +4,9 @@
  * @module turns-and-holes/booklet
  */
 import { createHash } from "node:crypto";
-import type { Head } from "../src/index.ts";
+import type { CoverageOptions, Head } from "../src/index.ts";
 import { type Job, jobOf } from "./content/job.ts";
-import { type KitAsked, kitSheetOf } from "./content/kit-sheet.ts";
+import { kitSheetOf } from "./content/kit-sheet.ts";
 import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
@@ -141,7 +141,7 @@ export async function repairSheetPdf({
 }
 
 /** What the sheet of a kit is for, and the paper. */
-export type KitSheetOptions = KitAsked & Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress">;
+export type KitSheetOptions = CoverageOptions & Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress">;
 
 /**
  * Prints the sheet of a kit: every count at a glance, the counts that one would expect and that fail, what

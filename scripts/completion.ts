@@ -13,7 +13,6 @@ import type { Said } from "./said.ts";
 /** The commands by their first word, each with its options; the empty one is a question. */
 type Commands = Readonly<Record<string, OptionTable>>;
 
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "kit", "plate", "booklet", "completion"];
 const questions = [
   "table",
   "gives",
@@ -22,6 +21,8 @@ const questions = [
   "gear",
   "repair",
   "ratio",
+  "kit",
+  "plate",
   "flats",
   "bolt-circle",
   "booklet",

@@ -113,8 +113,8 @@ export {
   type HoleByCoordinates,
   type HoleOnHead,
 } from "./machine/drill-plate.ts";
-export type { PlateErrors } from "./machine/hole-errors.ts";
 export { type Flats, type FlatsSpec, flats } from "./machine/flats.ts";
+export type { PlateErrors } from "./machine/hole-errors.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";

@@ -138,6 +138,8 @@ export interface KitTold {
   readonly kit: Coverage;
   /** With `--sheet`: its path. */
   readonly sheet?: string;
+}
+
 /** `flats`. */
 export interface FlatsTold {
   readonly flats: Flats;

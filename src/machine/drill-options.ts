@@ -36,7 +36,7 @@ export interface DrillOptions extends SearchOptions {
   /** By coordinates: which way the holes follow; left out, counter-clockwise. */
   readonly sense?: CircleLayout["sense"];
   /** By coordinates: from the centre, or all positive from the tangents; left out, the centre. */
-  readonly origin?: CircleLayout["origin"];
+  readonly origin?: "centre" | "tangents" | undefined;
 }
 
 /** All that a circle can be made by. */

@@ -1,5 +1,6 @@
 import { type Head, type HeadInShort, inShort } from "../head/head.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
+import { oneOf } from "../number/check-options.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { headOf, type PreparedHead } from "../search/prepare.ts";
@@ -124,7 +125,8 @@ function onHead({ places, ...plan }: PlannedJob, head: HeadInShort, serves: Rati
 }
 
 function byCoordinates(count: number, serves: Ratio, options: DrillOptions): DrilledByCoordinates {
-  const { diameter, startAngle, sense, origin = "centre" } = options;
+  const { diameter, startAngle, sense } = options;
+  const origin = oneOf(options.origin ?? "centre", ["centre", "tangents"], "origin");
   const step = checkStep(options.step);
   const radius = diameter / 2;
   const centre = origin === "tangents" ? radius : 0;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lookAlikes, type StandardPitch, standardPitches } from "../../src/gear/standard-pitch.ts";
 import { cited } from "../published/source.ts";
-import { customaryPitches, isoModules } from "../published/standards.ts";
+import { customaryPitches, isoModules, modulesBesides } from "../published/standards.ts";
 import { refusal } from "../support/refusal.ts";
 import { wrong } from "../support/wrong.ts";
 
@@ -33,7 +33,7 @@ describe("the series", () => {
         .filter((pitch) => pitch.preference === preference && pitch.module >= 1)
         .map(({ module }) => module);
     expect(from1(1)).toEqual(isoModules.seriesOne);
-    expect(from1(2)).toEqual(isoModules.seriesTwo);
+    expect(from1(2)).toEqual([...isoModules.seriesTwo, ...modulesBesides.modules.filter((module) => module >= 1)]);
   });
 });
 
@@ -42,7 +42,9 @@ it(`the series hold finer modules, diametral and circular pitches as they are me
     standardPitches.filter((pitch) => pitch.system === system && pitch.preference === preference).map(({ name }) => name);
   for (const preference of [1, 2] as const) {
     const finest = namesOf("module", preference).filter((name) => Number.parseFloat(name) < 1);
-    expect(finest).toEqual(customaryPitches.finestModules[preference - 1]?.map((module) => `${module} module`));
+    const besides = preference === 2 ? modulesBesides.modules.filter((module) => module < 1) : [];
+    const wanted = [...(customaryPitches.finestModules[preference - 1] ?? []), ...besides];
+    expect(finest).toEqual(wanted.map((module) => `${module} module`));
     expect(namesOf("diametral pitch", preference)).toEqual(
       customaryPitches.diametral[preference - 1]?.map((pitch) => `${pitch} DP`),
     );

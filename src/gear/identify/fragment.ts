@@ -30,7 +30,7 @@ export function heightOver({ chord, pitches }: Fragment, teeth: number): number 
  *
  * The law: d = c²/4h + h, and N = π·k/asin(c/d), which is π·k/(2·atan(2h/c)).
  */
-export function countsFromFragment({ chord, pitches, height }: TellingFragment): readonly number[] {
+function countsFromFragment({ chord, pitches, height }: TellingFragment): readonly number[] {
   const countAt = (h: number) => (Math.PI * pitches) / (2 * Math.atan((2 * h) / chord));
   const likeliest = countAt(height);
   // No more is half of a gear, or less than two teeth a turn.

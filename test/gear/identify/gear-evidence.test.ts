@@ -7,7 +7,7 @@ import {
   tipEvidence,
 } from "../../../src/gear/identify/gear-evidence.ts";
 import { findingsOf } from "../../../src/gear/identify/gear-findings.ts";
-import { checkMeasures, type GearMeasures } from "../../../src/gear/identify/gear-measures.ts";
+import { checkMeasures, type Measures } from "../../../src/gear/identify/gear-measures.ts";
 import { rankedTrials } from "../../../src/gear/identify/gear-trial.ts";
 import { identifyGear } from "../../../src/gear/identify/identify-gear.ts";
 import { spanOver } from "../../../src/gear/span.ts";
@@ -19,10 +19,10 @@ const full: Supposition = { module: 2, addendum: 1, pressureAngle: null, profile
 const at20 = { ...full, pressureAngle: 20 };
 const gear = spurGear({ teeth: 40, module: 2 });
 const [span4 = 0, span5 = 0, span6 = 0] = [4, 5, 6].map((teeth) => spanOver(gear, teeth).length);
-const usual: GearMeasures = { teeth: 40, tipDiameter: 84 };
+const usual: Measures = { teeth: 40, tipDiameter: 84 };
 
 /** Misfits of the measures but the tip, by what was measured. */
-const misfits = (measures: Partial<GearMeasures>, supposed = full) =>
+const misfits = (measures: Partial<Measures>, supposed = full) =>
   Object.fromEntries(otherEvidence({ ...usual, ...measures }, supposed).map(({ measure, misfit }) => [measure.code, misfit]));
 
 describe("what a measure may be off, in modules, with 0.02 mm for the caliper (our own choice)", () => {
@@ -33,7 +33,7 @@ describe("what a measure may be off, in modules, with 0.02 mm for the caliper (o
       "tip-diameter",
       0.1,
       0.08,
-      (off: number) => ({ "tip-diameter": tipEvidence({ ...usual, tipDiameter: 84 + off }, full).misfit }),
+      (off: number) => ({ "tip-diameter": tipEvidence({ ...usual, tipDiameter: 84 + off }, full)?.misfit ?? Number.NaN }),
     ],
     ["whole-depth", 0.15, 0.1, (off: number) => misfits({ wholeDepth: (off < 0 ? 4.314 : 4.8) + off })],
     ["centre-distance", 0.1, 0.1, (off: number) => misfits({ ...near, centreDistance: 100 + off })],
@@ -84,7 +84,7 @@ describe("what a measure may be off, in modules, with 0.02 mm for the caliper (o
 });
 
 describe("what a measure is held against", () => {
-  const expected = (measures: Partial<GearMeasures>, supposed = full) =>
+  const expected = (measures: Partial<Measures>, supposed = full) =>
     otherEvidence({ ...usual, ...measures }, supposed).map(({ measure, expected: wanted }: Evidence) => [measure.code, wanted]);
 
   it("the nearest of 2.157, 2.25 and 2.4 modules for a full tooth, 1.8 for a stub", () => {
@@ -221,7 +221,7 @@ describe("the accounts of a tip", () => {
 
   it("a stub costs two steps of preference, and is close only once its depth is known", () => {
     const stub = spurGear({ teeth: 40, module: 4, depthRule: "1.8-stub" });
-    const own = (measures: GearMeasures) =>
+    const own = (measures: Measures) =>
       rankedTrials(measures).find(({ pitch, form }) => pitch.name === "4 module" && form === "stub");
     expect(own({ teeth: 40, tipDiameter: stub.tipDiameter })).toMatchObject({ level: 1, preference: 3, tip: "as drawn" });
     expect(own({ teeth: 40, tipDiameter: stub.tipDiameter, wholeDepth: 7.2 })).toMatchObject({ level: 0, preference: 3 });
@@ -271,10 +271,10 @@ describe("the accounts of a tip", () => {
 });
 
 describe("what is found", () => {
-  const findings = (measures: GearMeasures, name: string) =>
+  const findings = (measures: Measures, name: string) =>
     rankedTrials(measures)
       .filter(({ pitch }) => pitch.name === name)
-      .flatMap((trial) => findingsOf(measures, trial));
+      .flatMap((trial) => findingsOf(trial));
 
   it("names each measure that is over its edge, beside an account of the tip too", () => {
     // One and a half times the 0.22 mm that it may be above 4.8.

@@ -5,9 +5,6 @@ import { type GearCandidate, identifyGear } from "../../../src/gear/identify/ide
 import { spanOver } from "../../../src/gear/span.ts";
 import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { standardPitches } from "../../../src/gear/standard-pitch.ts";
-import { lookAlikes, standardPitches } from "../../../src/gear/standard-pitch.ts";
-import { cited } from "../../published/source.ts";
-import { customaryPitches, isoModules, modulesBesides } from "../../published/standards.ts";
 
 const first = (measures: GearMeasures): GearCandidate => {
   const [candidate] = identifyGear(measures).candidates;
@@ -147,65 +144,6 @@ it("says by how much the tip diameters of a look-alike differ on this gear", () 
   expect(candidate.name).toBe("32 DP");
   expect(candidate.lookAlikes[0]?.name).toBe("0.8 module");
   expect(candidate.lookAlikes[0]?.tipDifference).toBeCloseTo(spurGear({ teeth: 30, module: 0.8 }).tipDiameter - tipDiameter, 9);
-describe("the series", () => {
-  const system = (wanted: string) => standardPitches.filter((pitch) => pitch.system === wanted);
-
-  it("name every pitch once, by the figure that it is", () => {
-    const figure = (name: string) =>
-      name
-        .split(" ")
-        .map((part) => part.split("/").map(Number))
-        .filter(([first]) => first !== undefined && !Number.isNaN(first))
-        .reduce((sum, [first = 0, second = 1]) => sum + first / second, 0);
-    for (const { name, module } of system("module")) expect(module).toBe(figure(name));
-    for (const { name, module } of system("diametral pitch")) expect(module).toBeCloseTo(25.4 / figure(name), 12);
-    for (const { name, module } of system("circular pitch")) expect(module).toBeCloseTo((25.4 * figure(name)) / Math.PI, 12);
-    expect(new Set(standardPitches.map(({ name }) => name)).size).toBe(standardPitches.length);
-  });
-
-  it(`hold the modules from 1 mm, series I preferred (${cited(isoModules.source)})`, () => {
-    const from1 = (preference: number) =>
-      system("module")
-        .filter((pitch) => pitch.preference === preference && pitch.module >= 1)
-        .map(({ module }) => module);
-    expect(from1(1)).toEqual(isoModules.seriesOne);
-    expect(from1(2)).toEqual([...isoModules.seriesTwo, ...modulesBesides.modules.filter((module) => module >= 1)]);
-  });
-});
-
-it(`the series hold finer modules, diametral and circular pitches as they are met (${cited(customaryPitches.source)})`, () => {
-  const namesOf = (system: string, preference: number) =>
-    standardPitches.filter((pitch) => pitch.system === system && pitch.preference === preference).map(({ name }) => name);
-  for (const preference of [1, 2] as const) {
-    const finest = namesOf("module", preference).filter((name) => Number.parseFloat(name) < 1);
-    const besides = preference === 2 ? modulesBesides.modules.filter((module) => module < 1) : [];
-    const wanted = [...(customaryPitches.finestModules[preference - 1] ?? []), ...besides];
-    expect(finest).toEqual(wanted.map((module) => `${module} module`));
-    expect(namesOf("diametral pitch", preference)).toEqual(
-      customaryPitches.diametral[preference - 1]?.map((pitch) => `${pitch} DP`),
-    );
-  }
-  expect(namesOf("circular pitch", 3)).toEqual(customaryPitches.circular.map((inches) => `${inches} in circular pitch`));
-});
-
-describe("look-alikes (reckoned from 25.4/DP)", () => {
-  it.each([
-    ["32 DP", "0.8 module", 0.79],
-    ["64 DP", "0.4 module", 0.79],
-    ["20 DP", "1.25 module", -1.57],
-    ["2 module", "1/4 in circular pitch", 1.06],
-  ])("%s is named with %s, %f per cent off", (name, other, percent) => {
-    expect(lookAlikes(named(name)).find((alike) => alike.name === other)?.percent).toBeCloseTo(percent, 1);
-    expect(lookAlikes(named(other)).map((alike) => alike.name)).toContain(name);
-  });
-
-  it("says by how much their tip diameters differ on this gear", () => {
-    const { tipDiameter } = spurGear({ teeth: 30, diametralPitch: 32 });
-    const candidate = first({ teeth: 30, tipDiameter });
-    expect(candidate.name).toBe("32 DP");
-    expect(candidate.lookAlikes[0]?.name).toBe("0.8 module");
-    expect(candidate.lookAlikes[0]?.tipDifference).toBeCloseTo(spurGear({ teeth: 30, module: 0.8 }).tipDiameter - tipDiameter, 9);
-  });
 });
 
 describe("pressure angle and shift", () => {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { GearCandidate } from "../../../src/gear/identify/identify-gear.ts";
-import { candidateItems, marksItems, measuredItem, pitchAndForm } from "../../../src/words/gear/identify-words.ts";
+import type { GearCandidate, Identification } from "../../../src/gear/identify/identify-gear.ts";
+import { candidateItems, marksItems, measuredItems, pitchAndForm } from "../../../src/words/gear/identify-words.ts";
 import { lengthsIn } from "../../../src/words/lengths.ts";
 
 const mm = lengthsIn("mm");
 const plainOne: GearCandidate = {
+  teeth: 40,
   name: "2 module",
   system: "module",
   preference: 1,
@@ -20,6 +21,8 @@ const plainOne: GearCandidate = {
   lookAlikes: [],
   findings: [],
 };
+/** 2π mm, in inches too, since older gears are of either. */
+const first = "Candidate 1: circular pitch 6.283 mm (0.2474 in)";
 const said = (...candidates: readonly Partial<GearCandidate>[]) =>
   candidateItems(
     candidates.map((each) => ({ ...plainOne, ...each })),
@@ -41,16 +44,17 @@ describe("a candidate", () => {
   });
 
   it("of which there is nothing to say is not told", () => {
-    expect(said({}, { pressureAngle: 20 })).toEqual(["Candidate 2: pressure angle 20° by the span"]);
+    expect(said({}, { pressureAngle: 20 })).toEqual([first, "Candidate 2: pressure angle 20° by the span"]);
   });
 
   it("tells the first's other measures, each with how far off it is, and the tip's not again", () => {
     expect(said({ residuals: [tip, residual(0.1), residual(-0.1), residual(0)] })).toEqual([
-      "Candidate 1: whole depth 4.600 mm: off by +0.100 mm, +2.22 per cent",
+      first,
+      ": whole depth 4.600 mm: off by +0.100 mm, +2.22 per cent",
       ": whole depth 4.400 mm: off by −0.100 mm, −2.22 per cent",
       ": whole depth 4.500 mm: off by 0.000 mm, 0.00 per cent",
     ]);
-    expect(said({}, { residuals: [tip, residual(0.1)] })).toEqual([]);
+    expect(said({}, { residuals: [tip, residual(0.1)] })).toEqual([first]);
   });
 
   it("tells what the first is easily taken for, coarser or finer, and nothing so of the others", () => {
@@ -60,27 +64,37 @@ describe("a candidate", () => {
       { name: "finer", percent: -1.56, tipDifference: -0.8 },
     ];
     expect(said({ lookAlikes })).toEqual([
-      "Candidate 1: 1/4 in circular pitch looks alike: 1.1 per cent coarser, its tips 0.891 mm larger",
+      first,
+      ": 1/4 in circular pitch looks alike: 1.1 per cent coarser, its tips 0.891 mm larger",
       ": coarser looks alike: 0.5 per cent coarser, its tips 0.200 mm larger",
       ": finer looks alike: 1.6 per cent finer, its tips 0.800 mm smaller",
     ]);
-    expect(said({}, { lookAlikes })).toEqual([]);
+    expect(said({}, { lookAlikes })).toEqual([first]);
   });
 
   it("tells its findings, whichever it is", () => {
     const findings = [{ code: "tip-worn", difference: -0.5 }] as const;
     expect(said({}, { findings })).toEqual([
+      first,
       "Candidate 2: The tip reads 0.500 mm small: worn or turned down, if it is this pitch.",
     ]);
   });
 });
 
-it("the pitch by the outside diameter alone", () => {
-  const measured = { module: 2, diametralPitch: 12.7, circularPitch: 6.28319 };
-  expect(measuredItem({ measured, candidates: [], warnings: [] }, mm)).toEqual({
-    term: "As measured",
-    text: "module 2, 12.7 DP, circular pitch 6.283 mm, if the teeth are full depth and the tips unworn",
-  });
+it("the pitch by the tip diameter alone, else by each other measure, with what must be so for it", () => {
+  const pitch = { module: 2, diametralPitch: 12.7, circularPitch: 2 * Math.PI, teeth: 40, pressureAngle: null };
+  const by = (code: "tip-diameter" | "centre-distance") => ({ ...pitch, measure: { code } });
+  const told = (...byMeasure: Identification["byMeasure"]) =>
+    measuredItems({ measured: pitch, byMeasure, candidates: [], warnings: [] }).map(({ term, text }) => `${term}: ${text}`);
+  const figures = "module 2, 12.7 DP, circular pitch 6.283 mm (0.2474 in)";
+  expect(told(by("tip-diameter"), by("centre-distance"))).toEqual([
+    `As measured: ${figures}, by the tip diameter, if the teeth are full depth and the tips unworn`,
+  ]);
+  const basePitch = { ...pitch, pressureAngle: 14.5, measure: { code: "base-pitch", from: 4, to: 5 } } as const;
+  expect(told(by("centre-distance"), basePitch)).toEqual([
+    `As measured: ${figures}, by the centre distance, if neither gear is shifted`,
+    `: ${figures}, by the base pitch from the spans over 4 and 5 teeth, if the pressure angle is 14.5°`,
+  ]);
 });
 
 describe("marks that met again", () => {

@@ -70,6 +70,10 @@ describe("what is taken for a gear", () => {
     expect(refusal(() => measure({ ...gear, teeth: Number.NaN }))[0]?.problem).toMatch(/^its teeth is missing or no number/);
   });
 
+  it("a gear that is none is named before a span that is none", () => {
+    expect(refusal(() => thinningFromSpan(wrong(null), wrong(null)))[0]?.problem).toBe(`null is not a gear${how}`);
+  });
+
   it("a gear whose warnings are no list is none", () => {
     for (const warnings of [undefined, null, "none", {}]) {
       expect(refusal(() => checkIsGear({ ...gear, warnings }))).toEqual([

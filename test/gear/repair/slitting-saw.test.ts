@@ -49,6 +49,11 @@ describe("slitting saw", () => {
     expect(depthOf({ tipDiameter: 79 })).toBeCloseTo(2, 12);
   });
 
+  it("is a hundredth as wide in a gear of a hundredth the size", () => {
+    const [large, small] = [5, 0.05].map((module) => slittingSaw(spurGear({ teeth: 20, module })));
+    expect(100 * (small?.greatestWidth ?? 0)).toBeCloseTo(large?.greatestWidth ?? 0, 9);
+  });
+
   it("leaves what the errors of setting come to, where the saw at hand leaves room for it", () => {
     const gear = spurGear({ teeth: 40, module: 2 });
     const all = slittingSaw(gear).greatestWidth;

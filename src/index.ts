@@ -114,6 +114,16 @@ export {
   type HoleOnHead,
 } from "./machine/drill-plate.ts";
 export { type Flats, type FlatsSpec, flats } from "./machine/flats.ts";
+export {
+  type Graduated,
+  type GraduatedRound,
+  type GraduatedStraight,
+  type GraduateOptions,
+  graduate,
+  type RoundLine,
+  type RoundScale,
+  type StraightScale,
+} from "./machine/graduate.ts";
 export type { PlateErrors } from "./machine/hole-errors.ts";
 export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
@@ -128,10 +138,13 @@ export {
   stepsAddedUp,
   type WorstReading,
 } from "./machine/readings.ts";
+export type { LineStyle, ScaleLine } from "./machine/scale-lines.ts";
 export type { BothScales, Reading } from "./machine/scale-reader.ts";
+export type { Counter, ScrewDial, ScrewGeared, StraightLine, StraightLines } from "./machine/straight-scale.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export { type PlateCandidate, plateFromChords, type UnknownPlate, type UnknownPlateOptions } from "./machine/unknown-plate.ts";
+export { type Vernier, type VernierSpec, vernier } from "./machine/vernier.ts";
 export { type RankedWay, type Way, type WayByMoves, type WayFromZero, wayOf, waysBy } from "./machine/way.ts";
 export type { Side, ZeroOptions } from "./machine/zero.ts";
 export { spindleTurnsPerMove } from "./mechanism/identity.ts";

@@ -70,6 +70,21 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
   ],
   checkPlate: [24, [{ from: 3, spaces: 5, length: 60.2 }], { diameter: 100, servesRatio: 40 }],
   plateFromChords: [[{ spaces: 5, length: 60.2 }], { diameter: 100, within: 0.1 }],
+  graduate: [
+    threePlates,
+    { divisions: 100, long: 10, medium: 5, figureEvery: 10, figureFrom: 5, perLine: "1/2" },
+    { side: "minus" },
+  ],
+  "graduate, the vernier": [threePlates, { divisions: 360, vernier: { spaces: 12, over: 23, twoSided: true } }],
+  "graduate, by a screw": [
+    { lead: "127/20", marks: 250 },
+    { space: "127/200", spaces: 40 },
+  ],
+  "graduate, by a head on a screw": [
+    { lead: 5, head: threePlates, turnsPerSpindle: "2/3" },
+    { space: 1, vernier: { spaces: 10 } },
+  ],
+  vernier: [{ spaces: 12, over: 23, twoSided: true }],
   countsFromAngle: [revolutions(29, 3600), revolutions(1, 7200), 1],
   whatMoveGives: [move, 5],
   "whatMoveGives, of a setting": [setting, 1],

@@ -14,6 +14,7 @@ import {
   type FaultCode,
   flankDisplacement,
   flats,
+  graduate,
   type Head,
   type HeadSpec,
   identifyGear,
@@ -39,6 +40,7 @@ import {
   toothAt,
   toothRepair,
   unequalSpacing,
+  vernier,
   whatMoveGives,
 } from "../src/index.ts";
 import { threePlates } from "./support/ready.ts";
@@ -122,6 +124,12 @@ const withOneKeyMore = (key: object): Readonly<Record<string, () => unknown>> =>
   checkPlate: () => checkPlate(24, [{ spaces: 1, length: 13 }], { diameter: 100, ...key }),
   "checkPlate, of a chord": () => checkPlate(24, [{ spaces: 1, length: 13, ...key }], { diameter: 100 }),
   plateFromChords: () => plateFromChords([{ spaces: 1, length: 13 }], { diameter: 100, within: 0.1, ...key }),
+  graduate: () => graduate(head, { divisions: 100 }, key),
+  "graduate, of the scale": () => graduate(head, { divisions: 100, ...key }),
+  "graduate, of a straight scale": () => graduate({ lead: 5, marks: 100 }, { space: 1, spaces: 10, ...key }),
+  "graduate, of the screw": () => graduate({ lead: 5, marks: 100, ...key }, { space: 1, spaces: 10 }),
+  "graduate, of a screw on a head": () => graduate({ lead: 5, head, ...key }, { space: 1, spaces: 10 }),
+  vernier: () => vernier({ spaces: 10, ...key }),
   prove: () => prove(setting(12), key),
   whatMoveGives: () => whatMoveGives({ wormRatio: head.wormRatio, turns: 3, spaces: 0, circle: null, ...key }),
   defineHead: () => define({ wormRatio: 40, plates, ...key }),

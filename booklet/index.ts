@@ -9,6 +9,7 @@ import { type Job, jobOf } from "./content/job.ts";
 import { kitSheetOf } from "./content/kit-sheet.ts";
 import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
+import { type ScaleSheet, scaleBookOf } from "./content/scale-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
 import { editionOf } from "./edition.ts";
 import { type BookletOptions, formed } from "./forms.ts";
@@ -21,6 +22,7 @@ export type { Job, JobBudget } from "./content/job.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export type { PlateSheet } from "./content/plate-sheet.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";
+export type { ScaleSheet } from "./content/scale-sheet.ts";
 export { FileError } from "./file-error.ts";
 export { type BookForm, type BookletOptions, bookForms } from "./forms.ts";
 export { headFromText, loadHead } from "./head-file.ts";
@@ -113,6 +115,29 @@ export async function plateSheetPdf({
 }: PlateSheetOptions): Promise<PdfBytes> {
   const paper = paperNamed(name ?? "a4");
   const book = plateBookOf(sheet, editionOf(sheet.head, { plate: sheet, paper: paper.name }));
+  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+}
+
+/** What the sheet of a scale is for. */
+export interface ScaleSheetOptions
+  extends ScaleSheet,
+    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
+
+/**
+ * Prints the sheet of a scale or a vernier: the setting, and every line with a box to tick, its length and its figure.
+ *
+ * @throws {@link InputError} when the paper is not one of those for a book, or there are over 1,000 lines.
+ */
+export async function scaleSheetPdf({
+  paper: name,
+  created = usualDate,
+  tagged = false,
+  signal,
+  onProgress,
+  ...sheet
+}: ScaleSheetOptions): Promise<PdfBytes> {
+  const paper = paperNamed(name ?? "a4");
+  const book = scaleBookOf(sheet, editionOf(sheet.head, { scale: sheet, paper: paper.name }));
   return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }
 

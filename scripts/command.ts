@@ -24,6 +24,7 @@ export async function said(words: readonly string[], columns?: number): Promise<
   if (job === "gear") return ofJob((await import("./gear-asked.ts")).gearAsked(rest, columns));
   if (job === "repair") return ofJob(await (await import("./repair-asked.ts")).repairAsked(rest, columns));
   if (job === "plate") return ofJob(await (await import("./plate-asked.ts")).plateAsked(rest, columns));
+  if (job === "graduate") return ofJob(await (await import("./graduate-asked.ts")).graduateAsked(rest, columns));
   if (job === "ratio") return ofJob((await import("./ratio-asked.ts")).ratioAsked(rest, columns));
   if (job === "kit") return ofJob(await (await import("./kit-asked.ts")).kitAsked(rest, columns));
   if (job === "flats") return ofJob(await (await import("./flats-asked.ts")).flatsAsked(rest, columns));

@@ -3,6 +3,7 @@ import { fault } from "./command-line.ts";
 import { flatsOptions } from "./flats-options.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
 import { kitOptions } from "./kit-options.ts";
+import { graduateOptions } from "./graduate-options.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
 import type { OptionSpec, OptionTable } from "./option-table.ts";
 import { plateOptions } from "./plate-options.ts";
@@ -28,6 +29,7 @@ const questions = [
   "booklet",
   "completion",
 ];
+const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "plate", "graduate", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,
@@ -50,6 +52,7 @@ export async function completionAsked([shell = "", ...more]: readonly string[]):
     kit: kitOptions,
     flats: flatsOptions,
     "bolt-circle": boltCircleOptions,
+    graduate: graduateOptions,
     booklet: bookletOptions,
     "": lookUpOptions,
   };

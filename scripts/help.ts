@@ -17,6 +17,7 @@ const page = helpPage(options, {
     ["turns-and-holes kit [FROM-TO] [options]", "what your kit does, and what to buy or drill next: kit --help"],
     ["turns-and-holes flats SIDES [options]", "a square, a hexagon, any flats on round stock: flats --help"],
     ["turns-and-holes bolt-circle HOLES [options]", "x and y of its holes, without a head: bolt-circle --help"],
+    ["turns-and-holes graduate [options]", "a dial, a rule or a vernier, line by line: graduate --help"],
     ["turns-and-holes heads", "list the ready heads"],
     ["turns-and-holes booklet [options]", "print the booklet of a head (PDF): booklet --help"],
     ["turns-and-holes completion SHELL", "what bash, zsh or fish needs to complete all this"],

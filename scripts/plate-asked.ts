@@ -27,6 +27,7 @@ import { drilledLines, noPlateLines } from "./plate-words.ts";
 import { type Given, readOptions } from "./read-options.ts";
 import type { Said } from "./said.ts";
 import { searchAsked, startAsked } from "./shared-options.ts";
+import { checkSheet } from "./sheet-options.ts";
 import { table } from "./table.ts";
 import { version } from "./version.ts";
 import { itemLines, line } from "./words.ts";
@@ -197,14 +198,6 @@ function byAsked(by: string): DrillOptions["by"] & string {
   const way = drilledBy.find((each) => each === by.trim());
   if (way !== undefined) return way;
   throw fault("unknown-word", "--by", `there is no way "${by.slice(0, 40)}"; the ways are ${drilledBy.join(", ")}`);
-}
-
-function checkSheet({ sheet, paper, force, json }: PlateGiven): void {
-  for (const [name, value] of Object.entries({ paper, force }))
-    if (value !== undefined && sheet === undefined)
-      throw fault("no-effect", `--${name}`, "goes with --sheet, the file to print to");
-  if (sheet === "-" && json === true)
-    throw fault("conflict", "--sheet", "and --json cannot both go to the output; name a file for the sheet");
 }
 
 async function printed(path: string, plate: DrilledPlate, head: Head, given: PlateGiven): Promise<Said> {

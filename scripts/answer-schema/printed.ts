@@ -8,6 +8,8 @@ import type {
   ErrorBudget,
   Fault,
   Flats,
+  GraduatedRound,
+  GraduatedStraight,
   Identification,
   idlersFromTrial,
   NoJob,
@@ -121,6 +123,13 @@ export interface PlateChecked {
 /** `plate` with chords alone. */
 export interface PlateFound {
   readonly plateFound: UnknownPlate;
+}
+
+/** `graduate`. */
+export interface Scaled {
+  readonly scale: GraduatedStraight | (Omit<GraduatedRound, "plan"> & { readonly plan: Told }) | NoJob;
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
 }
 
 /** `ratio` with the crank's turns. */

@@ -64,9 +64,10 @@ export {
 export { betweenWords, provingWords, purposeWords, startWords } from "./gear/repair-place-words.ts";
 export { gearWithTexts, identificationWithTexts, repairWithTexts, type WithText } from "./gear/with-texts.ts";
 export { foulingWords, trainItems, trainShort } from "./gear-train-words.ts";
+export { scaleCautions, scaleItems, scaleWords, straightCells, straightHeads, straightLegend } from "./graduate-items.ts";
 export type { Item } from "./item.ts";
 export { eachPlaceItem, offByItems, otherWayItems, startItem } from "./job-words.ts";
-export { answerWithWhys, drilledWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
+export { answerWithWhys, drilledWithWhys, graduatedWithWhys, planWithWhys, tableWithWhys } from "./json.ts";
 export { kindWords, nearNames, settingTitle } from "./kinds.ts";
 export {
   circleItems,

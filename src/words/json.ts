@@ -3,6 +3,7 @@ import type { Reason } from "../instead/impossible.ts";
 import type { Route } from "../instead/routes.ts";
 import type { Caution } from "../machine/caution.ts";
 import type { DrilledPlate } from "../machine/drill-plate.ts";
+import type { Graduated } from "../machine/graduate.ts";
 import type { NoJob, Plan, PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
 import type { Untried } from "../search/efforts.ts";
@@ -54,6 +55,12 @@ export function planWithWhys(plan: Plan): object {
 export function drilledWithWhys(plate: DrilledPlate | NoJob): object {
   if (!plate.planned) return planWithWhys(plate);
   return plate.by === "coordinates" ? plate : { ...plate, plan: planWithWhys({ ...plate.plan, places: [] }) };
+}
+
+/** A scale, line by line, as JSON shows it; the places of its plan stand with the lines. */
+export function graduatedWithWhys(scale: Graduated | NoJob): object {
+  if (!scale.planned) return planWithWhys(scale);
+  return scale.shape === "straight" ? scale : { ...scale, plan: planWithWhys({ ...scale.plan, places: [] }) };
 }
 
 function wayWithWhy<Each extends Way>(way: Each): object {

@@ -10,6 +10,8 @@ import { flatsHelp } from "../../scripts/flats-help.ts";
 import { flatsOptions } from "../../scripts/flats-options.ts";
 import { gearHelp } from "../../scripts/gear-help.ts";
 import { gearCommandOptions } from "../../scripts/gear-option-table.ts";
+import { graduateHelp } from "../../scripts/graduate-help.ts";
+import { graduateOptions } from "../../scripts/graduate-options.ts";
 import { help } from "../../scripts/help.ts";
 import { kitHelp } from "../../scripts/kit-help.ts";
 import { kitOptions } from "../../scripts/kit-options.ts";
@@ -31,6 +33,7 @@ const commands = {
   kit: [kitHelp, kitOptions],
   flats: [flatsHelp, flatsOptions],
   "bolt-circle": [boltCircleHelp, boltCircleOptions],
+  graduate: [graduateHelp, graduateOptions],
   booklet: [bookletHelp, bookletOptions],
 } as const;
 

@@ -1,0 +1,169 @@
+import { fromExact, type Graduated, type GraduatedRound, type GraduatedStraight, type Head } from "../../src/index.ts";
+import {
+  cautionItemsBesides,
+  checkItem,
+  counted,
+  type Item,
+  type LengthWords,
+  lengthsIn,
+  offByItems,
+  placeColumns,
+  scaleCautions,
+  scaleItems,
+  scaleWords,
+  straightCells,
+  straightHeads,
+  straightLegend,
+} from "../../src/words/index.ts";
+import type { Edition } from "../edition.ts";
+import type { Block, Book, Part, Running } from "./blocks.ts";
+import { runningOf } from "./book.ts";
+import { itemList } from "./item-list.ts";
+import { checkPlaces } from "./job.ts";
+import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
+import { columnOf, placeCells } from "./place-table.ts";
+import { keyedHead } from "./plate-keys.ts";
+import type { Cell, Column } from "./table-block.ts";
+import { ratioInWords } from "./words.ts";
+
+/** What the sheet of a scale is made from. */
+export interface ScaleSheet {
+  readonly scale: Graduated;
+  /** The head that it is cut on; by the dial of a screw it only heads the sheet. */
+  readonly head: Head;
+  /** Whether lengths stand in inches, as the person works. */
+  readonly inches: boolean;
+}
+
+/** Writes the sheet of a scale or a vernier: every line with a box to tick, how long it is and what is stamped at it. */
+export function scaleBookOf({ scale, head, inches }: ScaleSheet, edition: Edition): Book {
+  checkPlaces(scale.lines.length, "lines", "lines are too many for a sheet");
+  const length = lengthsIn(inches ? "in" : "mm");
+  const what = capital(scaleWords(scale, length));
+  const of = headedBy(scale, head, length);
+  return {
+    title: of.title,
+    fileTitle: `${what}: ${of.title}`,
+    subject: `${what}, ${of.on}`,
+    digest: edition.digest,
+    running: { ...runningOf(keyedHead(head), edition), ...of.running },
+    sheetsStandAlone: false,
+    parts: [scale.shape === "round" ? round(scale, head, length) : straight(scale, length)],
+  };
+}
+
+const bySlide = "By the screw of the table";
+
+/** By the screw's dial no head is turned: its name, ratio and plates do not stand on the page. */
+function headedBy(
+  scale: Graduated,
+  head: Head,
+  length: LengthWords,
+): Pick<Book, "title"> & { on: string; running: Partial<Running> } {
+  if (scale.shape === "round" || scale.counter.by === "crank")
+    return { title: head.name, on: `on a worm ratio of ${ratioInWords(head.wormRatio)}`, running: {} };
+  const ratio = length(fromExact(scale.travelPerTurn).valueOf());
+  const marks = counted(scale.counter.marks, "mark");
+  return {
+    title: bySlide,
+    on: `by a screw of ${ratio} a turn, ${marks}`,
+    running: { ratio, turn: `a turn of the screw, ${marks}`, gears: [marks], plates: bySlide, platesInShort: bySlide },
+  };
+}
+
+function capital(text: string): string {
+  return `${text[0]?.toUpperCase()}${text.slice(1)}`;
+}
+
+/** Of the height of a page, for the plate with its arms. */
+const plateShare = 0.36;
+
+function round(scale: GraduatedRound, head: Head, length: LengthWords): Part {
+  const { way, exact, cautions, checks } = scale.plan;
+  const columns = placeColumns({ way, places: scale.lines.map(({ place }) => place) }, head);
+  return {
+    ...titled(scale, length),
+    mark: markOf(way),
+    rule: ruleOf(scale.plan, head),
+    blocks: [
+      ...setUp(way, head),
+      ...drawings(way, head, plateShare),
+      itemList([
+        ...aboutScale(scale, length),
+        ...scaleCautions(scale.shape),
+        ...cautionItemsBesides(cautions),
+        ...offByItems({ exact }),
+      ]),
+      ...(checks.length === 0 ? [] : [itemList(checks.map((check) => checkItem(check, way, { head, noun: "line", first: 0 })))]),
+      linesTable(scale, columns.map(columnOf), (index) => {
+        const line = scale.lines[index];
+        return line === undefined ? [] : placeCells(columns, line.place);
+      }),
+      notes,
+    ],
+  };
+}
+
+function straight(scale: GraduatedStraight, length: LengthWords): Part {
+  const columns = straightHeads(scale).map(
+    (head, index): Column => ({
+      head: head.replace(" of ", "\nof "),
+      align: "right",
+      ...(index < 3 ? { strong: true } : { size: "fine" }),
+    }),
+  );
+  return {
+    ...titled(scale, length),
+    rule: "Every line by itself from the first; only its reading is rounded",
+    blocks: [
+      itemList([...aboutScale(scale, length), ...scaleCautions(scale.shape)]),
+      { kind: "paragraph", text: straightLegend(scale, length) },
+      linesTable(scale, columns, (index) => {
+        const line = scale.lines[index];
+        return line === undefined ? [] : straightCells(line, scale, length).map((text) => ({ text }));
+      }),
+      notes,
+    ],
+  };
+}
+
+/** How far it is off stands over all where it is not exact. */
+function aboutScale(scale: Graduated, length: LengthWords): readonly Item[] {
+  return scale.exact ? scaleItems(scale, length) : scaleItems(scale, length).slice(0, -1);
+}
+
+function titled(scale: Graduated, length: LengthWords): Pick<Part, "id" | "title" | "warning"> {
+  const off = scaleItems(scale, length).at(-1)?.text;
+  return {
+    id: "scale",
+    title: `${capital(scaleWords(scale, length))}${scale.exact ? "" : ", not exact"}`,
+    ...(scale.exact ? {} : { warning: `Not exact: ${off}.` }),
+  };
+}
+
+const notes: Block = {
+  kind: "ruled",
+  text: "Notes: material, tool, depth, stops of the three lengths, date",
+  lines: 5,
+  least: 2,
+};
+
+/** Every line in the order of the work, each with a box to tick. */
+function linesTable({ lines }: Graduated, columns: readonly Column[], cells: (index: number) => readonly Cell[]): Block {
+  return {
+    kind: "table",
+    title: { text: "Lines", anchor: "lines" },
+    folds: true,
+    summary: "Lines of the scale",
+    columns: [
+      { head: "", align: "center" },
+      { head: "line", align: "right", strong: true },
+      { head: "length", align: "left", strong: true },
+      { head: "figure", align: "right", strong: true },
+      ...columns,
+    ],
+    rows: lines.map(({ line, length, figure }, index) => ({
+      cells: [{ text: "", box: true }, { text: String(line) }, { text: length }, { text: figure ?? "" }, ...cells(index)],
+    })),
+  };
+}

@@ -2,8 +2,8 @@ import { boltCircleOptions } from "./bolt-circle-options.ts";
 import { fault } from "./command-line.ts";
 import { flatsOptions } from "./flats-options.ts";
 import { gearCommandOptions } from "./gear-option-table.ts";
-import { kitOptions } from "./kit-options.ts";
 import { graduateOptions } from "./graduate-options.ts";
+import { kitOptions } from "./kit-options.ts";
 import { options as lookUpOptions } from "./look-up-options.ts";
 import type { OptionSpec, OptionTable } from "./option-table.ts";
 import { plateOptions } from "./plate-options.ts";
@@ -24,12 +24,12 @@ const questions = [
   "ratio",
   "kit",
   "plate",
+  "graduate",
   "flats",
   "bolt-circle",
   "booklet",
   "completion",
 ];
-const questions = ["table", "gives", "spacing", "heads", "gear", "repair", "ratio", "plate", "graduate", "booklet", "completion"];
 
 const shells: Readonly<Record<string, (commands: Commands) => string>> = {
   bash: bashCompletion,

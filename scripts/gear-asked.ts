@@ -68,7 +68,7 @@ function pitchAsked(teeth: number | null, given: GearAsked): More {
     }
   }
   if (given.chord === undefined && given.height !== undefined)
-    throw fault("no-effect", "--height", 'is over a chord, which is not given; add --chord "60.4 over 8"');
+    throw fault("no-effect", "--height", 'is over a chord, which is not given; add --chord "63.1 over 8"');
   const measures = {
     ...(teeth !== null && { teeth }),
     ...(given.outside !== undefined && { tipDiameter: millimetres(given.outside, "--outside") }),
@@ -87,14 +87,14 @@ function pitchAsked(teeth: number | null, given: GearAsked): More {
   };
 }
 
-/** Reads a chord such as `60.4 over 8`, and its height. */
+/** Reads a chord such as `63.1 over 8`, and its height. */
 function fragmentRead(text: string, height: string | undefined): Fragment {
   const [, chord, pitches] = /^\s*(.+?)\s+over\s+(\d{1,4})(?:\s+teeth)?\s*$/.exec(text) ?? [];
   if (chord === undefined || pitches === undefined)
     throw fault(
       "unreadable",
       "--chord",
-      `"${text.slice(0, 40)}" is not a chord; give its length and the teeth on, such as "60.4 over 8"`,
+      `"${text.slice(0, 40)}" is not a chord; give its length and the teeth on, such as "63.1 over 8"`,
     );
   return {
     chord: millimetres(chord, "--chord"),

@@ -8,7 +8,7 @@ const page = helpPage(gearCommandOptions, {
     ["turns-and-holes gear 86 --module 2", "its measures; or --dp 12"],
     ["turns-and-holes gear 86 --outside 176", "what gear is it?"],
     ["turns-and-holes gear 86 --mate 43 --centres 129", "the same where its tips are lost"],
-    ['turns-and-holes gear --chord "60.4 over 8" --height 5.6', "by a piece of it, the count not known"],
+    ['turns-and-holes gear --chord "63.1 over 8" --height 6.5', "by a piece of it, the count not known"],
     ["turns-and-holes gear --mate 24 --turns 12 --mate-turns 43", "how many teeth, from marks"],
   ],
   sections: [

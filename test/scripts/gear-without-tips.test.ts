@@ -66,7 +66,7 @@ it.each([
   [["86"], "where the tips are lost --mate 43 --centres 129, two of --span, or --chord"],
   [["86", "--height", "3"], "--height: is over a chord, which is not given"],
   [["86", "--span", "58.4 over 10"], "--outside: nothing given tells the pitch"],
-  [["--chord", "60"], '--chord: "60" is not a chord; give its length and the teeth on, such as "60.4 over 8"'],
+  [["--chord", "60"], '--chord: "60" is not a chord; give its length and the teeth on, such as "63.1 over 8"'],
   [["--chord", "60 over 8"], "how many is not known; give the count, or a fragment with its height"],
   [["--chord", "2in over 8", "--height", "2in"], "--height: 2 in is not a height over that chord"],
   [["12", "--chord", "60 over 8"], "--chord: 8 are over half of 12 teeth; measure over fewer"],

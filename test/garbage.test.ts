@@ -85,6 +85,11 @@ const asked: Readonly<Record<string, readonly unknown[]>> = {
     { space: 1, vernier: { spaces: 10 } },
   ],
   vernier: [{ spaces: 12, over: 23, twoSided: true }],
+  cuttingOrder: [127, 19],
+  roundsOfOrder: [[1, 4, 7, 2], 8],
+  ratioFromTrial: [{ crankTurns: 10, degrees: 90, within: 1 }],
+  idlersFromTrial: [{ pairs: 1, idlers: 0, plateTurned: "against" }],
+  readyHead: ["ratio-90-dial"],
   countsFromAngle: [revolutions(29, 3600), revolutions(1, 7200), 1],
   whatMoveGives: [move, 5],
   "whatMoveGives, of a setting": [setting, 1],
@@ -190,6 +195,15 @@ describe("whatever is spoilt, nothing but an InputError is thrown", () => {
       { numRuns: 400 },
     );
   });
+});
+
+/** What takes only what the library gave, as it gave it. */
+const ofItsOwn = ["cautionsFor", "gearBox", "kindOf", "repairPlaces", "repairPlan", "wayOf"];
+
+it("is asked of every function that there is", () => {
+  const all = Object.entries(library).flatMap(([name, it]) => (typeof it === "function" && /^[a-z]/.test(name) ? [name] : []));
+  const named = new Set(Object.keys(asked).map((name) => name.split(",")[0]));
+  expect(all.filter((name) => !named.has(name)).sort()).toEqual(ofItsOwn);
 });
 
 it("is rightly asked of each, before it is spoilt", () => {

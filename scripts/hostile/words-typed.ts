@@ -1,6 +1,12 @@
+import { boltCircleOptions } from "../bolt-circle-options.ts";
+import { flatsOptions } from "../flats-options.ts";
 import { gearCommandOptions } from "../gear-option-table.ts";
+import { graduateOptions } from "../graduate-options.ts";
+import { kitOptions } from "../kit-options.ts";
 import { options } from "../look-up-options.ts";
 import type { OptionTable } from "../option-table.ts";
+import { plateOptions } from "../plate-options.ts";
+import { ratioOptions } from "../ratio-options.ts";
 import { repairOptions } from "../repair-options.ts";
 import type { Chance } from "../worst/random.ts";
 import { junkText } from "./junk.ts";
@@ -20,12 +26,23 @@ const questions: readonly (readonly [words: readonly string[], options: OptionTa
   [["2.9° ± 0.05°"], options],
   [["gives", "0 + 22/33"], options],
   [["spacing", "58,62,60"], options],
+  [["spacing", "--propose", "6"], options],
+  [["97", "--budget", "--radius", "50", "--run-out", "0.04"], options],
   [["table", "2-40"], options],
   [["heads"], options],
   [["completion", "bash"], {}],
   [["gear", "86", "--module", "2"], gearCommandOptions],
   [["gear", "86", "--outside", "176"], gearCommandOptions],
   [["repair", "86", "--module", "2", "--damaged", "31-33"], repairOptions],
+  [["gear", "--chord", "63.1 over 8", "--height", "6.5"], gearCommandOptions],
+  [["ratio", "--turns", "10", "--turned", "90°", "--within", "5°"], ratioOptions],
+  [["kit", "2-60", "--want", "61,127"], kitOptions],
+  [["plate", "97", "--diameter", "150"], plateOptions],
+  [["plate", "--chords", "7.77 over 2, 84.16 over 24"], plateOptions],
+  [["graduate", "100"], graduateOptions],
+  [["graduate", "--space", "1", "--spaces", "20", "--lead", "5", "--marks", "250"], graduateOptions],
+  [["flats", "hexagon", "--across", "17"], flatsOptions],
+  [["bolt-circle", "7", "--diameter", "5in"], boltCircleOptions],
   [["booklet", "--job", "12", "--out", "-"], sheetOptions],
 ];
 

@@ -77,7 +77,7 @@ const mostGears = 3;
  * @param on - The head, or one that was prepared.
  * @returns Ranked by how many counts each adds: of the list first, where there is one; of those that
  * add as much, the smaller first. A circle is on a plate of its own, and has no other to be paired with.
- * @throws {@link InputError} when the range is upside down or over 20,000 counts, or when a count, a size
+ * @throws {@link InputError} when the range is upside down or over 2,000 counts, or when a count, a size
  * or a method is not allowed.
  *
  * @example

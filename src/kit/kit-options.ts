@@ -12,7 +12,7 @@ import { checkDivisions } from "../setting/target.ts";
 export interface CoverageOptions extends Pick<SearchOptions, "methods" | "teethPerMove"> {
   /** The first count of the range. */
   readonly from: number;
-  /** The last count; at most 20,000 in all. */
+  /** The last count; at most 2,000 in all. */
   readonly to: number;
   /** A list of one's own, at most 200 counts, in the range or beyond it. */
   readonly want?: readonly number[] | undefined;
@@ -42,8 +42,8 @@ const kitKeys = keysOf<CoverageOptions>({
   gearSizes: true,
 });
 
-/** As many as a table has. */
-const mostCounts = 20_000;
+/** A tenth of what a table takes: the counts are gone through anew for each plate lost. */
+const mostCounts = 2000;
 const mostWanted = 200;
 const mostCircleSizes = 1000;
 const mostGearSizes = 100;

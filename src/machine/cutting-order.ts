@@ -48,6 +48,8 @@ export function cuttingOrder(divisions: number, step: number): readonly number[]
  */
 export function roundsOfOrder(teeth: readonly number[], divisions: number): number {
   checkDivisions(divisions);
+  if (!Array.isArray(teeth))
+    refuse("unreadable", "teeth", `${quoted(teeth)} is not a list of teeth; give numbers such as [1, 17, 40]`);
   const wrong = teeth.findIndex((tooth) => !Number.isInteger(tooth) || tooth < 1 || tooth > divisions);
   if (wrong >= 0)
     refuse("out-of-range", `teeth[${wrong}]`, `${quoted(teeth[wrong])} is not a tooth of ${divisions}; give 1 to ${divisions}`);

@@ -426,7 +426,7 @@ describe("refusals", () => {
 
   it.each([
     [{ from: 9, to: 2 }, "conflict to", "to: 2 is below 9; give the smaller count first"],
-    [{ from: 2, to: 20_002 }, "too-many to", "to: 20,001 counts are too many to go through; give at most 20,000 at a time"],
+    [{ from: 2, to: 2002 }, "too-many to", "to: 2,001 counts are too many to go through; give at most 2,000 at a time"],
     [{ from: 0, to: 2 }, "out-of-range from", "from: 0 is not a count of divisions"],
     [{ from: 2, to: 9, want: 61 }, "unreadable want", "want: 61 is not a list; give counts in a list"],
     [{ from: 2, to: 9, want: [61, 0.5] }, "unreadable want[1]", "want[1]: 0.5 is not a count of divisions"],

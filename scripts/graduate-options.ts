@@ -39,7 +39,7 @@ export const graduateOptions: typeof headOptions &
   long: { type: "string", value: "N", says: "every so many-th line is long, 0 for none (10)" },
   medium: { type: "string", value: "N", says: "every so many-th of the others is medium, 0 for none (5)" },
   "figure-every": { type: "string", value: "N", says: "every so many-th line has a figure, 0 for none (as the long ones)" },
-  "figure-from": { type: "string", value: "X", says: "the figure at the first line (0)" },
+  "figure-from": { type: "string", value: "X", says: "the figure at the first line (0); one below 0 as --figure-from=-90" },
   "per-line": { type: "string", value: "X", says: "what figures rise by from line to line: 1, 0.5 or 1/3 (1)" },
   by: { type: "string", value: "WAY", says: `${waysBy.join(", ")}; the best where not given`, words: waysBy },
   ...headOptions,

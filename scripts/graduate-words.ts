@@ -1,7 +1,7 @@
 import type { Graduated, GraduatedRound, GraduatedStraight, Head } from "../src/index.ts";
 import {
   cautionsBesides,
-  checkItem,
+  checkFromZero,
   headLine,
   type LengthWords,
   legendWords,
@@ -58,7 +58,7 @@ function roundLines(scale: GraduatedRound, head: Head): readonly string[] {
   return [
     ...(legend === "" ? [] : [paragraph(legend), ""]),
     ...placeTable(plan, head, leads(scale)),
-    ...apart(itemLines(plan.checks.map((check) => checkItem(check, plan.way, { noun: "line", first: 0 })))),
+    ...apart(itemLines(plan.checks.map((check) => checkFromZero(check, plan.way, { noun: "line" })))),
   ];
 }
 

@@ -162,10 +162,22 @@ async function drilled(holes: number, given: PlateGiven, length: LengthWords): P
   const sheet = given.sheet === undefined ? null : await printed(given.sheet, plate, head, given);
   return {
     data: { plate: drilledWithWhys(plate), ...(sheet !== null && { sheet: given.sheet }) },
-    lines: [...drilledLines(plate, head, length), ...(given.sheet === undefined ? [] : ["", line("Sheet", given.sheet)])],
+    lines: [
+      ...drilledLines(plate, bySlides(holes, head, given), head, length),
+      ...(given.sheet === undefined ? [] : ["", line("Sheet", given.sheet)]),
+    ],
     bytes: sheet?.bytes,
     code: plate.holes.every(({ errorArcSeconds }) => errorArcSeconds === 0) ? 0 : 1,
   };
+}
+
+/** The same by the slides of a table, where no way was named: it may be the better one. */
+function bySlides(holes: number, head: Head, given: PlateGiven): DrilledPlate | null {
+  const { diameter, within, serves, by } = given;
+  if (diameter === undefined || by !== undefined) return null;
+  const slides = { by: "coordinates", ...(within !== undefined && { within }), ...(serves !== undefined && { serves }) };
+  const plate = drillPlate(head, holes, drillingAsked(diameter, { diameter, ...slides }));
+  return plate.planned ? plate : null;
 }
 
 function drillingAsked(diameter: string, given: PlateGiven): DrillOptions {

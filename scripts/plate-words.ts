@@ -1,7 +1,7 @@
 import type { DrilledByCoordinates, DrilledOnHead, DrilledPlate, Head, NoJob } from "../src/index.ts";
 import {
   cautionsBesides,
-  checkItem,
+  checkFromZero,
   chordItems,
   chordsHow,
   circleWords,
@@ -11,6 +11,7 @@ import {
   type LengthWords,
   legendWords,
   noPlaces,
+  otherPlateItems,
   plateErrorItems,
   reasonItems,
   slidesOneWay,
@@ -22,7 +23,12 @@ import { table } from "./table.ts";
 import { apart, itemLines, paragraph } from "./words.ts";
 
 /** A circle of holes to drill, in words. */
-export function drilledLines(plate: DrilledPlate, head: Head, length: LengthWords): readonly string[] {
+export function drilledLines(
+  plate: DrilledPlate,
+  bySlides: DrilledPlate | null,
+  head: Head,
+  length: LengthWords,
+): readonly string[] {
   return [
     `INDEX PLATE: ${circleWords(plate, length)}`,
     ...(plate.by === "coordinates" ? [] : [headLine(head)]),
@@ -32,6 +38,7 @@ export function drilledLines(plate: DrilledPlate, head: Head, length: LengthWord
       : [`  ${wayTitle(plate.plan.way)}: ${plate.plan.exact ? "exact" : "NEAR ONLY, NOT EXACT"}`, ""]),
     ...(plate.by === "coordinates" ? [] : itemLines(wayItems(plate.plan.way, head))),
     ...itemLines(plateErrorItems(plate, length)),
+    ...apart(itemLines(otherPlateItems(plate, bySlides, length))),
     "",
     ...itemLines(chordItems(plate.chords, length)),
     paragraph(chordsHow),
@@ -52,7 +59,7 @@ function holeLines({ plan: planned, holes }: DrilledOnHead, head: Head): readonl
     paragraph(`"Drill" is the hole that is drilled. ${legendWords(plan, { after: null, side, head })}`),
     "",
     ...placeTable(plan, head, [{ head: "drill", cells: holes.map(({ hole }) => String(hole)) }]),
-    ...apart(itemLines(plan.checks.map((check) => checkItem(check, plan.way, { noun: "new hole", first: 0 })))),
+    ...apart(itemLines(plan.checks.map((check) => checkFromZero(check, plan.way, { noun: "new hole" })))),
     "",
     paragraph(cautionsBesides(plan.cautions)),
   ];

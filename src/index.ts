@@ -140,7 +140,7 @@ export {
 } from "./machine/readings.ts";
 export type { LineStyle, ScaleLine } from "./machine/scale-lines.ts";
 export type { BothScales, Reading } from "./machine/scale-reader.ts";
-export type { Counter, ScrewDial, ScrewGeared, StraightLine, StraightLines } from "./machine/straight-scale.ts";
+export type { Counted, Counter, ScrewDial, ScrewGeared, StraightLine, StraightLines } from "./machine/straight-scale.ts";
 export { type NearestTooth, type RingRead, type TeethAlike, toothAt } from "./machine/tooth-at.ts";
 export { type SpacedPlace, type SpacingOptions, type UnequalSpacing, unequalSpacing } from "./machine/unequal-spacing.ts";
 export { type PlateCandidate, plateFromChords, type UnknownPlate, type UnknownPlateOptions } from "./machine/unknown-plate.ts";

@@ -2,12 +2,12 @@ import type { DrilledByCoordinates, DrilledOnHead, DrilledPlate, Head } from "..
 import {
   between,
   cautionItemsBesides,
-  checkItem,
+  checkFromZero,
   chordsHow,
   circleWords,
   coordinateErrors,
   coordinatesWords,
-  eachPlaceItem,
+  eachHoleItem,
   holeStands,
   type Item,
   type LengthWords,
@@ -66,12 +66,7 @@ function onHead(plate: DrilledOnHead, head: Head, length: LengthWords): Part {
       ...setUp(way, head),
       ...drawings(way, head, smallShare),
       itemList(exact ? errors : errors.slice(1)),
-      itemList([
-        startItem(plate, head),
-        eachPlaceItem(way, head, "drill"),
-        ...cautionItemsBesides(cautions),
-        ...offByItems(plate.plan),
-      ]),
+      itemList([startItem(plate, head), eachHoleItem(way, head), ...cautionItemsBesides(cautions), ...offByItems(plate.plan)]),
       ...checks(plate, head),
       holesTable(plate, head),
       ...toMeasure(plate, length),
@@ -90,7 +85,7 @@ function startItem({ plan: { start, way } }: DrilledOnHead, head: Head): Item {
 }
 
 function checks({ plan: { checks: all, way } }: DrilledOnHead, head: Head): readonly Block[] {
-  return all.length === 0 ? [] : [itemList(all.map((check) => checkItem(check, way, { head, noun: "new hole", first: 0 })))];
+  return all.length === 0 ? [] : [itemList(all.map((check) => checkFromZero(check, way, { head, noun: "new hole" })))];
 }
 
 /** Every hole in the order of the work, each with a box to tick. */

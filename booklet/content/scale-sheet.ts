@@ -1,7 +1,7 @@
 import { fromExact, type Graduated, type GraduatedRound, type GraduatedStraight, type Head } from "../../src/index.ts";
 import {
   cautionItemsBesides,
-  checkItem,
+  checkFromZero,
   counted,
   type Item,
   type LengthWords,
@@ -94,7 +94,7 @@ function round(scale: GraduatedRound, head: Head, length: LengthWords): Part {
         ...cautionItemsBesides(cautions),
         ...offByItems({ exact }),
       ]),
-      ...(checks.length === 0 ? [] : [itemList(checks.map((check) => checkItem(check, way, { head, noun: "line", first: 0 })))]),
+      ...(checks.length === 0 ? [] : [itemList(checks.map((check) => checkFromZero(check, way, { head, noun: "line" })))]),
       linesTable(scale, columns.map(columnOf), (index) => {
         const line = scale.lines[index];
         return line === undefined ? [] : placeCells(columns, line.place);

@@ -28,7 +28,7 @@ export interface ScrewGeared {
 }
 
 /** Whole turns, and marks of a dial or holes of a circle beyond them. */
-interface Counted {
+export interface Counted {
   readonly turns: number;
   readonly marks: number;
 }

@@ -12,7 +12,7 @@ export interface UnknownPlateOptions {
   readonly diameter?: number | undefined;
 }
 
-/** A number of holes that the measures allow. */
+/** A number of holes that the measures allow, or that comes nearest to them. */
 export interface PlateCandidate {
   readonly holes: number;
   /** The diameter by which the measures fit best, in mm. */
@@ -28,6 +28,8 @@ export interface PlateCandidate {
 export interface UnknownPlate {
   /** The best fit first. */
   readonly candidates: readonly PlateCandidate[];
+  /** Where none fits, the count that comes nearest; its diameters overlap nowhere, and `offMm` is above what was allowed. */
+  readonly nearest: PlateCandidate | null;
   /** How many more fit, too many to be listed. */
   readonly unlisted: number;
   /**
@@ -68,21 +70,27 @@ export function plateFromChords(measured: readonly MeasuredChord[], options: Unk
     );
   const first = 1 + Math.max(...chords.map(({ spaces }) => spaces));
   const fits: PlateCandidate[] = [];
+  let nearest: PlateCandidate | null = null;
   for (let holes = first; holes <= mostHoles; holes += 1) {
     const fit = fitOf(holes, chords, within, diameter);
-    if (fit !== null) fits.push(fit);
+    if (fit.least <= fit.most) fits.push(fit);
+    if (nearest === null || fit.offMm < nearest.offMm) nearest = fit;
   }
   const candidates = fits.toSorted((one, other) => one.offMm - other.offMm).slice(0, mostListed);
   const unlisted = fits.length - candidates.length;
-  return { candidates, unlisted, spacesToTellApart: unlisted > 0 ? null : toTellApart(candidates, within) };
+  return {
+    candidates,
+    nearest: fits.length > 0 ? null : nearest,
+    unlisted,
+    spacesToTellApart: unlisted > 0 ? null : toTellApart(candidates, within),
+  };
 }
 
-function fitOf(holes: number, chords: readonly MeasuredChord[], within: number, measured: number | null): PlateCandidate | null {
+function fitOf(holes: number, chords: readonly MeasuredChord[], within: number, measured: number | null): PlateCandidate {
   let [least, most] = measured === null ? [0, Number.POSITIVE_INFINITY] : [measured - within, measured + within];
   for (const { spaces, length } of chords) {
     const factor = chordFactor(spaces, holes);
     [least, most] = [Math.max(least, (length - within) / factor), Math.min(most, (length + within) / factor)];
-    if (least > most) return null;
   }
   const diameter = (least + most) / 2;
   const off = chords.map(({ spaces, length }) => Math.abs(length - diameter * chordFactor(spaces, holes)));

@@ -18,17 +18,15 @@ const names: Readonly<Record<Check["at"], string>> = {
 export interface CheckTelling {
   /** What the places are; left out, teeth. */
   readonly noun?: string;
-  /** What the first of them is numbered; left out, 1. */
-  readonly first?: 0 | 1;
   /** Given, what its ring and dial then show is told too. */
   readonly head?: Head;
 }
 
 /** A check on the way: `Half`, and `after 63 moves in all, tooth 64, hole 9, 178° 34′ 57.6″`. */
-export function checkItem({ at, place }: Check, way: Way, { noun = "tooth", first = 1, head }: CheckTelling = {}): Item {
+export function checkItem({ at, place }: Check, way: Way, { noun = "tooth", head }: CheckTelling = {}): Item {
   const hole = holeStands(place, way);
   const off = place.errorArcSeconds === 0 ? "" : `, ${signedArc(place.errorArcSeconds)} off`;
-  const tooth = at === "close" ? "" : `, ${noun} ${place.tooth - 1 + first}`;
+  const tooth = at === "close" ? "" : `, ${noun} ${place.tooth}`;
   const scales = head === undefined ? [] : scalesStand(place, head).map((each) => `, ${each}`);
   return {
     term: names[at],

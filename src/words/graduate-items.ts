@@ -102,14 +102,9 @@ export function straightLegend({ counter }: Pick<GraduatedStraight, "counter">, 
 }
 
 /** The heads over those cells. */
-export function straightHeads({ counter }: Pick<GraduatedStraight, "counter">): readonly string[] {
-  return [
-    "go on by",
-    "turns",
-    counter.by === "dial" ? `mark of ${counter.marks}` : `hole of ${counter.holes}`,
-    "travel",
-    "off by",
-  ];
+export function straightHeads({ counter, exact }: Pick<GraduatedStraight, "counter" | "exact">): readonly string[] {
+  const at = counter.by === "dial" ? `mark of ${counter.marks}` : `hole of ${counter.holes}`;
+  return ["go on by", "turns", at, "travel", ...(exact ? [] : ["off by"])];
 }
 
 /** What is minded when a scale is cut; of a round one its plan says the rest. General workshop practice, no source. */

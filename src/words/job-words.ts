@@ -18,11 +18,12 @@ export function startItem({ start, way }: Pick<PlannedJob, "start" | "way">, hea
 }
 
 /** What is done at each place, in its order. */
-export function eachPlaceItem(way: Way, head: Head, then: "cut" | "drill" = "cut"): Item {
-  return { term: "Each place", text: `Unlock, ${goingOn(way, head)}, lock, ${then}.` };
+export function eachPlaceItem(way: Way, head: Head): Item {
+  return { term: "Each place", text: `Unlock, ${goingOn(way, head)}, lock, cut.` };
 }
 
-function goingOn(way: Way, { plates }: Head): string {
+/** How the next place is gone to. */
+export function goingOn(way: Way, { plates }: Head): string {
   switch (goesBy(way)) {
     case "marks":
       return "go on to the reading";

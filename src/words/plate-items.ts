@@ -1,11 +1,16 @@
+import type { Head } from "../head/head.ts";
 import type { CheckedChord, PlateCheck } from "../machine/check-plate.ts";
+import type { Check } from "../machine/checks.ts";
 import type { DrilledPlate } from "../machine/drill-plate.ts";
 import type { PlateErrors } from "../machine/hole-errors.ts";
 import type { HoleChord } from "../machine/plate-chords.ts";
 import type { UnknownPlate } from "../machine/unknown-plate.ts";
+import type { Way } from "../machine/way.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
 import type { Ratio } from "../number/ratio.ts";
+import { type CheckTelling, checkItem } from "./check-words.ts";
 import type { Item } from "./item.ts";
+import { goingOn, otherWayItems } from "./job-words.ts";
 import type { LengthWords } from "./lengths.ts";
 import { arcUpTo, counted, fixed, signedArc, withPlus } from "./numbers.ts";
 
@@ -47,6 +52,17 @@ export function plateErrorItems(plate: DrilledPlate, length: LengthWords): reado
   ];
 }
 
+/** The other ways to make a near plate: those of the head, and the slides of a table where they are better. */
+export function otherPlateItems(plate: DrilledPlate, bySlides: DrilledPlate | null, length: LengthWords): readonly Item[] {
+  if (plate.by === "coordinates" || plate.plan.exact) return [];
+  const others = otherWayItems(plate.plan.others).slice(0, mostOthers);
+  if (bySlides === null || bySlides.by !== "coordinates" || bySlides.worstHoleMm >= plate.worstHoleMm) return others;
+  const text = `by coordinates to ${length(bySlides.step)}: no hole over ${length.upTo(bySlides.worstHoleMm, errorPlaces)}`;
+  return [{ term: "Or", text }, ...others.map(({ text: other }) => ({ term: "", text: other }))];
+}
+
+const mostOthers = 3;
+
 const notInIt =
   "the worm wheel that makes it: what that is off comes into the holes and is divided with them; and the worm wheel that it serves on, whose own error no plate lessens";
 
@@ -57,6 +73,17 @@ function atSpindle({ atSpindleArcSeconds, betweenHolesArcSeconds }: PlateErrors,
 /** In arc-seconds of the plate. */
 function ofPlate({ worstHoleMm }: PlateErrors, diameter: number): number {
   return worstHoleMm / errorAtRadius(1, diameter / 2).mm;
+}
+
+/** What is done at each hole, in its order. */
+export function eachHoleItem(way: Way, head: Head): Item {
+  return { term: "Each hole", text: `Unlock, ${goingOn(way, head)}, lock, drill.` };
+}
+
+/** A check on the way as {@link checkItem} tells it, of what is numbered from 0: holes of a plate, lines of a scale. */
+export function checkFromZero(check: Check, way: Way, telling: CheckTelling & { readonly noun: string }): Item {
+  const { place } = check;
+  return checkItem({ ...check, place: { ...place, tooth: place.tooth - 1 } }, way, telling);
 }
 
 /** The chords to measure on a plate, each with its holes: `0 to 24`. */
@@ -123,7 +150,10 @@ export function plateCheckItems(check: PlateCheck, length: LengthWords): readonl
 export function plateFoundItems(found: UnknownPlate, length: LengthWords): readonly Item[] {
   const { candidates, unlisted, spacesToTellApart } = found;
   if (candidates.length === 0)
-    return [{ term: "Holes", text: "none that fits all the measures; count the spaces again, or allow more with a wider limit" }];
+    return [
+      { term: "Holes", text: `none that fits all the measures${nearestWords(found, length)}` },
+      { term: "", text: "count the spaces again, measure again, or allow more" },
+    ];
   return [
     ...candidates.map(({ holes, diameter, offMm }, index) => ({
       term: index === 0 ? "Holes" : "or",
@@ -139,6 +169,11 @@ export function plateFoundItems(found: UnknownPlate, length: LengthWords): reado
           },
         ]),
   ];
+}
+
+function nearestWords({ nearest }: UnknownPlate, length: LengthWords): string {
+  if (nearest === null) return "";
+  return `; the nearest is ${nearest.holes} on ${length(nearest.diameter, sizePlaces)}, with a measure ${length(nearest.offMm, chordPlaces)} off`;
 }
 
 /** How far a hole set by coordinates is off, along its circle and out of it, in mm or inches: `+0.0031`. */

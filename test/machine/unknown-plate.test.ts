@@ -64,9 +64,12 @@ describe("an unknown plate", () => {
 
   it("by hand: 10 spaces of 150 mm measure 60.2 mm on 76 holes, and no other count within a tenth", () => {
     // 150·sin(10π/75) = 61.01, 150·sin(10π/76) = 60.26 and 150·sin(10π/77) = 59.52.
-    const { candidates, spacesToTellApart } = plateFromChords([{ spaces: 10, length: 60.2 }], { diameter: 150, within: 0.1 });
+    const { candidates, nearest, spacesToTellApart } = plateFromChords([{ spaces: 10, length: 60.2 }], {
+      diameter: 150,
+      within: 0.1,
+    });
     expect(candidates.map(({ holes }) => holes)).toEqual([76]);
-    expect(spacesToTellApart).toBeNull();
+    expect([spacesToTellApart, nearest]).toEqual([null, null]);
   });
 
   it("counts what are too many to list", () => {
@@ -82,7 +85,9 @@ describe("an unknown plate", () => {
 
   it("is none where the measures contradict one another", () => {
     const found = plateFromChords([{ spaces: 10, length: 60.6 }], { diameter: 150, within: 0.01 });
-    expect(found).toEqual({ candidates: [], unlisted: 0, spacesToTellApart: null });
+    expect(found).toMatchObject({ candidates: [], unlisted: 0, spacesToTellApart: null, nearest: { holes: 76 } });
+    // Halfway between what chord and diameter want of 76: 60.26 mm against 60.6.
+    expect(found.nearest?.offMm).toBeGreaterThan(0.1);
   });
 
   it.each([

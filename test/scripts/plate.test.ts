@@ -41,6 +41,15 @@ describe("a plate to drill", () => {
     expect((await runHere(["plate", "97", "--diameter", "80", "--head", ungeared])).code).toBe(1);
   });
 
+  it("names the better way, where there is one and none was named", async () => {
+    const asked = ["97", "--diameter", "4.5in", "--head", ungeared, "--method", "simple"];
+    expect(await words(...asked)).toContain("Or by coordinates to 0.0005 in: no hole over 0.00029 in simple");
+    expect(await words(...asked, "--by", "nearest-hole")).not.toContain("by coordinates");
+    expect(await words("24", "--diameter", "120")).not.toContain("by coordinates");
+    // The compound move is better.
+    expect(await words("97", "--diameter", "120", "--head", ungeared)).not.toContain("by coordinates");
+  });
+
   it("is by the dial of a table, for a head of another ratio, with what the drill wanders", async () => {
     const said = await words("97", "--diameter", "120", "--head", "ratio-90-dial", "--serves", "40", "--within", "0.02");
     expect(said).toContain("BY THE DIAL");
@@ -130,7 +139,7 @@ describe("a plate that is there", () => {
     ]);
     expect(await words("--chords", "3.9 over 1, 23.2 over 6", "--within", "0.1")).toMatch(/and \d+ other counts that fit/);
     expect(await words("--chords", "60.6 over 10", "--diameter", "150", "--within", "0.01")).toContain(
-      "none that fits all the measures",
+      "none that fits all the measures; the nearest is 76 on 150",
     );
   });
 });

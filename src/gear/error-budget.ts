@@ -103,7 +103,9 @@ function ofSetting(read: ReadSources): ErrorItem | null {
   if (read.setting === null) return null;
   const { worstArcSeconds, pitchArcSeconds, moves } = read.setting;
   const whole = item("setting", worstArcSeconds, moves === "equal" ? 1 : 2, read);
-  return pitchArcSeconds === undefined || read.divisions === null ? whole : { ...whole, pitchArcSeconds };
+  if (pitchArcSeconds === undefined || read.divisions === null) return whole;
+  // Of a few places next to each other a move is off by less than it is from its last place to its first.
+  return { ...whole, pitchArcSeconds: Math.min(pitchArcSeconds, whole.anyTwoArcSeconds) };
 }
 
 function ofRunOut(read: ReadSources): ErrorItem | null {

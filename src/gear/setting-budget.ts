@@ -9,7 +9,7 @@ import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import { checkTarget, type Target } from "../setting/target.ts";
 import { type ErrorBudget, type ErrorSource, errorBudget } from "./error-budget.ts";
-import type { HoleErrors } from "./error-sources.ts";
+import type { HoleErrors, SettingErrors } from "./error-sources.ts";
 
 /** What a head and a setting do not tell of an error. Lengths in mm, angles in arc-seconds of the work. */
 export interface SettingBudgetOptions {
@@ -86,13 +86,19 @@ export function settingBudget(
   const budget = errorBudget({
     radius,
     ...("divisions" in asked && asked),
-    setting: worstArcSeconds === undefined ? setting : { ...setting, worstArcSeconds },
+    setting: overPlaces(setting, worstArcSeconds),
     ...(runOut !== undefined && { runOut }),
     ...(holes !== undefined && { holes }),
     ...(worm !== undefined && { wormErrorArcSeconds: worm }),
     ...(reading !== undefined && { readingArcSeconds: reading }),
   });
   return { ...budget, untold: budget.untold.filter((code) => isPartOf(code, by)) };
+}
+
+/** In several rounds a move is off by more than in one, from a place to the next as well: what it says of that holds no longer. */
+function overPlaces(setting: Setting | NearSetting, worst = setting.worstArcSeconds): SettingErrors {
+  const { pitchArcSeconds, moves } = { pitchArcSeconds: undefined, moves: undefined, ...setting };
+  return { worstArcSeconds: worst, pitchArcSeconds: worst > setting.worstArcSeconds ? undefined : pitchArcSeconds, moves };
 }
 
 /** Whether a setting that goes by these can be off by that. */

@@ -82,6 +82,18 @@ describe("what a setting is put out by", () => {
     expect(of({})).toBeGreaterThan(3);
   });
 
+  it("and from tooth to tooth by no more than any two of those, in several rounds by as much as that", () => {
+    const whole = told(97, "compound").items.find(({ code }) => code === "setting");
+    const pitchOf = (worstArcSeconds: number) =>
+      told(97, "compound", { worstArcSeconds }).items.find(({ code }) => code === "setting")?.pitchArcSeconds;
+    const pitchArcSeconds = whole?.pitchArcSeconds ?? 0;
+    const arcSeconds = whole?.arcSeconds ?? 0;
+    expect(pitchArcSeconds).toBeGreaterThan(0);
+    expect(pitchOf(pitchArcSeconds / 2)).toBeCloseTo(pitchArcSeconds / 2, 9);
+    expect(pitchOf(arcSeconds)).toBe(pitchArcSeconds);
+    expect(pitchOf(7 * arcSeconds)).toBeCloseTo(7 * arcSeconds, 9);
+  });
+
   it("what the head does not state may be said", () => {
     expect(told(30, "simple", {}, unstated).untold).toEqual(["run-out", "holes", "worm"]);
     const said = told(30, "simple", { holeError: 0.1, circleDiameter: 60, wormErrorArcSeconds: 40 }, unstated);

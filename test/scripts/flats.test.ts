@@ -103,3 +103,8 @@ it.each([
   const { code, stdout, stderr } = await runHere(asked);
   expect([code, `${stdout}${stderr}`.includes(why) || stderr]).toEqual([2, true]);
 });
+
+it.each(["flats", "bolt-circle"])("%s tells its options and its version when asked", async (command) => {
+  expect((await runHere([command, "--help"])).stdout).toContain(`turns-and-holes ${command}`);
+  expect((await runHere([command, "--version"])).stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
+});

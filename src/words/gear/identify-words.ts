@@ -25,16 +25,7 @@ function circularWords(circularPitch: number): string {
 /** What must be so for a measure to mean what it says. */
 function supposing({ code }: Measure, pressureAngle: number | null): string {
   if (pressureAngle !== null) return `, if the pressure angle is ${plain(pressureAngle)}°`;
-  switch (code) {
-    case "tip-diameter":
-    case "chord":
-    case "mate-tip-diameter":
-      return ", if the teeth are full depth and the tips unworn";
-    case "centre-distance":
-      return ", if neither gear is shifted";
-    default:
-      return "";
-  }
+  return code === "centre-distance" ? ", if neither gear is shifted" : ", if the teeth are full depth and the tips unworn";
 }
 
 /** The pitch's name, short enough for a column. */

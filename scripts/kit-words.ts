@@ -38,7 +38,7 @@ function titled(title: string, items: readonly Item[]): readonly string[] {
 
 const inRow = 50;
 /** A grid of more rows is no glance: its counts are listed all the same. */
-const mostInGrid = 2000;
+const mostInGrid = 1000;
 
 /** Every count in its place, the letter of its method in it; a point where there is none. */
 function gridLines({ counts, from, to }: Coverage): readonly string[] {

@@ -25,7 +25,7 @@ const pageOf = (script, style) => `<!doctype html>
 <title>Turns &amp; Holes</title>
 <style>${style}</style>
 <body>
-<noscript>This page works everything out by itself: let its script run.</noscript>
+<noscript>Let the script of this page run.</noscript>
 <script type="application/json" id="filled">{{filled}}</script>
 <script>${script}</script>
 `;

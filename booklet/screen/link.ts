@@ -54,7 +54,7 @@ function saidOf({ head, work, way, startHole, startAngle, side, done }: Job, kno
 }
 
 function workSaid(work: Work): Partial<Said> {
-  if (work.kind === "divide") return { ...work.target, teeth: work.teeth && teethText(work.teeth).replaceAll(", ", ",") };
+  if (work.kind === "divide") return { ...work.target, teeth: work.teeth && teethText(work.teeth) };
   const { teeth, system, pitch, pressureAngle, damaged, backlash } = work.gear;
   return { repair: teeth, [system]: pitch, "pressure-angle": pressureAngle, damaged: damaged.join(","), backlash };
 }

@@ -35,14 +35,14 @@ export function numbersTyped(text: string, place: string): readonly number[] {
 
 /** Teeth that were typed: a list, or `every 19`; nothing is all of them. */
 export function teethTyped(text: string): Teeth {
-  const [, every] = /^\s*every\s+(.*)$/i.exec(text) ?? [];
-  if (every !== undefined) return { step: wholeTyped(every, "every") };
+  const [, every] = /^\s*every(.*)$/i.exec(text) ?? [];
+  if (every) return { step: wholeTyped(every, "every") };
   return text.trim() === "" ? null : numbersTyped(text, "teeth");
 }
 
 /** The same, as it is typed. */
 export function teethText(teeth: Teeth): string {
-  return teeth === null ? "" : "step" in teeth ? `every ${teeth.step}` : teeth.join(", ");
+  return teeth === null ? "" : "step" in teeth ? `every ${teeth.step}` : teeth.join();
 }
 
 /** An angle from a zero, which may be nothing; `unit` is meant where none is typed. */

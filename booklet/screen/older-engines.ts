@@ -15,12 +15,6 @@ lend(Array.prototype, {
   at(this: List, index: number) {
     return this[index < 0 ? this.length + index : index];
   },
-  findLast(this: List, isIt: (each: unknown) => boolean) {
-    return [...this].reverse().find(isIt);
-  },
-  toReversed(this: List) {
-    return [...this].reverse();
-  },
   toSorted(this: List, compare?: (a: unknown, b: unknown) => number) {
     return [...this].sort(compare);
   },

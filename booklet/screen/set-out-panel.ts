@@ -46,7 +46,7 @@ export function setOutPanel({ job, plan }: Walk, desk: Desk): HTMLElement {
     form(
       "Begin anew, so set out",
       begin,
-      work.kind === "divide" && field("Only these, in this order, or as “every 19”; empty for all", teeth),
+      work.kind === "divide" && field("Only these, in this order, or “every 19”; empty for all", teeth),
       el("div", { class: "row" }, field("Pin starts in hole", hole), field("Scales stand at", at), field("and from there", side)),
     ),
   );

@@ -56,7 +56,7 @@ type Planned = Omit<Walk, "job">;
 
 function inOrder(teeth: NonNullable<Teeth>, target: Target): readonly number[] {
   if (!("step" in teeth)) return teeth;
-  return "divisions" in target ? cuttingOrder(target.divisions, teeth.step) : refuseTyped("every", "goes with a count alone");
+  return "divisions" in target ? cuttingOrder(target.divisions, teeth.step) : refuseTyped("every", "needs a count");
 }
 
 function divideWalk(head: PreparedHead, job: Job, { target, teeth }: Extract<Job["work"], { kind: "divide" }>): Planned {

@@ -123,7 +123,7 @@ function onePairs(box: Contents): Pairs {
     }
     return trains;
   };
-  return { products: box.sizes.toReversed(), terms, asked: new Map(), kept: 0, find };
+  return { products: [...box.sizes].reverse(), terms, asked: new Map(), kept: 0, find };
 }
 
 function twoPairs(box: Contents): Pairs {

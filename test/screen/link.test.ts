@@ -95,7 +95,7 @@ describe("the link of a job", () => {
     ["#job=&divisions=many", /not a whole number/],
     ["#job=&divisions=127&side=left", /is no side/],
     ["#job=&repair=97&module=two", /not a number/],
-    ["#job=&divisions=127&teeth=every x", /every: "x" is not a whole number/],
+    ["#job=&divisions=127&teeth=every x", /every: " x" is not a whole number/],
   ])("refuses %s in a sentence", (link, sentence) => {
     const [usual] = readyHeads;
     expect(refusalLines(() => read(`${link}&spec=${encodeURIComponent(JSON.stringify(usual))}`)).join()).toMatch(sentence);
@@ -130,7 +130,7 @@ describe("a walk", () => {
       "step: 127 is not a step from tooth to tooth; give 1 to 126",
     ]);
     const angle = { kind: "divide", target: { angle: parseAngle("7°") }, teeth: { step: 19 } } as const;
-    expect(refusalLines(() => walkOf({ ...spread, work: angle }))).toEqual(["every: goes with a count alone"]);
+    expect(refusalLines(() => walkOf({ ...spread, work: angle }))).toEqual(["every: needs a count"]);
   });
 
   it("has its checks at the places of the plan", () => {

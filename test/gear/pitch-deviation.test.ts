@@ -80,5 +80,8 @@ describe("total cumulative pitch deviation", () => {
       "module: 71 is out of the range of the standard; give 0.5 to 70",
     ]);
     expect(refusalLines(() => totalPitchDeviation(gear, -1))).toHaveLength(1);
+    expect(refusalLines(() => totalPitchDeviation(null as never, 5))).toEqual([
+      "gear: null is not a gear; give its module and diameterMm",
+    ]);
   });
 });

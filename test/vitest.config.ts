@@ -23,6 +23,7 @@ export default defineConfig({
       include: ["src/**/*.ts", "booklet/**/*.ts", "scripts/**/*.ts"],
       // What runs in a browser, as a process of its own, or for the developers of the house alone.
       exclude: [
+        "test/**",
         "booklet/screen/**",
         "scripts/turns-and-holes.ts",
         "scripts/ready-books.ts",

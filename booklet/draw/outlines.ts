@@ -23,9 +23,19 @@ interface Path {
   toSVG(): string;
 }
 
-/** Draws letters as shapes, with the fonts of a document that is never written. */
-export function outlinesWith(scratch: PDFKit.PDFDocument, paths: TypeFiles): Outlines {
-  const fontOf = (weight: Weight) => (scratch.font(paths[weight]) as unknown as Untyped)._font.font;
+/**
+ * Draws letters as shapes, with the fonts of a document that is never written, and that sets no words: a shape is put
+ * together from those of other letters by their numbers alone, and a font that has met a letter so knows no more what it
+ * says, so that a text set with it could not be read from the file.
+ *
+ * @param open - Opens the document, when the first letter is drawn.
+ */
+export function outlinesWith(open: () => PDFKit.PDFDocument, paths: TypeFiles): Outlines {
+  let scratch: PDFKit.PDFDocument | undefined;
+  const fontOf = (weight: Weight) => {
+    scratch ??= open();
+    return (scratch.font(paths[weight]) as unknown as Untyped)._font.font;
+  };
   return (text, { weight, size }) => {
     const font = fontOf(weight);
     const scale = size / font.unitsPerEm;

@@ -37,8 +37,8 @@ async function loaded() {
     PDFDocument: (await import("pdfkit")).default,
     paths: typeFiles(),
   }));
-  const scratch = new PDFDocument({ autoFirstPage: false, font: paths.regular });
-  return { PDFDocument, paths, words: wordsOf(scratch, paths), outlines: outlinesWith(scratch, paths) };
+  const scratch = () => new PDFDocument({ autoFirstPage: false, font: paths.regular });
+  return { PDFDocument, paths, words: wordsOf(scratch(), paths), outlines: outlinesWith(scratch, paths) };
 }
 
 /** pdfkit and the type, read once a process: what was found out of the one font serves every book. */

@@ -2,9 +2,11 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { plateDrawings } from "../../booklet/index.ts";
+import { openPrintShop } from "../../booklet/draw/print-shop.ts";
+import { jobSheetPdf, plateDrawings } from "../../booklet/index.ts";
 import { printBooklet } from "../../scripts/booklet.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
+import { linesOf, piecesOf } from "./read-pdf.ts";
 
 const measured = defineHead({
   id: "measured",
@@ -237,4 +239,13 @@ describe("--as drawings", () => {
   ])("refuses %s", async (_, words, told) => {
     await expect(printBooklet(["--as", "drawings", ...words])).rejects.toThrow(told);
   });
+});
+
+it("leaves the text of what is printed after it in the same process as it reads", async () => {
+  const { outlines } = await openPrintShop();
+  // The shape of « is put together from that of ‹, by its number alone: the font must not keep that for the letter.
+  for (const weight of ["regular", "semibold", "bold"] as const) outlines("«»", { weight, size: 10 });
+  const head = defineHead({ name: "Head ‹north›", wormRatio: 40, plates: [{ name: "1", circles: [15, 16] }] });
+  const pages = await piecesOf(await jobSheetPdf(head, { divisions: 12 }));
+  expect(pages.flatMap(linesOf).join("\n")).toContain("Head ‹north›");
 });

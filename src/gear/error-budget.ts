@@ -1,5 +1,4 @@
-import { arcSecondsPerTurn } from "../number/angle.ts";
-import { errorAtRadius } from "../number/error-at-radius.ts";
+import { arcSecondsAlong, errorAtRadius } from "../number/error-at-radius.ts";
 import { type ErrorSources, type ReadSources, readSources } from "./error-sources.ts";
 import { isGraded } from "./graded.ts";
 import { finestGrade, finestTotalGrade } from "./pitch-deviation.ts";
@@ -84,7 +83,6 @@ export function errorBudget(sources: ErrorSources): ErrorBudget {
 }
 
 const allSources: readonly ErrorSource[] = ["setting", "run-out", "holes", "worm", "reading"];
-const arcSecondsPerRadian = arcSecondsPerTurn / (2 * Math.PI);
 
 /** An error as large between neighbours as between any two, which is so many times that of one place. */
 function item(code: ErrorSource, arcSeconds: number, times: 1 | 2, { radius, divisions }: ReadSources): ErrorItem {
@@ -112,7 +110,7 @@ function ofRunOut(read: ReadSources): ErrorItem | null {
   const { runOut, radius, divisions } = read;
   if (runOut === null) return null;
   const offCentre = runOut / 2;
-  const whole = item("run-out", (arcSecondsPerRadian * offCentre) / radius, 2, read);
+  const whole = item("run-out", arcSecondsAlong(offCentre, radius), 2, read);
   const pitchArcSeconds = divisions === null ? null : whole.anyTwoArcSeconds * Math.sin(Math.PI / Math.max(2, divisions));
   // Along the arc it is the off-centre itself, at any radius.
   return { ...whole, mm: offCentre, pitchArcSeconds };
@@ -122,8 +120,8 @@ function ofRunOut(read: ReadSources): ErrorItem | null {
 function ofHoles(read: ReadSources): ErrorItem | null {
   if (read.holes === null) return null;
   const { error, circleDiameters, wormRatio } = read.holes;
-  const crank = circleDiameters.reduce((sum, diameter) => sum + (2 * error) / diameter, 0);
-  return item("holes", (arcSecondsPerRadian * crank) / wormRatio, 1, read);
+  const crank = circleDiameters.reduce((sum, diameter) => sum + arcSecondsAlong(error, diameter / 2), 0);
+  return item("holes", crank / wormRatio, 1, read);
 }
 
 function ofWorm(read: ReadSources): ErrorItem | null {

@@ -1,9 +1,9 @@
 import { idlersFor } from "../methods/differential.ts";
-import { hasIdlers } from "../methods/owned-gears.ts";
+import { gearsBySize, hasIdlers } from "../methods/owned-gears.ts";
 import { type Effort, take } from "../number/effort.ts";
 import { addCount, anyOf, type CountSet, noCounts } from "./count-set.ts";
 import type { Lacking } from "./lacking.ts";
-import { byProduct, byQuotient, everyTwo, gearsBySize, quotientKey, type TwoGears } from "./two-gears.ts";
+import { byProduct, byQuotient, everyTwo, quotientKey, type TwoGears } from "./two-gears.ts";
 import { type WantedRatio, wantedRatios } from "./wanted-ratios.ts";
 
 /** What gears of usual sizes would do of the counts that are missing, if they were bought. */

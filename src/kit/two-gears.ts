@@ -3,13 +3,6 @@ import { gcd } from "../number/ratio.ts";
 /** Two gears, each a gear of its own. */
 export type TwoGears = readonly [number, number];
 
-/** How many gears there are of each size. */
-export function gearsBySize(gears: readonly number[]): ReadonlyMap<number, number> {
-  const bySize = new Map<number, number>();
-  for (const teeth of gears) bySize.set(teeth, (bySize.get(teeth) ?? 0) + 1);
-  return bySize;
-}
-
 /** Every two of the gears, each two once; two of a size where there are two. */
 export function everyTwo(bySize: ReadonlyMap<number, number>): readonly TwoGears[] {
   const sizes = [...bySize.keys()];

@@ -1,8 +1,9 @@
 import { checkKeys, keysOf } from "../number/check-options.ts";
+import { arcSecondsAlong } from "../number/error-at-radius.ts";
 import { numberFault, quoted, refuse, wholeNumberFault } from "../number/errors.ts";
 import { fromExact, groupDigits, type Ratio, ratioOf } from "../number/ratio.ts";
+import { chordFactor } from "./coordinates.ts";
 import { checkDiameter, checkHoles, servesOn } from "./drill-options.ts";
-import { arcSecondsAlong } from "./hole-errors.ts";
 
 /** A chord that was measured on a plate, from middle to middle of two holes. */
 export interface MeasuredChord {
@@ -97,11 +98,6 @@ export function checkPlate(holes: number, measured: readonly MeasuredChord[], op
   };
 }
 
-/** A chord in diameters of its circle. */
-export function chordFactor(spaces: number, holes: number): number {
-  return Math.sin((Math.PI * spaces) / holes);
-}
-
 function diameterOf(chords: readonly MeasuredChord[], holes: number): number {
   let [products, squares] = [0, 0];
   for (const { spaces, length } of chords) {
@@ -124,7 +120,7 @@ function against({ from = 0, spaces, length }: MeasuredChord, holes: number, dia
     trueLength,
     offMm,
     alongMm,
-    atSpindleArcSeconds: alongMm === null ? null : arcSecondsAlong(alongMm, diameter) / ratio,
+    atSpindleArcSeconds: alongMm === null ? null : arcSecondsAlong(alongMm, diameter / 2) / ratio,
   };
 }
 

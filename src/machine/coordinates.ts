@@ -83,7 +83,12 @@ export function chord(divisions: number, radius: number, apart = 1): number {
       `${quoted(apart)} is not a number of divisions between two of ${groupDigits(divisions)}; give 1 to ${groupDigits(divisions - 1)}`,
     );
   }
-  return 2 * radius * Math.sin((Math.PI * apart) / divisions);
+  return 2 * radius * chordFactor(apart, divisions);
+}
+
+/** A chord in diameters of its circle, of a count and of places that are known to be allowed. */
+export function chordFactor(apart: number, divisions: number): number {
+  return Math.sin((Math.PI * apart) / divisions);
 }
 
 /** A straight distance between two places of a circle so many divisions apart. */

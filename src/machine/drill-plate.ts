@@ -1,12 +1,12 @@
 import { type Head, type HeadInShort, inShort } from "../head/head.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { oneOf } from "../number/check-options.ts";
-import { errorAtRadius } from "../number/error-at-radius.ts";
+import { arcSecondsAlong, errorAtRadius } from "../number/error-at-radius.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { headOf, type PreparedHead } from "../search/prepare.ts";
 import { chord, coordinates } from "./coordinates.ts";
 import { checkDrilling, checkStep, type DrillOptions, servesOn } from "./drill-options.ts";
-import { arcSecondsAlong, type Drilled, errorsOf, type PlateErrors, throughTheFirst } from "./hole-errors.ts";
+import { type Drilled, errorsOf, type PlateErrors, throughTheFirst } from "./hole-errors.ts";
 import type { Place } from "./place.ts";
 import { type NoJob, type PlannedJob, planJob } from "./plan.ts";
 import type { PlanOptions } from "./plan-options.ts";
@@ -162,7 +162,7 @@ function circleOf(holes: readonly DrilledHole[], servesRatio: Ratio, options: Dr
   const inOrder = holes.toSorted((one, other) => one.hole - other.hole);
   const drilled: Drilled = {
     arcSeconds: inOrder.map(({ errorArcSeconds }) => errorArcSeconds),
-    within: arcSecondsAlong(drillWithin, diameter),
+    within: arcSecondsAlong(drillWithin, diameter / 2),
     diameter,
     wormRatio: servesRatio,
   };

@@ -1,4 +1,3 @@
-import { arcSecondsPerTurn } from "../number/angle.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
 import { floorMod, fromExact, type Ratio } from "../number/ratio.ts";
 
@@ -57,9 +56,4 @@ export function throughTheFirst(first: Drilled): Drilled | null {
     arcSeconds: arcSeconds.map((_, hole) => (at(hole * ratio) - at(0)) / ratio),
     within: within + (2 * within) / ratio,
   };
-}
-
-/** A length along a circle in arc-seconds of it. */
-export function arcSecondsAlong(mm: number, diameter: number): number {
-  return (mm / (Math.PI * diameter)) * arcSecondsPerTurn;
 }

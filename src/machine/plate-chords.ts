@@ -1,7 +1,7 @@
 import { checkIsHead } from "../head/check-is-head.ts";
 import type { Head } from "../head/head.ts";
 import type { Face } from "../head/plate.ts";
-import { chord } from "./coordinates.ts";
+import { chordFactor } from "./coordinates.ts";
 
 /** The straight distance between two holes of a circle, from middle to middle. */
 export interface HoleChord {
@@ -70,7 +70,7 @@ export function chordsToMeasure(holes: number, diameter: number): readonly HoleC
 }
 
 function chordBetween(holes: number, diameter: number | null, from: number, to: number): HoleChord {
-  const ratio = chord(holes, 0.5, Math.abs(to - from));
+  const ratio = chordFactor(Math.abs(to - from), holes);
   return { from, to, ratio, length: diameter === null ? null : diameter * ratio };
 }
 

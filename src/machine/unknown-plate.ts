@@ -1,7 +1,8 @@
 import { mostHoles } from "../head/plate.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { numberFault, quoted, refuse } from "../number/errors.ts";
-import { checkMeasured, chordFactor, type MeasuredChord } from "./check-plate.ts";
+import { checkMeasured, type MeasuredChord } from "./check-plate.ts";
+import { chordFactor } from "./coordinates.ts";
 import { checkDiameter } from "./drill-options.ts";
 
 /** What is known of a circle besides its chords. */

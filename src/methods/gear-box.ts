@@ -1,6 +1,7 @@
 import { countOf, divisors, withoutFactorsOf } from "../number/ratio.ts";
 import { layOutProducts, type Products } from "./gear-products.ts";
 import { arrange, type GearTrain } from "./gear-train.ts";
+import { gearsBySize } from "./owned-gears.ts";
 
 /** The change gears of a head, ready to be asked which trains give a ratio. */
 export interface GearBox {
@@ -33,8 +34,7 @@ export interface GearBox {
  * ```
  */
 export function gearBox(gears: readonly number[]): GearBox {
-  const owned = new Map<number, number>();
-  for (const teeth of gears) owned.set(teeth, (owned.get(teeth) ?? 0) + 1);
+  const owned = gearsBySize(gears);
   const box: Contents = { owned, sizes: [...owned.keys()].sort((a, b) => b - a) };
   const kinds = { 1: onePairs(box), 2: null as Pairs | null };
   const foreign = new Map<number, number>();

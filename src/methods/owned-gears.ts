@@ -2,6 +2,13 @@ import type { Head } from "../head/head.ts";
 import { countOf, rational, toRatio } from "../number/ratio.ts";
 import type { SettingGears } from "../setting/setting.ts";
 
+/** How many gears there are of each size. */
+export function gearsBySize(gears: readonly number[]): ReadonlyMap<number, number> {
+  const bySize = new Map<number, number>();
+  for (const teeth of gears) bySize.set(teeth, (bySize.get(teeth) ?? 0) + 1);
+  return bySize;
+}
+
 /**
  * Whether a head has idlers enough for a train: those kept as such, and change gears that it leaves
  * over. Where the owner has not said, they are taken to be at hand.

@@ -34,3 +34,8 @@ export function errorAtRadius(arcSeconds: number, radiusMm: number): Length {
   const mm = (radiusMm * 2 * Math.PI * arcSeconds) / arcSecondsPerTurn;
   return { mm, inch: mm / mmPerInch };
 }
+
+/** The reverse: a length along the arc in arc-seconds of the work, of a length and a radius in mm that are known to be allowed. */
+export function arcSecondsAlong(mm: number, radiusMm: number): number {
+  return (mm / (2 * Math.PI * radiusMm)) * arcSecondsPerTurn;
+}

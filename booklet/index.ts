@@ -4,14 +4,15 @@
  * @module turns-and-holes/booklet
  */
 import { createHash } from "node:crypto";
-import type { CoverageOptions, Head } from "../src/index.ts";
+import type { Head } from "../src/index.ts";
+import type { Book } from "./content/blocks.ts";
 import { type Job, jobOf } from "./content/job.ts";
-import { kitSheetOf } from "./content/kit-sheet.ts";
+import { type KitSheet, kitBookOf } from "./content/kit-sheet.ts";
 import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
 import { type RepairSheet, repairBookOf } from "./content/repair-sheet.ts";
 import { type ScaleSheet, scaleBookOf } from "./content/scale-sheet.ts";
 import { openPrintShop } from "./draw/print-shop.ts";
-import { editionOf } from "./edition.ts";
+import { type Edition, editionOf } from "./edition.ts";
 import { type BookletOptions, formed } from "./forms.ts";
 import { setInPages } from "./layout/pages.ts";
 import { largePaperNamed, paperNamed } from "./layout/papers.ts";
@@ -19,6 +20,7 @@ import { type PdfBytes, printed } from "./printed.ts";
 
 export { type Fault, InputError } from "../src/index.ts";
 export type { Job, JobBudget } from "./content/job.ts";
+export type { KitSheet } from "./content/kit-sheet.ts";
 export { type PartId, partIds } from "./content/parts.ts";
 export type { PlateSheet } from "./content/plate-sheet.ts";
 export type { RepairSheet } from "./content/repair-sheet.ts";
@@ -66,9 +68,12 @@ export async function bookletDigest(head: Head, options: BookletOptions = {}): P
   return hash.digest("hex");
 }
 
+/** How a sheet is printed, whatever it is of. */
+export type SheetPrinting = Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress">;
+
 /** What a job sheet is for: a count or an angle, how it is planned, and the paper. */
 export type JobOptions = Job &
-  Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> & {
+  SheetPrinting & {
     /** Whether it is set in large type, on a full sheet; left out, false. */
     readonly large?: boolean;
   };
@@ -94,9 +99,7 @@ export async function jobSheetPdf(
 }
 
 /** What the sheet of an index plate is for. */
-export interface PlateSheetOptions
-  extends PlateSheet,
-    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
+export interface PlateSheetOptions extends PlateSheet, SheetPrinting {}
 
 /**
  * Prints the sheet of an index plate: the setting, every hole with a box to tick, how far off they come to lie and what
@@ -105,46 +108,24 @@ export interface PlateSheetOptions
  *
  * @throws {@link InputError} when the paper is not one of those for a book, or there are over 1,000 holes.
  */
-export async function plateSheetPdf({
-  paper: name,
-  created = usualDate,
-  tagged = false,
-  signal,
-  onProgress,
-  ...sheet
-}: PlateSheetOptions): Promise<PdfBytes> {
-  const paper = paperNamed(name ?? "a4");
-  const book = plateBookOf(sheet, editionOf(sheet.head, { plate: sheet, paper: paper.name }));
-  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+export function plateSheetPdf(options: PlateSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("plate", plateBookOf, options);
 }
 
 /** What the sheet of a scale is for. */
-export interface ScaleSheetOptions
-  extends ScaleSheet,
-    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
+export interface ScaleSheetOptions extends ScaleSheet, SheetPrinting {}
 
 /**
  * Prints the sheet of a scale or a vernier: the setting, and every line with a box to tick, its length and its figure.
  *
  * @throws {@link InputError} when the paper is not one of those for a book, or there are over 1,000 lines.
  */
-export async function scaleSheetPdf({
-  paper: name,
-  created = usualDate,
-  tagged = false,
-  signal,
-  onProgress,
-  ...sheet
-}: ScaleSheetOptions): Promise<PdfBytes> {
-  const paper = paperNamed(name ?? "a4");
-  const book = scaleBookOf(sheet, editionOf(sheet.head, { scale: sheet, paper: paper.name }));
-  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+export function scaleSheetPdf(options: ScaleSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("scale", scaleBookOf, options);
 }
 
 /** What the sheet of a repair is for. */
-export interface RepairSheetOptions
-  extends RepairSheet,
-    Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress"> {}
+export interface RepairSheetOptions extends RepairSheet, SheetPrinting {}
 
 /**
  * Prints the sheet of a gear's repair: the setting, the gear with its damaged teeth, every move
@@ -152,35 +133,31 @@ export interface RepairSheetOptions
  *
  * @throws {@link InputError} when the paper is not one of those for a book.
  */
-export async function repairSheetPdf({
-  paper: name,
-  created = usualDate,
-  tagged = false,
-  signal,
-  onProgress,
-  ...sheet
-}: RepairSheetOptions): Promise<PdfBytes> {
-  const paper = paperNamed(name ?? "a4");
-  const book = repairBookOf(sheet, editionOf(sheet.head, { repair: sheet, paper: paper.name }));
-  return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
+export function repairSheetPdf(options: RepairSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("repair", repairBookOf, options);
 }
 
-/** What the sheet of a kit is for, and the paper. */
-export type KitSheetOptions = CoverageOptions & Pick<BookletOptions, "paper" | "created" | "tagged" | "signal" | "onProgress">;
+/** What the sheet of a kit is for. */
+export interface KitSheetOptions extends KitSheet, SheetPrinting {}
 
 /**
  * Prints the sheet of a kit: every count at a glance, the counts that one would expect and that fail, what
  * is lost with each plate, and which circle, plate or gears would add the most.
  *
- * It prints what `coverage` of the library says of the same head and options.
- *
- * @throws {@link InputError} as `coverage` of the library does, and when the paper is not one of those for a book.
+ * @throws {@link InputError} when the paper is not one of those for a book.
  */
-export async function kitSheetPdf(
-  head: Head,
-  { paper: name, created = usualDate, tagged = false, signal, onProgress, ...asked }: KitSheetOptions,
+export function kitSheetPdf(options: KitSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("kit", kitBookOf, options);
+}
+
+/** Prints a sheet, and says in its edition what it was made from. */
+async function sheetPdf<Options extends SheetPrinting & { readonly head: Head }>(
+  of: string,
+  bookOf: (sheet: Omit<Options, keyof SheetPrinting>, edition: Edition) => Book,
+  options: Options,
 ): Promise<PdfBytes> {
+  const { paper: name, created = usualDate, tagged = false, signal, onProgress, ...sheet } = options;
   const paper = paperNamed(name ?? "a4");
-  const book = kitSheetOf(head, editionOf(head, { kit: asked, paper: paper.name }), asked);
+  const book = bookOf(sheet, editionOf(options.head, { [of]: sheet, paper: paper.name }));
   return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }

@@ -11,17 +11,18 @@ import {
 import { boltCircleHelp } from "./bolt-circle-help.ts";
 import { boltCircleOptions } from "./bolt-circle-options.ts";
 import { angleFromZero, fault, millimetres, millimetresFromZero, optionNames } from "./command-line.ts";
+import { unitOf } from "./gear-options.ts";
 import type { MoreOfJob } from "./more.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
+import { toldOfItself } from "./self-told.ts";
 import { table } from "./table.ts";
-import { version } from "./version.ts";
 import { itemLines, paragraph } from "./words.ts";
 
 /** `bolt-circle …`: the holes of a circle by coordinates. */
 export function boltCircleAsked(words: readonly string[], columns?: number): MoreOfJob {
   const { values, positionals } = readOptions(words, boltCircleOptions, "bolt-circle --help");
-  if (values.help === true) return { data: {}, lines: [boltCircleHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, boltCircleHelp, columns);
+  if (itself !== null) return itself;
   const holes = holesAsked(positionals);
   if (values.diameter === undefined)
     throw fault("missing", "--diameter", "is needed: of the circle through the holes, such as 80");
@@ -31,7 +32,7 @@ export function boltCircleAsked(words: readonly string[], columns?: number): Mor
 }
 
 function circleOf(holes: number, diameter: string, given: Given<typeof boltCircleOptions>): Omit<MoreOfJob, "json"> {
-  const radius: AtRadius = { mm: millimetres(diameter, "--diameter") / 2, unit: /in|"/.test(diameter) ? "in" : "mm" };
+  const radius: AtRadius = { mm: millimetres(diameter, "--diameter") / 2, unit: unitOf(given) };
   const centre = given.centre === undefined ? null : centreRead(given.centre);
   const layout = {
     radius: radius.mm,

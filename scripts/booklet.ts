@@ -27,10 +27,7 @@ import type { Said } from "./said.ts";
 import { version } from "./version.ts";
 
 export { bookletOptions } from "./booklet-options.ts";
-export { printKitSheet } from "./kit-sheet.ts";
-export { printPlateSheet } from "./plate-sheet.ts";
-export { printRepairSheet } from "./repair-sheet.ts";
-export { printScaleSheet } from "./scale-sheet.ts";
+export { printSheet } from "./print-sheet.ts";
 
 /** Those that have no effect on drawings, which are files of their own size, nor on a screen, which answers everything. */
 const ofPaper = ["paper", "tagged", ...Object.keys(bookOptions).filter((name) => name !== "as")];

@@ -8,8 +8,8 @@ import { askedAs, unitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
 import type { MoreOfJob } from "./more.ts";
 import { readOptions, withOptionNames } from "./read-options.ts";
+import { toldOfItself } from "./self-told.ts";
 import { searchAsked } from "./shared-options.ts";
-import { version } from "./version.ts";
 import { itemLines, paragraph } from "./words.ts";
 
 /** What the trade calls some of them. */
@@ -18,8 +18,8 @@ const sidesNamed: Readonly<Record<string, number>> = { square: 4, hexagon: 6, he
 /** `flats …`: flats on round stock, and the moves for them. */
 export async function flatsAsked(words: readonly string[], columns?: number): Promise<MoreOfJob> {
   const { values, positionals } = readOptions(words, flatsOptions, "flats --help");
-  if (values.help === true) return { data: {}, lines: [flatsHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, flatsHelp, columns);
+  if (itself !== null) return itself;
   const spec = {
     sides: sidesAsked(positionals),
     ...(values.across !== undefined && { acrossFlats: millimetres(values.across, "--across") }),

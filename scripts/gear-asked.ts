@@ -7,7 +7,7 @@ import { askedAs, gearFrom, number, pitchGiven, readSpans, teethAsked, unitOf } 
 import { candidateLines, gearLines, marksLines } from "./gear-words.ts";
 import type { More, MoreOfJob } from "./more.ts";
 import { type Given, readOptions } from "./read-options.ts";
-import { version } from "./version.ts";
+import { toldOfItself } from "./self-told.ts";
 import { line } from "./words.ts";
 
 type GearAsked = Given<typeof gearCommandOptions>;
@@ -16,8 +16,8 @@ type GearAsked = Given<typeof gearCommandOptions>;
 export function gearAsked(words: readonly string[], columns?: number): MoreOfJob {
   const { values, positionals } = readOptions(words, gearCommandOptions, "gear --help");
   const json = values.json === true;
-  if (values.help === true) return { data: {}, lines: [gearHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, gearHelp, columns);
+  if (itself !== null) return itself;
   const byMarks = values.turns !== undefined || values["mate-turns"] !== undefined;
   if (byMarks) return { ...countAsked(values, positionals), json };
   // The chord of a piece with its height tells the count.

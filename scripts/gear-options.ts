@@ -90,6 +90,8 @@ const lengths = new Set([
   "circle-diameter",
   "across",
   "blank",
+  "space",
+  "lead",
 ]);
 
 type AnyGiven = Readonly<Record<string, string | boolean | undefined>>;

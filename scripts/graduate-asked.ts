@@ -2,7 +2,6 @@ import {
   type Graduated,
   graduate,
   type Head,
-  type LengthUnit,
   type LineStyle,
   type NoJob,
   type StraightScale,
@@ -10,7 +9,7 @@ import {
 } from "../src/index.ts";
 import { graduatedWithWhys, lengthsIn } from "../src/words/index.ts";
 import { fault, wholeNumber } from "./command-line.ts";
-import { askedAs } from "./gear-options.ts";
+import { askedAs, unitOf } from "./gear-options.ts";
 import { graduateHelp } from "./graduate-help.ts";
 import { graduateOptions } from "./graduate-options.ts";
 import { graduatedLines } from "./graduate-words.ts";
@@ -18,10 +17,9 @@ import { headAsked } from "./head-asked.ts";
 import type { MoreOfJob } from "./more.ts";
 import { noPlateLines } from "./plate-words.ts";
 import { type Given, readOptions } from "./read-options.ts";
+import { toldOfItself } from "./self-told.ts";
 import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
-import { checkSheet } from "./sheet-options.ts";
-import { version } from "./version.ts";
-import { line } from "./words.ts";
+import { checkSheet, withSheet } from "./sheet-options.ts";
 
 type GraduateGiven = Given<typeof graduateOptions>;
 
@@ -52,8 +50,8 @@ const names: Readonly<Record<string, string>> = {
 /** `graduate …`: a scale or its vernier, line by line, in words, as data, and as a sheet to print. */
 export async function graduateAsked(words: readonly string[], columns?: number): Promise<MoreOfJob> {
   const { values, positionals } = readOptions(words, graduateOptions, "graduate --help");
-  if (values.help === true) return { data: {}, lines: [graduateHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, graduateHelp, columns);
+  if (itself !== null) return itself;
   const divisions = divisionsAsked(positionals);
   checkSheet(values);
   checkTogether(values, divisions === null);
@@ -62,18 +60,9 @@ export async function graduateAsked(words: readonly string[], columns?: number):
   const scale = divisions === null ? straight(head, values) : round(head, divisions, values);
   const data = { scale: graduatedWithWhys(scale) };
   if (!scale.planned) return { data, lines: noPlateLines(scale, head), code: 1, json };
-  const unit = unitOf(values);
-  const sheet = values.sheet === undefined ? null : await printed(values.sheet, scale, head, values);
-  return {
-    data: { ...data, ...(sheet !== null && { sheet: values.sheet }) },
-    lines: [
-      ...graduatedLines(scale, head, lengthsIn(unit)),
-      ...(values.sheet === undefined ? [] : ["", line("Sheet", values.sheet)]),
-    ],
-    bytes: sheet?.bytes,
-    code: scale.exact ? 0 : 1,
-    json,
-  };
+  const length = lengthsIn(unitOf(values));
+  const answer = { data, lines: graduatedLines(scale, head, length), code: scale.exact ? 0 : 1, json };
+  return withSheet(answer, values, "scale", () => ({ scale, head, inches: length.unit === "in" }));
 }
 
 function divisionsAsked([text, more]: readonly string[]): number | null {
@@ -167,19 +156,4 @@ function exactMillimetres(text: string, place: string): string {
     );
   const [n, d] = [BigInt(size), 10n ** BigInt(places.length) * BigInt(below ?? 1)];
   return unit === "in" || unit === '"' ? `${n * 127n}/${d * 5n}` : `${n}/${d}`;
-}
-
-function unitOf({ space, lead }: GraduateGiven): LengthUnit {
-  return /in|"/.test(`${space ?? ""}${lead ?? ""}`) ? "in" : "mm";
-}
-
-async function printed(path: string, scale: Graduated, head: Head, given: GraduateGiven) {
-  // Loaded only where something is printed.
-  const { printScaleSheet } = await import("./booklet.ts");
-  return printScaleSheet(path, given.force === true, {
-    scale,
-    head,
-    inches: unitOf(given) === "in",
-    ...(given.paper !== undefined && { paper: given.paper }),
-  });
 }

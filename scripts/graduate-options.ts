@@ -1,6 +1,7 @@
 import { waysBy } from "../src/index.ts";
 import { headOptions, startOptions } from "./head-options.ts";
 import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the graduate command. */
 export const graduateOptions: typeof headOptions &
@@ -44,14 +45,7 @@ export const graduateOptions: typeof headOptions &
   by: { type: "string", value: "WAY", says: `${waysBy.join(", ")}; the best where not given`, words: waysBy },
   ...headOptions,
   ...startOptions,
-  sheet: { type: "string", value: "FILE", says: "where to write it, or - for the output instead of the words", file: true },
-  paper: {
-    type: "string",
-    value: "PAPER",
-    says: "a4, letter, a5 or half-letter (a4)",
-    words: ["a4", "letter", "a5", "half-letter"],
-  },
-  force: { type: "boolean", says: "write over a file that is another program's, of another job, or was filled in" },
+  ...sheetOptions,
   ...toldAsData,
   ...everywhere,
 };

@@ -2,6 +2,7 @@ import type { Job } from "../booklet/index.ts";
 import { InputError, type Target } from "../src/index.ts";
 import type { jobOptions } from "./booklet-options.ts";
 import { budgetRead } from "./budget-asked.ts";
+import { budgetOptions } from "./budget-options.ts";
 import { fault, radiusAsked } from "./command-line.ts";
 import { targetAsked } from "./look-up.ts";
 import { numbersListed } from "./number-list.ts";
@@ -22,11 +23,11 @@ export function jobAsked(job: string, given: Given<typeof jobOptions>): Job {
   };
 }
 
-const ofBudget = ["run-out", "hole-error", "circle-diameter", "worm-error", "read-within", "radius"] as const;
+const ofBudget = [...Object.keys(budgetOptions).filter((name) => name !== "budget"), "radius"];
 
 /** What is given with `--budget`. */
 function budgetOf(given: Given<typeof jobOptions>): Pick<Job, "budget"> {
-  const alone = ofBudget.find((name) => given[name] !== undefined);
+  const alone = ofBudget.find((name) => Object.hasOwn(given, name));
   const radius = radiusAsked(given);
   if (given.budget === true && radius !== null) return { budget: { ...budgetRead(radius, given), unit: radius.unit } };
   if (given.budget === true) throw fault("missing", "--budget", "needs the radius of the work; add --radius 50");

@@ -1,12 +1,10 @@
 import { headOptions } from "./head-options.ts";
 import { everywhere, type OptionSpec, type TableOf, toldAsData } from "./option-table.ts";
-import { repairOptions } from "./repair-options.ts";
+import { sheetOptions } from "./sheet-options.ts";
 
 type OfHead = Pick<typeof headOptions, "head" | "method" | "teeth-per-move">;
-type OfSheet = Pick<typeof repairOptions, "sheet" | "paper">;
 
 const { head, method, "teeth-per-move": teethPerMove }: OfHead = headOptions;
-const { sheet, paper }: OfSheet = repairOptions;
 const force: OptionSpec & { readonly type: "boolean" } = {
   type: "boolean",
   says: "write over a file that is another program's, or of another kit",
@@ -14,9 +12,9 @@ const force: OptionSpec & { readonly type: "boolean" } = {
 
 /** Every option of the kit command. */
 export const kitOptions: OfHead &
-  OfSheet &
+  typeof sheetOptions &
   typeof everywhere &
-  TableOf<"want" | "circle-sizes" | "gear-sizes", "force" | "json"> = {
+  TableOf<"want" | "circle-sizes" | "gear-sizes", "json"> = {
   want: { type: "string", value: "LIST", says: "counts that you want, in the range or beyond it: 61,67,96,127" },
   "circle-sizes": { type: "string", value: "LIST", says: "circles that you could have drilled (2-200)" },
   "gear-sizes": {
@@ -27,8 +25,7 @@ export const kitOptions: OfHead &
   head,
   method,
   "teeth-per-move": teethPerMove,
-  sheet,
-  paper,
+  ...sheetOptions,
   force,
   ...toldAsData,
   ...everywhere,

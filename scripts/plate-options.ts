@@ -1,6 +1,7 @@
 import { drilledBy } from "../src/index.ts";
 import { headOptions, startOptions } from "./head-options.ts";
 import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the plate command. */
 export const plateOptions: typeof headOptions &
@@ -38,14 +39,28 @@ export const plateOptions: typeof headOptions &
   },
   ...headOptions,
   ...startOptions,
-  sheet: { type: "string", value: "FILE", says: "where to write it, or - for the output instead of the words", file: true },
-  paper: {
-    type: "string",
-    value: "PAPER",
-    says: "a4, letter, a5 or half-letter (a4)",
-    words: ["a4", "letter", "a5", "half-letter"],
-  },
-  force: { type: "boolean", says: "write over a file that is another program's, of another job, or was filled in" },
+  ...sheetOptions,
   ...toldAsData,
   ...everywhere,
+};
+
+/** What the library calls the things, and what the command does. */
+export const plateNames: Readonly<Record<string, string>> = {
+  holes: "",
+  diameter: "--diameter",
+  drill: "--drill",
+  drillWithin: "--within",
+  within: "--within",
+  servesRatio: "--serves",
+  step: "--step",
+  by: "--by",
+  measured: "--chords",
+  startHole: "--start-hole",
+  startAngle: "--start-angle",
+  mounted: "--mounted",
+  methods: "--method",
+  teethPerMove: "--teeth-per-move",
+  side: "--minus",
+  sense: "--clockwise",
+  origin: "--tangents",
 };

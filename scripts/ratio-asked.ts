@@ -4,7 +4,7 @@ import type { MoreOfJob } from "./more.ts";
 import { ratioHelp } from "./ratio-help.ts";
 import { ratioOptions } from "./ratio-options.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
-import { version } from "./version.ts";
+import { toldOfItself } from "./self-told.ts";
 import { line } from "./words.ts";
 
 type RatioGiven = Given<typeof ratioOptions>;
@@ -15,8 +15,8 @@ const ofTrain = ["pairs", "idlers", "plate"] as const;
 /** `ratio …`: the worm ratio of a head, or its idlers, from a trial. */
 export function ratioAsked(words: readonly string[], columns?: number): MoreOfJob {
   const { values, positionals } = readOptions(words, ratioOptions, "ratio --help");
-  if (values.help === true) return { data: {}, lines: [ratioHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, ratioHelp, columns);
+  if (itself !== null) return itself;
   const [extra] = positionals;
   if (extra !== undefined)
     throw fault("no-effect", "", `"${extra.slice(0, 40)}" stands by itself; say what was done with --turns and --turned`);

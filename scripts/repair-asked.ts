@@ -1,4 +1,4 @@
-import { arcSeconds, identifyGear, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
+import { arcSeconds, identifyGear, type RepairOnHead, type RepairOnHeadOptions, repairOnHead } from "../src/index.ts";
 import { lengthsIn, repairWithTexts } from "../src/words/index.ts";
 import { angleFromZero, fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
 import { askedAs, gearFrom, pitchGiven, readSpans, teethAsked, unitOf } from "./gear-options.ts";
@@ -9,18 +9,17 @@ import { type Given, readOptions } from "./read-options.ts";
 import { repairHelp } from "./repair-help.ts";
 import { repairOptions } from "./repair-options.ts";
 import { repairLines } from "./repair-words.ts";
-import type { Said } from "./said.ts";
+import { toldOfItself } from "./self-told.ts";
 import { searchAsked, startAsked } from "./shared-options.ts";
-import { version } from "./version.ts";
-import { line } from "./words.ts";
+import { checkSheet, withSheet } from "./sheet-options.ts";
 
 type RepairGiven = Given<typeof repairOptions>;
 
 /** `repair …`: all that a repair needs, in words, as data, and as a sheet to print. */
 export async function repairAsked(words: readonly string[], columns?: number): Promise<MoreOfJob> {
   const { values, positionals } = readOptions(words, repairOptions, "repair --help");
-  if (values.help === true) return { data: {}, lines: [repairHelp(columns).trimEnd()], json: false };
-  if (values.version === true) return { data: {}, lines: [version()], json: false };
+  const itself = toldOfItself(values, repairHelp, columns);
+  if (itself !== null) return itself;
   const teeth = teethAsked(positionals, "repair 86 --module 2 --damaged 31,32");
   if (!pitchGiven(values)) throw fault("missing", "", `the pitch is not given; ${howToFind(teeth, values)}`);
   checkTogether(values);
@@ -28,25 +27,17 @@ export async function repairAsked(words: readonly string[], columns?: number): P
   const gear = gearFrom(teeth, values);
   const repaired = askedAs(values, () => repairOnHead(head, gear, repairOn(teeth, values)));
   const length = lengthsIn(unitOf(values));
-  const sheet =
-    values.sheet === undefined
-      ? null
-      : await printed(values.sheet, values, {
-          job: repaired,
-          head,
-          inches: unitOf(values) === "in",
-          sawGiven: values.saw !== undefined,
-        });
-  return {
-    data: { ...repairWithTexts(repaired), ...(sheet !== null && { sheet: values.sheet }) },
-    lines: [
-      ...repairLines(repaired, head, length, values.saw !== undefined),
-      ...(values.sheet === undefined ? [] : ["", line("Sheet", values.sheet)]),
-    ],
-    bytes: sheet?.bytes,
+  const sawGiven = values.saw !== undefined;
+  const answer = {
+    data: { ...repairWithTexts(repaired) },
+    lines: repairLines(repaired, head, length, sawGiven),
     json: values.json === true,
     code: repaired.exact ? 0 : 1,
   };
+  return withSheet(answer, values, "repair", () => {
+    checkPlanned(repaired);
+    return { job: repaired, head, inches: length.unit === "in", sawGiven };
+  });
 }
 
 /** How the pitch is found; where enough was measured, what it would be. A repair is never reckoned with a guess. */
@@ -70,31 +61,18 @@ function howToFind(teeth: number, values: RepairGiven): string {
 function checkTogether(values: RepairGiven): void {
   if (values.damaged === undefined)
     throw fault("missing", "--damaged", "is needed: the damaged teeth by number, such as 31,32,33");
-  for (const each of ["paper", "force"] as const) {
-    if (values[each] !== undefined && values.sheet === undefined)
-      throw fault("no-effect", `--${each}`, "goes with --sheet, the file to print to");
-  }
-  if (values.sheet === "-" && values.json === true)
-    throw fault("conflict", "--sheet", "and --json cannot both go to the output; name a file for the sheet");
+  checkSheet(values);
   if (values["mate-thinning"] !== undefined && values.backlash === undefined)
     throw fault("no-effect", "--mate-thinning", "is of no use without --backlash, what the pair may have; give both");
 }
 
-async function printed(
-  path: string,
-  { paper, force }: RepairGiven,
-  sheet: import("../booklet/index.ts").RepairSheet,
-): Promise<Said> {
-  const { job: repaired } = sheet;
-  if (!repaired.job.planned)
+function checkPlanned({ job, gear }: RepairOnHead): void {
+  if (!job.planned)
     throw fault(
       "cannot-be-made",
       "--sheet",
-      `${repaired.gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
+      `${gear.teeth} teeth cannot be set on this head, not even nearly, so there is nothing to print; try another head`,
     );
-  // Loaded only where something is printed.
-  const { printRepairSheet } = await import("./booklet.ts");
-  return printRepairSheet(path, force === true, { ...sheet, ...(paper !== undefined && { paper }) });
 }
 
 function repairOn(teeth: number, given: RepairGiven): RepairOnHeadOptions {

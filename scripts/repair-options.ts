@@ -1,6 +1,7 @@
 import { gearOptions } from "./gear-option-table.ts";
 import { headOptions, startOptions } from "./head-options.ts";
 import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the repair command. */
 export const repairOptions: typeof gearOptions &
@@ -33,14 +34,7 @@ export const repairOptions: typeof gearOptions &
   "setting-error": { type: "string", value: "ANGLE", says: `how far the work may be off besides: 0°2' or 30"` },
   ...headOptions,
   ...startOptions,
-  sheet: { type: "string", value: "FILE", says: "where to write it, or - for the output instead of the words", file: true },
-  paper: {
-    type: "string",
-    value: "PAPER",
-    says: "a4, letter, a5 or half-letter (a4)",
-    words: ["a4", "letter", "a5", "half-letter"],
-  },
-  force: { type: "boolean", says: "write over a file that is another program's, of another job, or was filled in" },
+  ...sheetOptions,
   ...toldAsData,
   ...everywhere,
 };

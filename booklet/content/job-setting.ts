@@ -1,5 +1,5 @@
 import { type Head, kindOf, type NearMove, type PlannedJob, type Setting, type SettingGears, type Way } from "../../src/index.ts";
-import { counted, goesBy, kindWords, wayFigures, wayItems } from "../../src/words/index.ts";
+import { checkFromZero, counted, goesBy, kindWords, wayFigures, wayItems } from "../../src/words/index.ts";
 import { armsInWords } from "./arms.ts";
 import type { Block } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
@@ -40,6 +40,11 @@ export function setUp(way: Way, head: Head): readonly Block[] {
     { kind: "panel", items: wayFigures(keyed, short) },
     itemList(wayItems(named, head).filter(({ term, inFigures }) => !inFigures || saysPlate(term))),
   ];
+}
+
+/** What to look at on the way, of places that are numbered from 0. */
+export function checksFromZero({ checks, way }: Pick<PlannedJob, "checks" | "way">, head: Head, noun: string): readonly Block[] {
+  return checks.length === 0 ? [] : [itemList(checks.map((check) => checkFromZero(check, way, { head, noun })))];
 }
 
 /** A way on a head as the same on another, which has the same plates by other names. */

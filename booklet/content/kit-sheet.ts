@@ -1,4 +1,4 @@
-import { type Coverage, type CoverageOptions, coverage, type Head } from "../../src/index.ts";
+import type { Coverage, Head } from "../../src/index.ts";
 import {
   circleItems,
   expectedItems,
@@ -20,9 +20,15 @@ import { keyedHead } from "./plate-keys.ts";
 import { type BookSection, bookSections, sectionWords } from "./sections.ts";
 import { ratioInWords } from "./words.ts";
 
+/** What the sheet of a kit is made from. */
+export interface KitSheet {
+  /** What `coverage` of the library says of the head. */
+  readonly kit: Coverage;
+  readonly head: Head;
+}
+
 /** Writes the sheet of a kit: every count at a glance, what is lost with a plate, and what would add the most. */
-export function kitSheetOf(head: Head, edition: Edition, asked: CoverageOptions): Book {
-  const answer = coverage(head, asked);
+export function kitBookOf({ kit: answer, head }: KitSheet, edition: Edition): Book {
   const { from, to } = answer;
   return {
     title: head.name,

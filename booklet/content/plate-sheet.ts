@@ -2,7 +2,6 @@ import type { DrilledByCoordinates, DrilledOnHead, DrilledPlate, Head } from "..
 import {
   between,
   cautionItemsBesides,
-  checkFromZero,
   chordsHow,
   circleWords,
   coordinateErrors,
@@ -23,7 +22,7 @@ import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { itemList } from "./item-list.ts";
 import { checkPlaces } from "./job.ts";
-import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
+import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { columnOf, placeCells } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
 import { ratioInWords } from "./words.ts";
@@ -67,7 +66,7 @@ function onHead(plate: DrilledOnHead, head: Head, length: LengthWords): Part {
       ...drawings(way, head, smallShare),
       itemList(exact ? errors : errors.slice(1)),
       itemList([startItem(plate, head), eachHoleItem(way, head), ...cautionItemsBesides(cautions), ...offByItems(plate.plan)]),
-      ...checks(plate, head),
+      ...checksFromZero(plate.plan, head, "new hole"),
       holesTable(plate, head),
       ...toMeasure(plate, length),
     ],
@@ -82,10 +81,6 @@ function startItem({ plan: { start, way } }: DrilledOnHead, head: Head): Item {
   const stands = [...(hole === "" ? [] : [`pin in ${hole}`]), ...scalesStand(start, head)];
   const falls = (start.ring ?? start.dial)?.side === "minus" ? "; the figures FALL from there" : "";
   return { term: "Start", text: `at hole 0 of the new plate${stands.length === 0 ? "" : `: ${stands.join(", ")}${falls}`}` };
-}
-
-function checks({ plan: { checks: all, way } }: DrilledOnHead, head: Head): readonly Block[] {
-  return all.length === 0 ? [] : [itemList(all.map((check) => checkFromZero(check, way, { head, noun: "new hole" })))];
 }
 
 /** Every hole in the order of the work, each with a box to tick. */

@@ -1,7 +1,6 @@
 import { fromExact, type Graduated, type GraduatedRound, type GraduatedStraight, type Head } from "../../src/index.ts";
 import {
   cautionItemsBesides,
-  checkFromZero,
   counted,
   type Item,
   type LengthWords,
@@ -20,7 +19,7 @@ import type { Block, Book, Part, Running } from "./blocks.ts";
 import { runningOf } from "./book.ts";
 import { itemList } from "./item-list.ts";
 import { checkPlaces } from "./job.ts";
-import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
+import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { columnOf, placeCells } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
 import type { Cell, Column } from "./table-block.ts";
@@ -79,7 +78,7 @@ function capital(text: string): string {
 const plateShare = 0.36;
 
 function round(scale: GraduatedRound, head: Head, length: LengthWords): Part {
-  const { way, exact, cautions, checks } = scale.plan;
+  const { way, exact, cautions } = scale.plan;
   const columns = placeColumns({ way, places: scale.lines.map(({ place }) => place) }, head);
   return {
     ...titled(scale, length),
@@ -94,7 +93,7 @@ function round(scale: GraduatedRound, head: Head, length: LengthWords): Part {
         ...cautionItemsBesides(cautions),
         ...offByItems({ exact }),
       ]),
-      ...(checks.length === 0 ? [] : [itemList(checks.map((check) => checkFromZero(check, way, { head, noun: "line" })))]),
+      ...checksFromZero(scale.plan, head, "line"),
       linesTable(scale, columns.map(columnOf), (index) => {
         const line = scale.lines[index];
         return line === undefined ? [] : placeCells(columns, line.place);

@@ -16,6 +16,16 @@ function packedStyle(text) {
     .trim();
 }
 
+/**
+ * Which names of properties may be shortened: those in two words or more, `armsEnclose`, that neither stand in text anywhere, as they would to be looked
+ * up by it, nor are keys of a head, which comes and goes as data. The names of a link, of attributes and of words are in one word.
+ */
+function shortened(script) {
+  const inText = [...script.matchAll(/["'`]([A-Za-z]\w*)["'`]/g)].map(([, name]) => name);
+  const ofHeads = [...readFileSync("booklet/head.schema.json", "utf8").matchAll(/"(\w+)"/g)].map(([, name]) => name);
+  return { regex: /^[a-z]+[A-Z]/, keep_quoted: true, reserved: [...inText, ...ofHeads] };
+}
+
 /** The page. `{{filled}}` is left for the head, as data. */
 const pageOf = (script, style) => `<!doctype html>
 <html lang="en">
@@ -38,8 +48,8 @@ export const screenPage = {
   name: "screen-page",
   async generateBundle(_, bundle) {
     const [[name, { code: packed }]] = Object.entries(bundle);
-    // Once more, since what the packer's own making small leaves is a hundredth of the page.
-    const { code } = await minify(packed, { ecma: 2020, compress: { passes: 2 } });
+    // Once more, since what the packer's own making small leaves is a fiftieth of the page.
+    const { code } = await minify(packed, { ecma: 2020, compress: { passes: 2 }, mangle: { properties: shortened(packed) } });
     const script = code.trim();
     if (/<\/script|<!--/i.test(script)) this.error("the script holds what would end it in a page");
     const style = packedStyle(readFileSync(`${folder}/style.css`, "utf8"));

@@ -101,7 +101,7 @@ const mostHolesNamed = 60;
 function holesUsed(setting: Setting, target: Found["target"], head: Head): string {
   if (setting.proof.moves > mostHolesNamed) return "--teeth all lists them";
   const plan = planJob(head, target, { setting });
-  return plan.planned ? holesUsedWords(plan.places) : "";
+  return plan.planned ? holesUsedWords(plan.places, plan.way) : "";
 }
 
 /** The most moves that are made one by one. */

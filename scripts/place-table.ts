@@ -50,6 +50,7 @@ const told: Readonly<Record<Key, Told>> = {
   "go-both": null,
   turns: asOnPaper,
   hole: () => ({ head: "hole" }),
+  "row-hole": () => ({ head: "of row" }),
   "rear-hole": () => ({ head: "rear" }),
   error: asOnPaper,
   "dial-turns": (_, { dial, wormRatio }) => ({

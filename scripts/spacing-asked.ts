@@ -60,7 +60,9 @@ function proposedFor(flutes: string, head: Head, { mounted, uneven, unpaired }: 
 
 function spacingTold(spacing: UnequalSpacing, head: Head, proposed: ProposedSpacing | null): More {
   const oneWay =
-    spacing.circle === null ? ({ hand: "handwheel", to: "mark" } as const) : ({ hand: "crank", to: "hole" } as const);
+    spacing.circle === null
+      ? ({ hand: head.wormRatio === null ? "spindle" : "handwheel", to: "mark" } as const)
+      : ({ hand: "crank", to: "hole" } as const);
   return {
     data: { spacing, ...(proposed !== null && { proposed: besidesSpacing(proposed) }) },
     table: spacingColumns(spacing.places),

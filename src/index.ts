@@ -74,14 +74,22 @@ export {
 } from "./gear/tooth-thickness.ts";
 export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
-export { type Head, type HeadInShort, type HeadSpec, type OwnedCircle, ownedCircles } from "./head/head.ts";
+export {
+  type CrankedHead,
+  type Head,
+  type HeadInShort,
+  type HeadSpec,
+  type OwnedCircle,
+  ownedCircles,
+  wormRatioOf,
+} from "./head/head.ts";
 export { type IdlerTrial, idlersFromTrial } from "./head/idlers-from-trial.ts";
-export type { CirclesSpec, DirectPlate, Face, Plate, PlateSpec } from "./head/plate.ts";
+export type { CirclesSpec, DirectForm, DirectPlate, DirectPlateSpec, Face, Plate, PlateSpec } from "./head/plate.ts";
 export { type RatioCandidate, type RatioFound, type RatioTrial, ratioFromTrial } from "./head/ratio-from-trial.ts";
 export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
-export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
+export type { AddDirectPlate, AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
 export type { CircleToAdd } from "./kit/circles-to-add.ts";
 export { type Coverage, coverage, type WantedCounts } from "./kit/coverage.ts";
 export type { UntriedOfKit } from "./kit/efforts.ts";
@@ -190,6 +198,7 @@ export type {
   DirectWay,
   Fouling,
   Method,
+  OfCrankMove,
   OfMove,
   OnHoles,
   Proved,

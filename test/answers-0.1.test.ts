@@ -123,6 +123,7 @@ describe("settings", () => {
 
 describe("reasons", () => {
   const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
+    crank: "0.1 knew no head without a crank",
     "direct-plate": "the head has no direct plate",
     "index-plate": "the head has no index plate",
     "rear-pin": "the head has no rear pin to hold the plate by a second circle",

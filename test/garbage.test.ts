@@ -198,7 +198,7 @@ describe("whatever is spoilt, nothing but an InputError is thrown", () => {
 });
 
 /** What takes only what the library gave, as it gave it. */
-const ofItsOwn = ["cautionsFor", "gearBox", "kindOf", "repairPlaces", "repairPlan", "wayOf"];
+const ofItsOwn = ["cautionsFor", "gearBox", "kindOf", "repairPlaces", "repairPlan", "wayOf", "wormRatioOf"];
 
 it("is asked of every function that there is", () => {
   const all = Object.entries(library).flatMap(([name, it]) => (typeof it === "function" && /^[a-z]/.test(name) ? [name] : []));

@@ -1,3 +1,4 @@
+import { wormRatioOf } from "../../src/head/head.ts";
 import {
   formatAngle,
   fromExact,
@@ -56,7 +57,7 @@ const parts = [
 
 /** Spaces of a circle for so many minutes of the work, where they are whole. */
 function spacesFor(head: Head, holes: number, minutes: number): number | null {
-  const spaces = fromExact(head.wormRatio).mul(holes).mul(minutes).div(Number(minutesPerTurn));
+  const spaces = fromExact(wormRatioOf(head)).mul(holes).mul(minutes).div(Number(minutesPerTurn));
   return spaces.d === 1n ? Number(spaces.n) : null;
 }
 
@@ -72,7 +73,7 @@ function wholeDegrees(head: Head): string {
 }
 
 function spacesTable(head: Head): Block {
-  const worm = fromExact(head.wormRatio);
+  const worm = fromExact(wormRatioOf(head));
   const circles = ownedCircles(head);
   const shown = parts.filter(({ minutes }) => circles.some(({ holes }) => spacesFor(head, holes, minutes) !== null));
   return {
@@ -128,7 +129,7 @@ function anglesTable(on: PreparedHead): Block {
 }
 
 function anglesWithinATurn(head: Head): readonly Revolutions[] {
-  const worm = fromExact(head.wormRatio);
+  const worm = fromExact(wormRatioOf(head));
   const minutes = (minutesPerTurn * worm.d) / worm.n;
   const step = steps.find((each) => minutes / each <= mostRows) ?? 300n;
   return Array.from({ length: Number(minutes / step) }, (_, index) =>

@@ -26,7 +26,7 @@ import { readingsPart } from "./readings-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
 import { unfoundPart } from "./unfound-part.ts";
-import { degreesPerTurn, ratioInWords } from "./words.ts";
+import { degreesPerTurn, placesInWords, ratioInWords, ratioOrNone } from "./words.ts";
 
 /** What a book is to hold. */
 export interface Contents {
@@ -95,7 +95,7 @@ export function bookOf(head: Head, edition: Edition, contents: Contents, counts:
   return {
     title: head.name,
     fileTitle: head.name,
-    subject: `Indexing tables for a worm ratio of ${ratioInWords(head.wormRatio)}, counts ${from} to ${to}`,
+    subject: `Indexing tables for ${ratioOrNone(head)}, counts ${from} to ${to}`,
     digest: edition.digest,
     running: runningOf(desk, edition, onTitlePage),
     parts: [titlePart(desk, edition, parts), ...parts],
@@ -129,6 +129,7 @@ export function runningOf({ head, keys }: KeyedHead, { version, digest }: Editio
   const where = keys.length === 0 ? "" : whereKeys;
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const plates = head.plates.map(plateWithCircles).join("   ");
+  if (head.wormRatio === null) return runningWithoutCrank(head, version, digest);
   return {
     ratio: ratioInWords(head.wormRatio),
     turn: `${degreesPerTurn(head)} a turn`,
@@ -139,6 +140,22 @@ export function runningOf({ head, keys }: KeyedHead, { version, digest }: Editio
     plates: plates === "" ? "no plates" : `Plates${where} ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}${where}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
     rule: footRule(head, { method: "simple" }),
+    edition: `Turns & Holes ${version} · ${digest}`,
+    editionInShort: `${version} · ${digest}`,
+  };
+}
+
+/** Of a head that no crank turns: what stands on its spindle instead of plates and gears. */
+function runningWithoutCrank(head: Head, version: string, digest: string): Running {
+  const onSpindle = head.directPlates.map((plate) => `${plate.name} ${placesInWords(plate)}`);
+  const what = onSpindle.length === 0 ? "set by its ring" : onSpindle.join("   ");
+  return {
+    ratio: "no crank",
+    turn: "set by its spindle",
+    gears: ["no gears"],
+    plates: what,
+    platesInShort: onSpindle.length === 0 ? what : counted(onSpindle.length, "plate"),
+    rule: footRule(head, { method: "direct" }),
     edition: `Turns & Holes ${version} · ${digest}`,
     editionInShort: `${version} · ${digest}`,
   };

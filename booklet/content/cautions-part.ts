@@ -29,11 +29,11 @@ function cautions(head: Head): readonly CautionSaid[] {
   return [
     {
       term: "Cutter",
-      text: `Stop the cutter before reaching near it to move the ${has(head, "plates") ? "crank, the arms" : "handwheel"} or the work. A cutter that coasts still cuts.`,
+      text: `Stop the cutter before reaching near it to move ${movedOn(head)}the work. A cutter that coasts still cuts.`,
     },
     {
       term: "Spindle",
-      text: "Lock the spindle before each cut and unlock it before each move. A cut on an unlocked spindle takes up the slack of the worm: it can snatch the work and break the cutter.",
+      text: `Lock the spindle before each cut and unlock it before each move. A cut on an unlocked spindle ${has(head, "worm") ? "takes up the slack of the worm: it" : "turns it, and"} can snatch the work and break the cutter.`,
     },
     {
       term: "Holding",
@@ -52,7 +52,7 @@ function cautions(head: Head): readonly CautionSaid[] {
     {
       of: ["direct-plate"],
       term: "Direct",
-      text: "With the worm out of mesh nothing but the plunger and the lock holds the spindle: lock it for every cut.",
+      text: `${has(head, "worm") ? "With the worm out of mesh nothing" : "Nothing"} but the plunger and the lock holds the spindle: lock it for every cut.`,
     },
     {
       of: ["gears"],
@@ -65,6 +65,12 @@ function cautions(head: Head): readonly CautionSaid[] {
       text: "To build up worn teeth means heat and fumes. Old coatings can hold lead, cadmium or chromium: find out before heating, and ventilate. On cast iron the trade does not agree whether to preheat; ask somebody who is qualified for that iron and that work.",
     },
   ];
+}
+
+/** What the hand moves beside the work. */
+function movedOn(head: Head): string {
+  if (!has(head, "worm")) return "";
+  return has(head, "plates") ? "the crank, the arms or " : "the handwheel or ";
 }
 
 /** In what settings of this head the plate is held, and in what it must be free. */

@@ -11,14 +11,14 @@ import { anchorOf } from "./words.ts";
 export function directPart(desk: Desk): Part | null {
   const counts = doneBy(desk, "direct");
   if (counts.length === 0) return null;
+  const byRow = counts.some(({ setting }) => setting.vernierHoles !== undefined);
   return {
     id: "direct",
     title: "Counts by direct indexing",
     mark: sectionWords.direct.running,
     rule: footRule(desk.head, { method: "direct" }),
-    warning:
-      "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.",
-    alone: keyTo(["direct"]),
+    warning: desk.head.wormRatio === null ? onSpindleAlone : outOfMesh,
+    alone: keyTo(["direct"], desk.head),
     blocks: [
       {
         kind: "table",
@@ -29,26 +29,34 @@ export function directPart(desk: Desk): Part | null {
           { head: "direct plate", group: "SET UP", align: "left", strong: true, wraps: true },
           { head: "holes", group: "SET UP", align: "right", strong: true },
           { head: "spaces", group: "SPINDLE", align: "right", strong: true },
+          ...(byRow ? [{ head: "+ of\nthe row", group: "SPINDLE", align: "right", strong: true } as const] : []),
           stepColumn,
           { head: "stop in holes", group: "CHECK", align: "left", wraps: true },
         ],
-        rows: counts.map(directRow),
+        rows: counts.map((count) => directRow(count, byRow)),
       },
     ],
   };
 }
 
-function directRow({ divisions, setting: { spaces, circle, plate } }: CountBy<"direct">): Row {
+const outOfMesh =
+  "The worm is out of mesh: these spaces are on the direct plate, not on an index plate. Lock the spindle before every cut.";
+const onSpindleAlone = "Nothing but the pin and the lock holds the spindle: lock it before every cut.";
+
+function directRow({ divisions, setting }: CountBy<"direct">, byRow: boolean): Row {
+  const { spaces, circle, plate, vernierHoles: row = 1 } = setting;
+  const stops = Array.from({ length: divisions }, (_, move) => (move * spaces) % circle);
   return {
     anchor: anchorOf("direct", divisions),
     cells: [
       { text: String(divisions) },
       { text: sectionWords.direct.mark },
       { text: plate },
-      { text: String(circle) },
-      { text: String(spaces) },
+      { text: String(circle / row) },
+      { text: String(Math.floor(spaces / row)) },
+      ...(byRow ? [{ text: String(spaces % row) }] : []),
       stepCell(divisions),
-      { text: Array.from({ length: divisions }, (_, move) => (move * spaces) % circle).join(" ") },
+      { text: stops.map((place) => (row === 1 ? place : `${Math.floor(place / row)}+${place % row}`)).join(" ") },
     ],
   };
 }

@@ -1,3 +1,4 @@
+import { wormRatioOf } from "../../src/head/head.ts";
 import type { Head, Method, Ratio } from "../../src/index.ts";
 import { handOf } from "../../src/words/index.ts";
 
@@ -15,6 +16,7 @@ export interface RuleFor {
 /** The rule at the foot of a page, true of every row above it. */
 export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor): string {
   const { wormRatio } = head;
+  if (wormRatio === null && rows.method !== "direct") return `Angle of one division = 360° ${shareOf(rows)}`;
   switch (rows.method) {
     case "direct":
       return `Spaces of a move = holes ${shareOf(rows)}`;
@@ -24,7 +26,7 @@ export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor
       return `Crank ± both = ${wormRatio} turns for each round of the work`;
     case "simple":
     case "dial":
-      return turnsRule(wormRatio, handOf(head), rows);
+      return turnsRule(wormRatioOf(head), handOf(head), rows);
   }
 }
 

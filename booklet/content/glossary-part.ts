@@ -1,11 +1,17 @@
 import type { Part } from "./blocks.ts";
 import { notes } from "./notes-part.ts";
 import type { Desk } from "./parts.ts";
+import { onHead } from "./sections.ts";
 import { type SaidOf, saidOf } from "./what-it-has.ts";
 
 /** The words of the trade, British and American. */
 export function glossaryPart({ head }: Desk): Part {
-  return { id: "glossary", title: "Words", joins: true, blocks: [{ kind: "list", items: saidOf(head, words) }, notes] };
+  return {
+    id: "glossary",
+    title: "Words",
+    joins: true,
+    blocks: [{ kind: "list", items: saidOf(head, words).map((word) => ({ ...word, text: onHead(word.text, head) })) }, notes],
+  };
 }
 
 interface Word extends SaidOf {
@@ -49,7 +55,7 @@ const words: readonly Word[] = [
     text: "a gear that turns the next one, and one that is turned; the first driver is on the spindle, the last driven on the worm shaft",
   },
   {
-    of: ["handwheel"],
+    of: ["handwheel", "no-worm"],
     term: "From one zero",
     text: "each position by itself from the same start, so that no rounding adds to the next",
   },
@@ -78,5 +84,5 @@ const words: readonly Word[] = [
   { term: "Table", text: "rotary table, with a handwheel in place of a crank" },
   { term: "Teeth a move", text: "how many divisions one move goes on by; more than one is block indexing" },
   { of: ["vernier"], term: "Vernier", text: "lines beside a scale that divide one mark: the line that meets a mark is read" },
-  { term: "Worm ratio", text: "turns of the crank or handwheel for one turn of the spindle" },
+  { of: ["worm"], term: "Worm ratio", text: "turns of the crank or handwheel for one turn of the spindle" },
 ];

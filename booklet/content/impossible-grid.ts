@@ -62,7 +62,13 @@ function nearGrid(counts: readonly CountNotPossible[]): SeriesBlock {
 }
 
 /** The best way in a word: a move made over and over, or each place set by itself. */
-const ways: Readonly<Record<Way["by"], string>> = { moves: "move", "nearest-hole": "hole", dial: "dial", ring: "ring" };
+const ways: Readonly<Record<Way["by"], string>> = {
+  moves: "move",
+  "nearest-hole": "hole",
+  "nearest-direct": "hole",
+  dial: "dial",
+  ring: "ring",
+};
 
 function gridRow({ divisions, answer: { near, nearestCounts } }: CountNotPossible): Row {
   const [best] = near;

@@ -60,6 +60,8 @@ export function fullTable(
   ways: readonly NearColumn[],
   tables: ReadonlySet<number>,
 ): TableBlock {
+  // On a head that no crank turns none would.
+  const drilled = counts.some(({ answer }) => answer.head.wormRatio !== null);
   return {
     kind: "table",
     headwords: true,
@@ -70,9 +72,9 @@ export function fullTable(
       { head: "nearest counts\nthat can be done", align: "left" },
       ...ways.map(({ head }): Column => ({ head, group: "WORST POSITION OFF, BY", align: "right" })),
       ...(tables.size === 0 ? [] : [{ head: "positions", align: "right" } as const]),
-      { head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true },
+      ...(drilled ? [{ head: "a circle of these holes\nwould do it, if drilled", align: "left", wraps: true } as const] : []),
     ],
-    rows: counts.map((count) => impossibleRow(count, ways, tables)),
+    rows: counts.map((count) => impossibleRow(count, ways, tables, drilled)),
   };
 }
 
@@ -94,6 +96,7 @@ function fromZero(kind: NearFromZero["kind"], head: string): NearColumn {
 const allWays: readonly NearColumn[] = [
   byMove,
   fromZero("nearest-hole", "nearest\nhole"),
+  fromZero("nearest-direct", "nearest\nhole"),
   fromZero("dial", "dial"),
   fromZero("ring", "ring"),
 ];
@@ -138,6 +141,7 @@ function impossibleRow(
   { divisions, section, answer }: CountNotPossible,
   ways: readonly NearColumn[],
   tables: ReadonlySet<number>,
+  drilled: boolean,
 ): Row {
   const { near, nearestCounts, circlesThatWouldDo } = answer;
   const [best] = near;
@@ -150,7 +154,7 @@ function impossibleRow(
       { text: nearestCounts.length === 0 ? nothing : listed(nearestCounts) },
       ...ways.map((way) => ({ text: worstOf(way.find(near)) })),
       ...(tables.size === 0 ? [] : [tableCell(divisions, tables)]),
-      { text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") },
+      ...(drilled ? [{ text: circlesThatWouldDo.length === 0 ? nothing : circlesThatWouldDo.join(", ") }] : []),
     ],
     ...(best?.moves === "equal" ? { lines: [`near move ${nearHow(best)}`] } : {}),
   };

@@ -41,7 +41,7 @@ import { itemList } from "./item-list.ts";
 import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
-import { ratioInWords } from "./words.ts";
+import { ratioOrNone } from "./words.ts";
 
 /** What the error of a job is made of, beside the setting; its lengths in mm. */
 export type JobBudget = Omit<SettingBudgetOptions, "worstArcSeconds"> & {
@@ -58,7 +58,7 @@ export function jobOf(head: Head, edition: Edition, job: Job): Book {
   return {
     title: head.name,
     fileTitle: `${titleOf(plan.target)}, job sheet: ${head.name}`,
-    subject: `Job sheet: ${titleOf(plan.target)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    subject: `Job sheet: ${titleOf(plan.target)} on ${ratioOrNone(head)}`,
     digest: edition.digest,
     running: runningOf(keyedHead(head), edition),
     parts: [partOf(plan, head, job, budgetOf(plan, head, job.budget))],

@@ -18,7 +18,7 @@ import { runningOf } from "./book.ts";
 import { itemList } from "./item-list.ts";
 import { keyedHead } from "./plate-keys.ts";
 import { type BookSection, bookSections, sectionWords } from "./sections.ts";
-import { ratioInWords } from "./words.ts";
+import { ratioOrNone } from "./words.ts";
 
 /** What the sheet of a kit is made from. */
 export interface KitSheet {
@@ -33,7 +33,7 @@ export function kitBookOf({ kit: answer, head }: KitSheet, edition: Edition): Bo
   return {
     title: head.name,
     fileTitle: `What this kit does, ${from} to ${to}: ${head.name}`,
-    subject: `What is done, what is not and what would add the most, on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    subject: `What is done, what is not and what would add the most, on ${ratioOrNone(head)}`,
     digest: edition.digest,
     running: runningOf(keyedHead(head), edition),
     sheetsStandAlone: false,

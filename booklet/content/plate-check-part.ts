@@ -1,3 +1,4 @@
+import { wormRatioOf } from "../../src/head/head.ts";
 import { type CircleChords, type FaceChords, fromExact, type HoleChord, plateChords } from "../../src/index.ts";
 import { arcUpTo, type LengthWords, lengthsIn } from "../../src/words/index.ts";
 import type { Block, Book, Part } from "./blocks.ts";
@@ -28,7 +29,7 @@ const example = { out: 0.1, diameter: 100 };
 
 function howTo({ head }: Desk, faces: readonly FaceChords[]): Block[] {
   const plateSeconds = ((example.out / (example.diameter / 2)) * 180 * 3600) / Math.PI;
-  const workSeconds = plateSeconds / fromExact(head.wormRatio).valueOf();
+  const workSeconds = plateSeconds / fromExact(wormRatioOf(head)).valueOf();
   const byFactors = faces.some(({ circles }) => circles.some(({ diameter }) => diameter === null));
   const factors = byFactors
     ? " Where no diameter is known, factors stand for the chords: a chord divided by its factor is the diameter of the circle, and all three of a circle must give the same."

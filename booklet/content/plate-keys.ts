@@ -35,9 +35,9 @@ export function keyedHead(head: Head): KeyedHead {
     if (!isLong(plate.name) && !hasLongFaces(plate)) return plate;
     return { name: keyFor(inFull(plate), false), faces: plate.faces.map((face, at) => shortFace(plate, face, at)) };
   });
-  const directPlates = head.directPlates.map(({ name, holes }) => ({
-    name: isLong(name) ? keyFor(name, true) : name,
-    holes,
+  const directPlates = head.directPlates.map((plate) => ({
+    ...plate,
+    name: isLong(plate.name) ? keyFor(plate.name, true) : plate.name,
   }));
   if (keys.length === 0) return { head, keys };
   const mounted = plates[head.plates.findIndex(({ name }) => name === head.mounted)]?.name ?? null;

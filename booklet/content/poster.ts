@@ -7,7 +7,7 @@ import type { HeadCount } from "./head-counts.ts";
 import type { Desk } from "./parts.ts";
 import { keyLine } from "./plate-keys.ts";
 import { reachGrid } from "./reach-part.ts";
-import { ratioInWords } from "./words.ts";
+import { ratioOrNone } from "./words.ts";
 
 /** The sheets hold the same counts whatever the book would. */
 export const posterContents: Contents = { from: 2, to: 100, parts: [], degreeTables: null };
@@ -29,7 +29,7 @@ function sheetOf(what: string, parts: readonly Part[], desk: Desk, edition: Edit
   return {
     title: head.name,
     fileTitle: `${what}: ${head.name}`,
-    subject: `The counts that shops use most on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    subject: `The counts that shops use most on ${ratioOrNone(head)}`,
     digest: edition.digest,
     running: runningOf(desk, edition),
     parts,

@@ -12,7 +12,7 @@ export function reachPart(desk: Desk): Part {
   return {
     id: "reach",
     title: "What this head can do",
-    blocks: [...(isReadHead(head) ? [] : traps(counts)), reachGrid(desk)],
+    blocks: [...(isReadHead(head) || head.wormRatio === null ? [] : traps(counts)), reachGrid(desk)],
   };
 }
 

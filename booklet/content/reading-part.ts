@@ -1,3 +1,5 @@
+import { wormRatioOf } from "../../src/head/head.ts";
+import { placesOf } from "../../src/head/plate.ts";
 import {
   type Crank,
   type DialPosition,
@@ -9,13 +11,13 @@ import {
   type PreparedHead,
 } from "../../src/index.ts";
 import { toRatio } from "../../src/number/ratio.ts";
-import { counted, handOf, mixed, readingShort } from "../../src/words/index.ts";
+import { counted, directNouns, handOf, mixed, readingShort } from "../../src/words/index.ts";
 import { armsInWords } from "./arms.ts";
 import type { Block, Part } from "./blocks.ts";
 import type { PlateFigure } from "./figure-blocks.ts";
 import type { Desk } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
-import { bookSections, sectionWords } from "./sections.ts";
+import { bookSections, onHead, sectionWords } from "./sections.ts";
 import { circlesAndDiameters, degreesPerTurn, plateOf } from "./words.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
@@ -26,7 +28,7 @@ export function readingPart(desk: Desk): Part {
     id: "reading",
     title: "How to read it",
     blocks: [
-      ...(example ? worked(head, example) : byReadings(head)),
+      ...(example ? worked(head, example) : head.wormRatio === null ? bySpindle(head) : byReadings(head)),
       ...habits(head),
       // Where every count is read off scales no row has a mark.
       ...(isReadHead(head) ? [] : marksUsed(desk)),
@@ -89,8 +91,8 @@ function worked(head: Head, { divisions, setting }: Example): Block[] {
 }
 
 /** Turns of the crank for one division: the rule. */
-function turnsOfOne({ wormRatio }: Head, divisions: number): string {
-  return mixed(toRatio(fromExact(wormRatio).div(divisions)));
+function turnsOfOne(head: Head, divisions: number): string {
+  return mixed(toRatio(fromExact(wormRatioOf(head)).div(divisions)));
 }
 
 function faceWith({ plates }: Head, { plate, face }: OnHoles): Pick<PlateFigure, "circles" | "diameters"> {
@@ -123,6 +125,46 @@ function byReadings(head: Head): Block[] {
       text: `Example: ${divisions} divisions. ${head.wormRatio} ÷ ${divisions} = ${move} turns for one division. ${scale === null ? "" : example}`,
     },
     ...(isReadHead(head) ? [{ kind: "list", items: stepsOf(head) } as const] : []),
+  ];
+}
+
+/** Where no crank turns the spindle: an example on one of its own plates, or on its ring. */
+function bySpindle(head: Head): Block[] {
+  const [plate] = head.directPlates;
+  if (plate === undefined) return ringAlone(head);
+  const divisions = [6, 8, 5, 4, 3, 2, 7].find((count) => plate.holes % count === 0) ?? plate.holes;
+  const { what, places, place } = directNouns(plate);
+  const { vernierHoles: row } = plate;
+  const byRow: Block = {
+    kind: "paragraph",
+    text: `Beside it the pin has a row of ${row} holes, each 1/${row} of a space further on: ${placesOf(plate)} places in all. A place such as 5 + 3 is: turn to ${place} 5, then on until the pin drops through hole 3 of the row. 0 of the row is the hole that the work began with.`,
+  };
+  return [
+    {
+      kind: "paragraph",
+      style: "strong",
+      text: `Example: ${divisions} divisions. ${plate.holes} ${places} ÷ ${divisions} = ${counted(plate.holes / divisions, "space")} of the ${what} ${plate.name}, from each to the next.`,
+    },
+    ...(row === undefined ? [] : [byRow]),
+    {
+      kind: "list",
+      items: [
+        { term: "1", text: `Mark the ${place} that the work begins with: it is 0, and the next one on is 1.` },
+        { term: "2", text: "Unlock the spindle. Draw the pin, turn on by the spaces, and let it drop. Lock the spindle. Cut." },
+        { term: "3", text: `The ${places} to stop at are printed for every count: the wrong one is the usual mistake.` },
+      ],
+    },
+    ...(head.ring === null ? [] : ringAlone(head)),
+  ];
+}
+
+function ringAlone(head: Head): Block[] {
+  return [
+    {
+      kind: "paragraph",
+      text: "By the ring every position is read by itself from the one zero. Never add one rounded step to the last: the errors would add up.",
+    },
+    { kind: "list", items: stepsOf(head) },
   ];
 }
 
@@ -173,24 +215,29 @@ function habits(head: Head): Block[] {
               ? "Count the cuts at a quarter and half way round."
               : "A quarter and half way round, look at the ring: it must read what the table prints.",
         },
-        { term: "Ratio", text: `Not sure of the head? ${turnCount(head, hand ?? "")} If not, this book is for another head.` },
+        ...(head.wormRatio === null
+          ? []
+          : [{ term: "Ratio", text: `Not sure of the head? ${turnCount(head, hand)} If not, this book is for another head.` }]),
       ],
     },
   ];
 }
 
 /** How to find the worm ratio out in a minute. */
-function turnCount({ wormRatio }: Head, hand: string): string {
-  const { n, d } = fromExact(wormRatio);
+function turnCount(head: Head, hand: string): string {
+  const { n, d } = fromExact(wormRatioOf(head));
   const there = d === 1n ? "be back exactly where it was, once round" : `be back exactly where it was, ${d} times round`;
   return `Turn the ${hand} ${n} turns: the spindle must ${there}.`;
 }
 
 /** The marks that stand in this book. */
-function marksUsed({ counts }: Desk): Block[] {
+function marksUsed({ counts, head }: Desk): Block[] {
   const used = bookSections.filter((section) => counts.some((count) => count.section === section));
   return [
     { kind: "heading", text: "The marks" },
-    { kind: "list", items: used.map((section) => ({ term: sectionWords[section].mark, text: sectionWords[section].meaning })) },
+    {
+      kind: "list",
+      items: used.map((section) => ({ term: sectionWords[section].mark, text: onHead(sectionWords[section].meaning, head) })),
+    },
   ];
 }

@@ -1,3 +1,4 @@
+import { wormRatioOf } from "../../src/head/head.ts";
 import { type Head, stepsAddedUp } from "../../src/index.ts";
 import { arcUpTo, lengthOf, lengthsIn, roundedUp } from "../../src/words/index.ts";
 import type { Block, Part } from "./blocks.ts";
@@ -88,7 +89,7 @@ function addedUp(head: Head, divisions: number, by: ScaleName, wholeMarks = fals
   const scale = head[by];
   if (scale === null) return 0;
   const read = wholeMarks ? { ...scale, vernierLines: 1 } : scale;
-  return by === "dial" ? stepsAddedUp(read, divisions, head.wormRatio) : stepsAddedUp(read, divisions);
+  return by === "dial" ? stepsAddedUp(read, divisions, wormRatioOf(head)) : stepsAddedUp(read, divisions);
 }
 
 /** From here on in minutes, as bounds on errors are told. */

@@ -28,7 +28,7 @@ import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { keyedHead } from "./plate-keys.ts";
 import { plannedOn } from "./repair-head.ts";
 import { repairMoves } from "./repair-moves.ts";
-import { ratioInWords } from "./words.ts";
+import { ratioOrNone } from "./words.ts";
 
 /** What the sheet of a repair is made from. */
 export interface RepairSheet {
@@ -52,7 +52,7 @@ export function repairBookOf({ job, head, inches, sawGiven }: RepairSheet, editi
   return {
     title: head.name,
     fileTitle: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${job.gear.teeth}: ${head.name}`,
-    subject: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${gearInShort(job.gear)} on a worm ratio of ${ratioInWords(head.wormRatio)}`,
+    subject: `Repair of ${teethInRuns(job.repair.plan.damaged)} of ${gearInShort(job.gear)} on ${ratioOrNone(head)}`,
     digest: edition.digest,
     running: runningOf(keyedHead(head), edition),
     sheetsStandAlone: false,

@@ -23,7 +23,7 @@ import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.t
 import { columnOf, placeCells } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
 import type { Cell, Column } from "./table-block.ts";
-import { ratioInWords } from "./words.ts";
+import { ratioOrNone } from "./words.ts";
 
 /** What the sheet of a scale is made from. */
 export interface ScaleSheet {
@@ -60,7 +60,7 @@ function headedBy(
   length: LengthWords,
 ): Pick<Book, "title"> & { on: string; running: Partial<Running> } {
   if (scale.shape === "round" || scale.counter.by === "crank")
-    return { title: head.name, on: `on a worm ratio of ${ratioInWords(head.wormRatio)}`, running: {} };
+    return { title: head.name, on: `on ${ratioOrNone(head)}`, running: {} };
   const ratio = length(fromExact(scale.travelPerTurn).valueOf());
   const marks = counted(scale.counter.marks, "mark");
   return {

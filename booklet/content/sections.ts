@@ -1,3 +1,4 @@
+import type { Head } from "../../src/index.ts";
 import { kindWords, notFoundWords, type Section } from "../../src/words/index.ts";
 import type { Look } from "./blocks.ts";
 
@@ -102,9 +103,14 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
 export const bookSections = Object.keys(sectionWords) as readonly BookSection[];
 
 /** The marks of some sections with what each means, in a line: `S: … G: …`. */
-export function keyTo(sections: readonly BookSection[]): string {
+export function keyTo(sections: readonly BookSection[], head?: Pick<Head, "wormRatio">): string {
   const used = bookSections.filter((section) => sections.includes(section));
-  return used.map((section) => `${sectionWords[section].mark}: ${sectionWords[section].meaningInShort}.`).join(" ");
+  return used.map((section) => `${sectionWords[section].mark}: ${onHead(sectionWords[section].meaningInShort, head)}.`).join(" ");
+}
+
+/** Where there is no worm, none is out of mesh. */
+export function onHead(meaning: string, head?: Pick<Head, "wormRatio">): string {
+  return head?.wormRatio === null ? meaning.replace(", worm out of mesh", "") : meaning;
 }
 
 /** The letter of a section, which is that of its kinds. */

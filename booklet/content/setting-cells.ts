@@ -1,5 +1,14 @@
 import type Fraction from "fraction.js";
-import { type Crank, formatAngle, fromExact, type Head, type OfMove, type Revolutions, revolutions } from "../../src/index.ts";
+import {
+  type Crank,
+  formatAngle,
+  fromExact,
+  type Head,
+  type OfCrankMove,
+  type OfMove,
+  type Revolutions,
+  revolutions,
+} from "../../src/index.ts";
 import { rational, toRevolutions } from "../../src/number/ratio.ts";
 import { shortAngle } from "../../src/words/index.ts";
 import type { Cell, Column } from "./table-block.ts";
@@ -60,7 +69,7 @@ const startHole = "CHECK: START HOLE AGAIN";
  * A move of p/q turns, in lowest terms, brings the pin back to its hole after q moves, p whole
  * turns, with the spindle at p/R of a turn.
  */
-export function startHoleCells({ ring }: Head, { turns, spaces, circle, wormRatio }: Crank & OfMove): readonly Cell[] {
+export function startHoleCells({ ring }: Head, { turns, spaces, circle, wormRatio }: Crank & OfCrankMove): readonly Cell[] {
   const move = rational(turns * (circle ?? 1) + spaces, circle ?? 1);
   const spindle = withinTurn(rational(move.n).div(fromExact(wormRatio)));
   return [{ text: String(move.d) }, { text: String(move.n) }, ...(ring === null ? [] : [{ text: shortAngle(spindle) }])];

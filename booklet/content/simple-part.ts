@@ -30,7 +30,7 @@ const wholeTurns = "Whole turns of the handwheel: after each move its dial stand
  */
 export function simplePart({ head, counts, included }: Desk): Part | null {
   // There every count has its readings, whole turns of the handwheel among them.
-  if (isReadHead(head)) return null;
+  if (isReadHead(head) || head.wormRatio === null) return null;
   return {
     id: "simple",
     title: "Counts by simple indexing",

@@ -1,12 +1,13 @@
-import type { Head, Scale } from "../../src/index.ts";
-import { arcUpTo, counted, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
+import { placesOf } from "../../src/head/plate.ts";
+import type { DirectPlate, Head, Scale } from "../../src/index.ts";
+import { arcUpTo, counted, directNouns, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { plateInFull } from "./plate-keys.ts";
 import { isReadHead } from "./readings.ts";
 import type { BookSection } from "./sections.ts";
-import { degreesPerTurn, ratioInWords } from "./words.ts";
+import { degreesPerTurn, placesInWords, ratioInWords } from "./words.ts";
 
 /** The title page: the head as its owner described it, the contents, and how the book was made. */
 export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]): Part {
@@ -16,7 +17,10 @@ export function titlePart(desk: Desk, edition: Edition, parts: readonly Part[]):
     { kind: "panel", items: atAGlance(desk) },
     {
       kind: "paragraph",
-      text: `One turn of the ${handOf(head)} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
+      text:
+        head.wormRatio === null
+          ? "No crank turns this spindle: it is turned by hand and set by what stands below. Prove that before the first job: count the places once round. If there are not as many, this book is for another head."
+          : `One turn of the ${handOf(head)} turns the spindle ${degreesPerTurn(head)}. Prove it before the first job: chalk the spindle and turn it round once. That must take ${mixed(head.wormRatio)} turns; if it does not, this book is for another head.`,
     },
     { kind: "list", items: equipment(desk) },
     { kind: "heading", text: "Contents" },
@@ -48,16 +52,23 @@ function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
         { head: "NOT FOUND", figure: many(["unfound"]), under: "counts" },
       ]
     : [
-        { head: "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
+        { head: head.wormRatio === null ? "EXACT" : "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
         { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
         { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
         { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
         { head: "NOT FOUND", figure: many(["unfound"]), under: "counts" },
       ];
   return [
-    { head: "WORM RATIO", figure: ratioInWords(head.wormRatio).replaceAll(" ", ""), under: `${degreesPerTurn(head)} a turn` },
+    head.wormRatio === null
+      ? { head: "NO CRANK", figure: String(mostPlaces(head)), under: "places a turn at most" }
+      : { head: "WORM RATIO", figure: ratioInWords(head.wormRatio).replaceAll(" ", ""), under: `${degreesPerTurn(head)} a turn` },
     ...ways.filter(({ figure }) => figure > 0).map((way) => ({ ...way, figure: String(way.figure) })),
   ];
+}
+
+/** Of direct plates and ring, what can be set to the most places in a turn. */
+function mostPlaces({ directPlates, ring }: Head): number {
+  return Math.max(ring === null ? 0 : ring.marksPerTurn * ring.vernierLines, ...directPlates.map(placesOf));
 }
 
 /** How far the worst position of any count that is read off is from its place. */
@@ -68,6 +79,8 @@ function withinAtMost(counts: Desk["counts"]): string {
 /** How what is printed was proved. */
 function proved(head: Head): string {
   const tried = "was turned through all its moves on a model of the mechanism";
+  if (head.wormRatio === null)
+    return `Every count by a plate ${tried} (pin, plate, spindle, in exact fractions) before it was printed${head.ring === null ? "" : "; every other position is read off the ring from one exact zero"}.`;
   return isReadHead(head)
     ? `Every count from mark to mark ${tried} (handwheel, worm, spindle, in exact fractions) before it was printed; every other position is read off the scales from one exact zero.`
     : `Every setting in it ${tried} (crank, pin, plate, gears, worm, spindle, in exact fractions) before it was printed.`;
@@ -85,11 +98,19 @@ function equipment({ head, keys }: Desk): { term: string; text: string }[] {
   const { plates, directPlates, gears, ring, dial } = head;
   return [
     ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles({ ...plate, name: plateInFull(keys, plate.name) }) })),
-    ...directPlates.map(({ name, holes }) => ({ term: "Direct plate", text: `${plateInFull(keys, name)}: ${holes}` })),
+    ...directPlates.map((plate) => ({
+      term: onSpindle(plate),
+      text: `${plateInFull(keys, plate.name)}: ${placesInWords(plate)}`,
+    })),
     ...(plates.length === 0 ? [] : plateWorkings(head, gears)),
-    ...(ring === null && plates.length > 0 ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
-    ...(dial === null && plates.length > 0 ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),
+    ...(ring === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
+    ...(dial === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),
   ];
+}
+
+function onSpindle(plate: DirectPlate): string {
+  const { what } = directNouns(plate);
+  return `${what[0]?.toUpperCase()}${what.slice(1)}`;
 }
 
 /** What turns a plate, or holds it by a second circle. */

@@ -1,7 +1,17 @@
 import type { Head } from "../../src/index.ts";
 
 /** What a head may have, and a book may speak of. */
-export type Having = "plates" | "gears" | "second-circle" | "direct-plate" | "dial" | "ring" | "vernier" | "handwheel";
+export type Having =
+  | "plates"
+  | "gears"
+  | "second-circle"
+  | "direct-plate"
+  | "dial"
+  | "ring"
+  | "vernier"
+  | "handwheel"
+  | "worm"
+  | "no-worm";
 
 const holds: Readonly<Record<Having, (head: Head) => boolean>> = {
   plates: ({ plates }) => plates.length > 0,
@@ -11,7 +21,9 @@ const holds: Readonly<Record<Having, (head: Head) => boolean>> = {
   dial: ({ dial }) => dial !== null,
   ring: ({ ring }) => ring !== null,
   vernier: ({ dial, ring }) => [dial, ring].some((scale) => scale !== null && scale.vernierLines > 1),
-  handwheel: ({ plates, dial }) => plates.length === 0 || dial !== null,
+  handwheel: ({ wormRatio, plates, dial }) => wormRatio !== null && (plates.length === 0 || dial !== null),
+  worm: ({ wormRatio }) => wormRatio !== null,
+  "no-worm": ({ wormRatio }) => wormRatio === null,
 };
 
 /** Whether a head has a thing: what it cannot use, its book does not print. */

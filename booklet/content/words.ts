@@ -1,11 +1,22 @@
-import { type Face, fromExact, type Head, type Ratio, type Setting } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/head/head.ts";
+import { type DirectPlate, type Face, fromExact, type Head, type Ratio, type Setting } from "../../src/index.ts";
 import { toRevolutions } from "../../src/number/ratio.ts";
 import { plateShort, shortAngle } from "../../src/words/index.ts";
 import type { PlateFigure } from "./figure-blocks.ts";
 
 /** The spindle's angle for one turn of the crank. */
-export function degreesPerTurn(head: Head): string {
-  return shortAngle(toRevolutions(fromExact(head.wormRatio).inverse()));
+export function degreesPerTurn(head: Pick<Head, "wormRatio">): string {
+  return shortAngle(toRevolutions(fromExact(wormRatioOf(head)).inverse()));
+}
+
+/** What a book is for: `a worm ratio of 40 : 1`, `a head without a crank`. */
+export function ratioOrNone({ wormRatio }: Pick<Head, "wormRatio">): string {
+  return wormRatio === null ? "a head without a crank" : `a worm ratio of ${ratioInWords(wormRatio)}`;
+}
+
+/** What a direct plate has: `24`, `36 + row of 10`. */
+export function placesInWords({ holes, vernierHoles }: DirectPlate): string {
+  return vernierHoles === undefined ? String(holes) : `${holes} + row of ${vernierHoles}`;
 }
 
 /** A ratio as it is said: `40 : 1`, `81 : 2`. */

@@ -77,7 +77,7 @@ const mostHolesNamed = 60;
 function holesItems({ setting }: Way, { target }: Answer, head: Head) {
   if (!setting.exact || setting.method !== "direct" || setting.proof.moves > mostHolesNamed) return [];
   const plan = planJob(head, target, { setting });
-  return plan.planned ? [{ term: "Holes used", text: holesUsedWords(plan.places) }] : [];
+  return plan.planned ? [{ term: "Holes used", text: holesUsedWords(plan.places, plan.way) }] : [];
 }
 
 /** How many other ways are listed unless all are asked for. */

@@ -32,7 +32,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
     return { node, read: () => input.value.trim() };
   };
   const name = text("Name", head.name, () => "name");
-  const ratio = text("Worm ratio", head.wormRatio, () => "wormRatio");
+  const ratio = text("Worm ratio; empty where there is no crank", head.wormRatio ?? "", () => "wormRatio");
   const gears = text("Change gears, every one", head.gears.join(" "), () => "gears");
   const idlers = text("Gears kept as idlers; empty if any will do", (head.idlers ?? []).join(" "), () => "idlers");
   const ring = text("Marks of the degree ring; empty for none", scaleWritten(head.ring), () => "ring");
@@ -82,7 +82,7 @@ export function headForm(head: Head, changed: () => void): HeadForm {
       // Another head has another name in files.
       id: name.read() === head.name ? head.id : undefined,
       name: name.read(),
-      wormRatio: ratio.read(),
+      wormRatio: ratio.read() || null,
       plates: plates.map(({ name, circles, plate }) => ({ name: name(), ...facesTyped(circles(), plate) })),
       rearPin: rear.checked,
       gears: numbersOf(gears.read()),

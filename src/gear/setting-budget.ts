@@ -1,4 +1,5 @@
 import type { Head } from "../head/head.ts";
+import { wormRatioOf } from "../head/head.ts";
 import { leastCountArcSeconds } from "../machine/readings.ts";
 import type { Way } from "../machine/way.ts";
 import { wayChosen } from "../machine/way-chosen.ts";
@@ -136,7 +137,7 @@ function goesBy({ setting }: Way): GoesBy {
 function asNearAsSet({ scale: by }: GoesBy, head: Head): number | undefined {
   const scale = by === null ? null : head[by];
   if (scale === null) return undefined;
-  const least = by === "dial" ? leastCountArcSeconds(scale, head.wormRatio) : leastCountArcSeconds(scale);
+  const least = by === "dial" ? leastCountArcSeconds(scale, wormRatioOf(head)) : leastCountArcSeconds(scale);
   return scale.vernierLines > 1 ? least / 2 : least / 10;
 }
 
@@ -166,5 +167,5 @@ function holesOf(
       )
     );
   });
-  return { error: holeError, circleDiameters, wormRatio: worm ? head.wormRatio : 1 };
+  return { error: holeError, circleDiameters, wormRatio: worm ? wormRatioOf(head) : 1 };
 }

@@ -3,12 +3,14 @@ import { type Gearing, leastTeeth, mostGears, mostIdlers, mostTeeth } from "./ge
 import type { Head } from "./head.ts";
 import {
   type DirectPlate,
+  directForms,
   type Face,
   leastDiameter,
   mostCircles,
   mostDiameter,
   mostHoles,
   mostPlates,
+  mostVernierHoles,
   type Plate,
 } from "./plate.ts";
 import { mostLines, mostMarks, type Scale } from "./scale.ts";
@@ -57,6 +59,14 @@ const isFace: Is = (value) => {
   const { circles, diameters } = value as Face;
   return diameters === undefined || (listOf(isDiameter, mostCircles)(diameters) && diameters.length === circles.length);
 };
+const isNamedHoles = shape<Pick<DirectPlate, "name" | "holes">>({ name: isText, holes: isWhole(2, mostHoles) });
+const isVernier = isWhole(2, mostVernierHoles);
+/** A direct plate, with its row of holes and its form where it states them. */
+const isDirectPlate: Is = (value) => {
+  if (!isNamedHoles(value)) return false;
+  const { vernierHoles, form } = value as DirectPlate;
+  return (vernierHoles === undefined || isVernier(vernierHoles)) && (form === undefined || directForms.includes(form));
+};
 const isIdlers = shape<Gearing["idlersWithCrank"]>({ onePair: isWhole(0, mostIdlers), twoPairs: isWhole(0, mostIdlers) });
 
 const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);
@@ -64,9 +74,9 @@ const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);
 const head: Parts<Omit<Head, "wormErrorArcSeconds">> = {
   id: isText,
   name: isText,
-  wormRatio: isRatio,
+  wormRatio: orNull(isRatio),
   plates: listOf(shape<Plate>({ name: isText, faces: listOf(isFace, 2) }), mostPlates),
-  directPlates: listOf(shape<DirectPlate>({ name: isText, holes: isWhole(2, mostHoles) }), mostPlates),
+  directPlates: listOf(isDirectPlate, mostPlates),
   rearPin: (value) => typeof value === "boolean",
   gears: isBox,
   idlers: orNull(isBox),

@@ -3,7 +3,7 @@ import { type Fault, InputError, quoted } from "../number/errors.ts";
 import { type FaultList, faultList } from "../number/fault-list.ts";
 import { type Ratio, rational, toRatio } from "../number/ratio.ts";
 import { readGearing, readGears } from "./gearing.ts";
-import type { Head, HeadSpec } from "./head.ts";
+import type { CrankedHead, Head, HeadSpec } from "./head.ts";
 import { readDirectPlates, readPlates } from "./plate.ts";
 import { readScale } from "./scale.ts";
 import { readWormError } from "./worm-error.ts";
@@ -41,6 +41,8 @@ const greatestWormDenominator = 1000;
  * defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15, 16, 17, 18, 19, 20] }] }).id; // "ratio-40"
  * ```
  */
+export function defineHead(spec: HeadSpec & { readonly wormRatio: number | string }): CrankedHead;
+export function defineHead(spec: HeadSpec): Head;
 export function defineHead(spec: HeadSpec): Head {
   const checked = checkHead(spec);
   if (!checked.ok) throw new InputError(checked.faults);
@@ -81,7 +83,7 @@ function readHead(given: Readonly<Record<string, unknown>>, faults: FaultList): 
       : readGearing(given.gearing ?? (given.gearing === null ? null : {}), "gearing", faults);
   return {
     id: readId(given.id, wormRatio, faults),
-    name: given.name === undefined ? `${wormRatio}:1 head` : faults.name(given.name, "name"),
+    name: given.name === undefined ? usualName(wormRatio) : faults.name(given.name, "name"),
     wormRatio,
     plates: readPlates(plates, "plates", faults),
     directPlates: readDirectPlates(directPlates, "directPlates", faults),
@@ -96,9 +98,18 @@ function readHead(given: Readonly<Record<string, unknown>>, faults: FaultList): 
   };
 }
 
-function readWormRatio(value: unknown, faults: FaultList): Ratio {
+function usualName(wormRatio: Ratio | null): string {
+  return wormRatio === null ? "Head without a crank" : `${wormRatio}:1 head`;
+}
+
+function readWormRatio(value: unknown, faults: FaultList): Ratio | null {
+  if (value === null) return null;
   if (value === undefined) {
-    faults.add("missing", "wormRatio", 'is missing; give the crank turns for one spindle turn, such as 40 or "81/2"');
+    faults.add(
+      "missing",
+      "wormRatio",
+      'is missing; give the crank turns for one spindle turn, such as 40 or "81/2", or null where no crank turns it',
+    );
     return toRatio(rational(1));
   }
   const ratio = faults.positive(value, "wormRatio");
@@ -113,8 +124,8 @@ function readWormRatio(value: unknown, faults: FaultList): Ratio {
   return toRatio(ratio);
 }
 
-function readId(value: unknown, wormRatio: Ratio, faults: FaultList): string {
-  if (value === undefined) return `ratio-${wormRatio.replace("/", "-over-")}`;
+function readId(value: unknown, wormRatio: Ratio | null, faults: FaultList): string {
+  if (value === undefined) return wormRatio === null ? "no-crank" : `ratio-${wormRatio.replace("/", "-over-")}`;
   if (typeof value === "string" && /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(value) && value.length <= 60) return value;
   faults.add("unreadable", "id", `${quoted(value)} is not an id; use up to 60 lower-case letters, digits and single hyphens`);
   return "";
@@ -122,6 +133,10 @@ function readId(value: unknown, wormRatio: Ratio, faults: FaultList): string {
 
 function checkWhole(head: Head, faults: FaultList): void {
   if (faults.has("plates")) return;
+  if (head.wormRatio === null) {
+    checkWithoutCrank(head, faults);
+    return;
+  }
   if (head.plates.length === 0 && head.directPlates.length === 0 && head.dial === null) {
     faults.add(
       "missing",
@@ -140,4 +155,26 @@ function checkWhole(head: Head, faults: FaultList): void {
   if (head.mounted !== null && !faults.has("mounted") && !head.plates.some(({ name }) => name === head.mounted)) {
     faults.add("not-owned", "mounted", `${quoted(head.mounted)} is not one of the plates listed`);
   }
+}
+
+/** Nothing that a crank turns or moves over, and something that the spindle is set by. */
+function checkWithoutCrank(head: Head, faults: FaultList): void {
+  const ofCrank: Readonly<Record<string, boolean>> = {
+    plates: head.plates.length > 0,
+    rearPin: head.rearPin,
+    gears: head.gears.length > 0,
+    idlers: head.idlers !== null,
+    gearing: head.gearing !== null,
+    dial: head.dial !== null,
+    mounted: head.mounted !== null,
+    wormErrorArcSeconds: head.wormErrorArcSeconds !== undefined,
+  };
+  for (const [place, isThere] of Object.entries(ofCrank))
+    if (isThere) faults.add("conflict", place, "goes with a crank; give a worm ratio, or leave it out");
+  if (head.directPlates.length === 0 && head.ring === null)
+    faults.add(
+      "missing",
+      "directPlates",
+      "there are none, nor a ring, so no place can be set; list the plates, collars or gears on the spindle, or its ring",
+    );
 }

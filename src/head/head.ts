@@ -2,7 +2,7 @@ import { quoted, refuse } from "../number/errors.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { checkIsHead } from "./check-is-head.ts";
 import type { Gearing, GearingSpec } from "./gearing.ts";
-import type { DirectPlate, Plate, PlateSpec } from "./plate.ts";
+import type { DirectPlate, DirectPlateSpec, Plate, PlateSpec } from "./plate.ts";
 import type { Scale, ScaleSpec } from "./scale.ts";
 
 /**
@@ -15,8 +15,8 @@ export interface Head {
   readonly id: string;
   /** The owner's name for it, as printed. */
   readonly name: string;
-  /** Crank turns for one spindle turn. */
-  readonly wormRatio: Ratio;
+  /** Crank turns for one spindle turn; null where no crank turns it, and it goes by its own plates or its ring. */
+  readonly wormRatio: Ratio | null;
   /** Index plates on the crank side. */
   readonly plates: readonly Plate[];
   /** Plates on the spindle for direct indexing. */
@@ -45,14 +45,19 @@ export interface Head {
   readonly wormErrorArcSeconds?: number;
 }
 
-/** A head as a person writes it: only the worm ratio and a way to count its turns are needed. */
+/** A head whose spindle a crank or a handwheel turns through a worm. */
+export interface CrankedHead extends Head {
+  readonly wormRatio: Ratio;
+}
+
+/** A head as a person writes it: only the worm ratio, or that there is none, and something to count by are needed. */
 export interface HeadSpec {
   readonly id?: string | undefined;
   readonly name?: string | undefined;
-  /** A whole number, or an exact fraction in quotes: `40`, `"81/2"`. */
-  readonly wormRatio: number | string;
+  /** A whole number, or an exact fraction in quotes: `40`, `"81/2"`; null where no crank turns the spindle. */
+  readonly wormRatio: number | string | null;
   readonly plates?: readonly (PlateSpec | Plate)[] | undefined;
-  readonly directPlates?: readonly DirectPlate[] | undefined;
+  readonly directPlates?: readonly DirectPlateSpec[] | undefined;
   /** Left out: false. */
   readonly rearPin?: boolean | undefined;
   /** Left out: none. */
@@ -74,6 +79,16 @@ export type HeadInShort = Pick<Head, "id" | "name" | "wormRatio">;
 /** A head as an answer names it. */
 export function inShort({ id, name, wormRatio }: Head): HeadInShort {
   return { id, name, wormRatio };
+}
+
+/**
+ * The worm ratio of a head that is asked for a crank.
+ *
+ * @throws {@link InputError} when no crank turns its spindle.
+ */
+export function wormRatioOf({ wormRatio }: Pick<Head, "wormRatio">): Ratio {
+  if (wormRatio !== null) return wormRatio;
+  return refuse("not-owned", "head", "has no crank, and so no worm ratio; give a head that has one");
 }
 
 /** A hole circle with the plate and face it is on. */

@@ -1,6 +1,6 @@
 import { quoted, refuse } from "../number/errors.ts";
 import { defineHead } from "./define-head.ts";
-import type { Head } from "./head.ts";
+import type { CrankedHead } from "./head.ts";
 import type { PlateSpec } from "./plate.ts";
 import type { ScaleSpec } from "./scale.ts";
 
@@ -61,7 +61,7 @@ const tables = [60, 72, 90].flatMap((wormRatio) => [
 /**
  * Heads ready to use, named by their geometry. The first is the one a look-up takes when none is named.
  */
-export const readyHeads: readonly Head[] = Object.freeze([
+export const readyHeads: readonly CrankedHead[] = Object.freeze([
   defineHead({
     id: "ratio-40-plates-15-49",
     name: "40:1 head, three plates 15–49, twelve change gears",
@@ -102,7 +102,7 @@ export const readyHeads: readonly Head[] = Object.freeze([
  * readyHead("ratio-90-dial").wormRatio; // "90"
  * ```
  */
-export function readyHead(id: string): Head {
+export function readyHead(id: string): CrankedHead {
   const head = readyHeads.find((each) => each.id === id);
   if (head === undefined)
     refuse(

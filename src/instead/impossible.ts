@@ -30,7 +30,7 @@ export interface Impossible {
  */
 export function whyImpossible(search: SearchOnce, target: Target): Impossible {
   return {
-    teethPerMoveTried: "angle" in target ? 1 : search.teethPerMove,
+    teethPerMoveTried: "angle" in target || search.layout.head.wormRatio === null ? 1 : search.teethPerMove,
     reasons: search.methods.map((method) => reasonOf(method, search, target)),
   };
 }

@@ -19,6 +19,7 @@ export function fitsCommonPlate(holes: number): boolean {
  * owned circle already serves, or where the smallest has over 10,000 holes.
  */
 export function circlesThatWouldDo({ layout, teethPerMove }: Search, target: Target): readonly number[] {
+  if (layout.head.wormRatio === null) return [];
   const needed = neededDivisors(layout, target, teethPerMove);
   const serves = (holes: number) => needed.some((part) => holes % part === 0);
   const [smallest = 1] = needed;

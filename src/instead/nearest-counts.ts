@@ -76,9 +76,9 @@ function closesOn(search: Search, effort: Effort): (divisions: number) => boolea
 
 /** N·h = C·k·(R − g) bounds the counts that gearing can reach. */
 function greatestWithGears({ layout, methods, teethPerMove }: Search): number {
-  const { gearing, gears, wormRatio } = layout.head;
+  const { gearing, gears } = layout.head;
   if (!methods.includes("differential") || gearing === null || gears.length < 2) return 0;
-  const net = fromExact(wormRatio).add(fromExact(gearing.greatestPlateRatio)).valueOf();
+  const net = fromExact(layout.wormRatio).add(fromExact(gearing.greatestPlateRatio)).valueOf();
   return Math.floor(Math.max(...layout.circles.map(({ holes }) => holes)) * teethPerMove * net);
 }
 

@@ -3,7 +3,7 @@ import { allMethods } from "../methods/registry.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
-import { type Target, usualTeethPerMove } from "../setting/target.ts";
+import { firstMove, type Target, usualTeethPerMove } from "../setting/target.ts";
 import { fitsCommonPlate } from "./missing-circles.ts";
 import { gearsThatWouldDo } from "./missing-gears.ts";
 
@@ -31,6 +31,14 @@ export interface DrillCircle {
   readonly setting: Setting;
 }
 
+/** On a head that no crank turns: by a direct plate, or a gear in its place, that is not owned. Exact. */
+export interface AddDirectPlate {
+  readonly kind: "direct-plate";
+  /** The fewest holes, or teeth, that would do; so would any multiple. */
+  readonly holes: number;
+  readonly setting: Setting;
+}
+
 /** Another count, the nearest below or above. Exact for that count. */
 export interface OtherCount {
   readonly kind: "count";
@@ -45,7 +53,7 @@ export interface BestNear {
 }
 
 /** One way on where nothing closes. */
-export type Route = OtherMethod | AddGears | DrillCircle | OtherCount | BestNear;
+export type Route = OtherMethod | AddGears | DrillCircle | AddDirectPlate | OtherCount | BestNear;
 
 /** What an answer has found already. */
 export interface Found {
@@ -67,6 +75,7 @@ export function routesFor(search: SearchOnce, target: Target, found: Found): rea
     ...otherMethod(search, target),
     ...gearsThatWouldDo(search, target).map(({ teeth, setting }): Route => ({ kind: "gears", add: teeth, setting })),
     ...(fits ? circle : []),
+    ...directPlate(search, target),
     ...nearestCounts.flatMap((divisions): Route[] => {
       const setting = firstSetting(search, { divisions });
       return setting === null ? [] : [{ kind: "count", divisions, setting }];
@@ -92,4 +101,12 @@ function drillCircle(search: Search, target: Target, circles: readonly number[])
   const drilled = { ...layOut({ ...layout.head, plates, mounted: null }), mounted: layout.mounted };
   const setting = firstSetting({ ...search, layout: drilled, methods: ["simple"] }, target);
   return setting === null ? [] : [{ kind: "circle", circles, setting }];
+}
+
+function directPlate(search: Search, target: Target): Route[] {
+  const { head } = search.layout;
+  const { divisions: holes } = firstMove(target);
+  if (head.wormRatio !== null || holes < 2 || !fitsCommonPlate(holes)) return [];
+  const setting = firstSetting({ ...search, layout: layOut({ ...head, directPlates: [{ name: "new", holes }] }) }, target);
+  return setting === null ? [] : [{ kind: "direct-plate", holes, setting }];
 }

@@ -1,4 +1,4 @@
-import type { Face } from "../head/plate.ts";
+import { type Face, placesOf } from "../head/plate.ts";
 import { type Effort, take } from "../number/effort.ts";
 import { type Factors, factorsOf, lcmFactors, timesFactors } from "../number/factors.ts";
 import { lcm } from "../number/ratio.ts";
@@ -13,7 +13,8 @@ import type { Search } from "../search/exact-settings.ts";
 export function* wholesWithoutGears({ layout, methods }: Search, effort: Effort): Generator<Factors> {
   const { head, worm, circles } = layout;
   const turns = factorsOf(worm.n);
-  if (methods.includes("direct")) for (const { holes } of head.directPlates) yield factorsOf(holes);
+  if (methods.includes("direct")) for (const plate of head.directPlates) yield factorsOf(placesOf(plate));
+  if (head.wormRatio === null) return;
   if (methods.includes("simple")) {
     if (circles.length > 0 || head.dial !== null) yield turns;
     for (const { holes } of circles) yield timesFactors(turns, factorsOf(holes));

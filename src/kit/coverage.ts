@@ -96,7 +96,9 @@ export function coverage(on: Head | PreparedHead, options: CoverageOptions): Cov
   const all = [...rows, ...beyond].sort((a, b) => a.divisions - b.divisions);
   const efforts = kitEfforts();
   const lacking = lackingOf(search, all, want);
-  const toAdd = whatToAdd(lacking, { circleSizes, gearSizes }, efforts);
+  // No circle and no gear does anything where no crank turns the spindle.
+  const sizes = prepared.head.wormRatio === null ? { circleSizes: [], gearSizes: [] } : { circleSizes, gearSizes };
+  const toAdd = whatToAdd(lacking, sizes, efforts);
   const answer = {
     head: inShort(prepared.head),
     from,

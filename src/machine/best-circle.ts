@@ -27,6 +27,7 @@ export function bestCircleFor(
   mounted: string | null,
   effort?: Effort,
 ): OwnedCircle | null {
+  if (head.wormRatio === null) return null;
   const { parts, whole } = partsOfTurn(fromExact(head.wormRatio), angles);
   const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
   const circles = [...ownedCircles(head)].sort((a, b) => other(a) - other(b) || b.holes - a.holes);

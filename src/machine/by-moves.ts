@@ -1,6 +1,7 @@
 import { floorMod, fromExact } from "../number/ratio.ts";
 import type { NearMove } from "../setting/near-setting.ts";
 import type { SecondMove, Setting } from "../setting/setting.ts";
+import { holeOf } from "./from-zero.ts";
 import type { MoveBetween, PlaceByMoves } from "./place.ts";
 import { angleOnScales, arcSecondsOf, scalesReader, type Turned, turnedBy } from "./scale-reader.ts";
 import { moveTo, partsTo, toothAfter, type Work, wayRound } from "./work.ts";
@@ -81,7 +82,9 @@ function standings(work: Work, setting: Repeated): (move: number, from: MoveBetw
       angle: angleOnScales({ n: BigInt(partsTo(work, tooth)), d: BigInt(work.count) }, work.zero),
       turns,
       // The marks of a dial are no holes: the dial itself is read.
-      hole: setting.circle === null || setting.method === "dial" ? null : (work.startHole + hole) % setting.circle,
+      ...(setting.circle === null || setting.method === "dial"
+        ? { hole: null }
+        : holeOf(work, hole, setting.circle, "vernierHoles" in setting ? setting.vernierHoles : undefined)),
       errorArcSeconds: arcSecondsOf(miss.n * made, miss.d),
       dial,
       ring,

@@ -30,7 +30,9 @@ export type Caution =
   /** From zero: one rounded step is never added to the last. */
   | { readonly code: "never-add-steps" }
   /** From hole to hole: each move is another, and none is made over and over. */
-  | { readonly code: "moves-differ" };
+  | { readonly code: "moves-differ" }
+  /** The same, where no arms are set. */
+  | { readonly code: "places-differ" };
 
 /**
  * What to mind on a way. A head without index plates has neither stop pin nor holes.
@@ -40,14 +42,16 @@ export type Caution =
  * cautionsFor(planJob(readyHead("ratio-90-dial"), { divisions: 97 }).way, readyHead("ratio-90-dial"))[0].code; // "never-add-steps"
  * ```
  */
-export function cautionsFor(way: Way, head: Pick<Head, "plates">): readonly Caution[] {
+export function cautionsFor(way: Way, head: Pick<Head, "plates" | "wormRatio">): readonly Caution[] {
   const hand = handOf(head);
   const always: Caution[] = [{ code: "lock-spindle" }, { code: "stop-cutter" }, { code: "manual-first" }];
   switch (way.by) {
     case "moves":
-      return [...byMoves(way.setting, hand), ...always];
+      return [...byMoves(way.setting, hand, head.wormRatio !== null), ...always];
     case "nearest-hole":
       return [{ code: "stop-pin", stands: "in" }, { code: "moves-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
+    case "nearest-direct":
+      return [{ code: "places-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
     case "dial":
     case "ring":
       return [{ code: "never-add-steps" }, { code: "one-way", hand, to: "mark" }, ...always];
@@ -61,12 +65,12 @@ const places = { "index-pin": "hole", "rear-pin": "hole", "spindle-pin": "hole",
 >;
 
 /** Said by what the setting has, and not by its method: whatever is geared can have its gears forgotten. */
-function byMoves(setting: Repeated, hand: "crank" | "handwheel"): readonly Caution[] {
+function byMoves(setting: Repeated, hand: ReturnType<typeof handOf>, hasWorm: boolean): readonly Caution[] {
   const at = motionOf(setting).pins[0]?.at ?? "index-pin";
   const bySpindle = at === "spindle-pin";
   const hasPlate = bySpindle || hand === "crank";
   const cautions: Caution[] = [];
-  if (bySpindle) cautions.push({ code: "worm-out-of-mesh" });
+  if (bySpindle && hasWorm) cautions.push({ code: "worm-out-of-mesh" });
   if (setting.plateStopPin !== null && hasPlate) cautions.push({ code: "stop-pin", stands: setting.plateStopPin });
   if ("second" in setting) cautions.push({ code: "two-parts", first: setting.second.direction === "against" ? "both" : "crank" });
   if ("gears" in setting) {

@@ -125,8 +125,16 @@ function checkDrill(drill: unknown, apart: number): void {
 }
 
 /** Reads the worm ratio of the head that a plate serves on. */
-export function servesOn(ratio: number | string | undefined, ofTheMaker: Ratio): Ratio {
-  if (ratio === undefined) return ofTheMaker;
+export function servesOn(ratio: number | string | undefined, ofTheMaker: Ratio | null): Ratio {
+  if (ratio === undefined)
+    return (
+      ofTheMaker ??
+      refuse(
+        "missing",
+        "servesRatio",
+        "is missing; the head that makes the plate has no crank, so give the ratio it is to serve on",
+      )
+    );
   const read = parseRational(ratio, "servesRatio");
   if (isPositive(read)) return toRatio(read);
   return refuse("out-of-range", "servesRatio", `${quoted(ratio)} is not above 0; give the crank turns for one spindle turn`);

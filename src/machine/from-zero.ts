@@ -1,7 +1,18 @@
+import { wormRatioOf } from "../head/head.ts";
 import { invariant } from "../number/errors.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { PlaceByHole, PlaceByScale } from "./place.ts";
-import { angleOnScales, holesReader, type Reading, ringReader, scaleReader, scalesReader, type Turned } from "./scale-reader.ts";
+import {
+  angleOnScales,
+  holesReader,
+  placesReader,
+  type Reading,
+  ringReader,
+  scaleReader,
+  scalesReader,
+  type Turned,
+} from "./scale-reader.ts";
+import type { WayFromZero } from "./way.ts";
 import { partsTo, type Work, wayRound } from "./work.ts";
 
 /**
@@ -36,11 +47,18 @@ export function partOf({ count }: Work, parts: number): Turned {
 }
 
 /**
- * Every tooth by the nearest hole of a circle, each by itself from the start: the pin is never more
- * than half a space from its place, and no error adds to the next.
+ * Every tooth by the nearest hole of a circle or of a direct plate, each by itself from the start: the pin is never
+ * more than half a space from its place, and no error adds to the next.
  */
-export function placesByHole(work: Work, circle: number, teeth: readonly number[], before?: number): readonly PlaceByHole[] {
-  const holes = holesReader(circle, work.head.wormRatio);
+export function placesByHole(
+  work: Work,
+  { by, setting }: WayFromZero<"nearest-hole"> | WayFromZero<"nearest-direct">,
+  teeth: readonly number[],
+  before?: number,
+): readonly PlaceByHole[] {
+  const { circle } = setting;
+  const row = by === "nearest-direct" ? setting.vernierHoles : undefined;
+  const holes = by === "nearest-direct" ? placesReader(circle) : holesReader(circle, wormRatioOf(work.head));
   const scalesShow = scalesReader(work.head, work.zero);
   const spacesOf = ({ turns, mark }: Reading) => turns * circle + mark;
   let last = before === undefined ? 0 : spacesOf(holes.read(partOf(work, partsTo(work, before))));
@@ -50,16 +68,30 @@ export function placesByHole(work: Work, circle: number, teeth: readonly number[
     const from = between(spaces - last, circle);
     last = spaces;
     return {
-      by: "nearest-hole",
+      by,
       tooth,
       angle: angleAt(work, turned),
       errorArcSeconds: hole.errorArcSeconds,
       turns: hole.turns,
-      hole: (work.startHole + hole.mark) % circle,
+      ...holeOf(work, hole.mark, circle, row),
       ...scalesShow(holes.set(turned)),
       from,
     };
   });
+}
+
+/**
+ * The hole that a pin stands in after so many places of a circle, from where it starts. Through a row of
+ * holes each space of a direct plate is as many places: the hole is that of the plate, and the row has one of its own.
+ */
+export function holeOf(
+  { startHole }: Pick<Work, "startHole">,
+  place: number,
+  circle: number,
+  row: number | undefined,
+): Pick<PlaceByHole, "hole" | "vernierHole"> {
+  if (row === undefined) return { hole: (startHole + place) % circle };
+  return { hole: (startHole + Math.floor(place / row)) % (circle / row), vernierHole: place % row };
 }
 
 function between(spaces: number, circle: number): PlaceByHole["from"] {
@@ -80,7 +112,7 @@ export function placesByScale(
   const { head, zero } = work;
   const scale = head[by];
   invariant(scale !== null, () => `${head.id} has no ${by} to set places by`);
-  const reader = by === "dial" ? scaleReader(scale, fromExact(head.wormRatio), zero) : ringReader(scale, zero);
+  const reader = by === "dial" ? scaleReader(scale, fromExact(wormRatioOf(head)), zero) : ringReader(scale, zero);
   const other = scalesReader(by === "dial" ? { ...head, dial: null } : { ...head, ring: null }, zero);
   return placesWanted(work, teeth, before).map(({ tooth, turned }) => {
     const read = reader.read(turned);

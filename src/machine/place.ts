@@ -36,19 +36,23 @@ export interface PlaceByMoves extends AnyPlace {
   readonly turns: number;
   /** The hole of the circle the pin stands in, numbered from 0 the way the crank goes; null where any serves. */
   readonly hole: number | null;
+  /** Where the pin goes through a row of holes beside a direct plate: which of them, from 0. */
+  readonly vernierHole?: number;
   /** Compound only: the hole of the second circle at the rear pin, likewise. */
   readonly rearHole?: number;
   /** How to get here from the place before; the first is reached from the start. */
   readonly from: MoveBetween;
 }
 
-/** A place set to the nearest hole of one circle, by itself from the start. */
+/** A place set to the nearest hole of one circle, or of a direct plate, by itself from the start. */
 export interface PlaceByHole extends AnyPlace {
-  readonly by: "nearest-hole";
-  /** Whole turns of the crank from the start. */
+  readonly by: "nearest-hole" | "nearest-direct";
+  /** Whole turns of the crank from the start; of the spindle, by a direct plate. */
   readonly turns: number;
   /** The hole of the circle the pin stands in, numbered from 0 the way the crank goes. */
   readonly hole: number;
+  /** As of a place by moves. */
+  readonly vernierHole?: number;
   /** How to get here from the place before. */
   readonly from: Pick<MoveBetween, "direction" | "turns" | "spaces">;
 }

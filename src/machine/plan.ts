@@ -161,10 +161,12 @@ function waysToChoose(
 }
 
 /** Whole turns serve on any circle, and the places of a scale are no holes: only of a circle a hole can be the start. */
-function checkStartHole({ startHole }: Work, { setting: { circle, plate } }: Way): void {
+function checkStartHole({ startHole }: Work, { setting }: Way): void {
+  const { circle, plate } = setting;
   if (startHole === 0) return;
   if (plate === null) refuse("no-effect", "startHole", "has no effect on a way that goes by no circle of holes; leave it out");
-  const holes = circle ?? 1;
+  const row = "vernierHoles" in setting ? (setting.vernierHoles ?? 1) : 1;
+  const holes = (circle ?? 1) / row;
   if (startHole >= holes)
     refuse("out-of-range", "startHole", `${startHole} is not a hole of the circle; give 0 to ${groupDigits(holes - 1)}`);
 }

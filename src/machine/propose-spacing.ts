@@ -1,4 +1,4 @@
-import { type Head, mountedPlate, type OwnedCircle, ownedCircles } from "../head/head.ts";
+import { type Head, mountedPlate, type OwnedCircle, ownedCircles, wormRatioOf } from "../head/head.ts";
 import { checkAngle, formatAngle } from "../number/angle.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
@@ -136,7 +136,7 @@ function circlesFor(head: Head, flutes: number, many: number, mounted: string | 
       "head",
       "it has no index plate, so no place is on a hole; give the angles themselves to be set by a scale",
     );
-  const { n, d } = fromExact(head.wormRatio);
+  const { n, d } = fromExact(wormRatioOf(head));
   const [worm, parts, rounds] = [Number(n), Number(d), flutes / many];
   const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
   return [...circles]

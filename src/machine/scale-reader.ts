@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
+import { wormRatioOf } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { fromExact, gcd, type Ratio, type Revolutions, rational, revolutionsOf, toRevolutions } from "../number/ratio.ts";
@@ -142,11 +143,9 @@ export interface BothScales {
 }
 
 /** Reads both scales of a head when the work has turned so far since tooth 1, be it more than a turn, or back. */
-export function scalesReader(
-  { dial, ring, wormRatio }: Pick<Head, "dial" | "ring" | "wormRatio">,
-  zero: Zero,
-): (turned: Turned) => BothScales {
-  const onDial = dial && scaleReader(dial, fromExact(wormRatio), zero);
+export function scalesReader(head: Pick<Head, "dial" | "ring" | "wormRatio">, zero: Zero): (turned: Turned) => BothScales {
+  const { dial, ring } = head;
+  const onDial = dial && scaleReader(dial, fromExact(wormRatioOf(head)), zero);
   const onRing = ring && ringReader(ring, zero);
   return (turned) => ({ dial: onDial?.read(turned) ?? null, ring: onRing?.read(turned) ?? null });
 }
@@ -154,6 +153,11 @@ export function scalesReader(
 /** A circle read as a scale of its holes, counted from the start. */
 export function holesReader(circle: number, wormRatio: Ratio): ScaleReader {
   return scaleReader({ marksPerTurn: circle, vernierLines: 1, figures: "marks" }, fromExact(wormRatio));
+}
+
+/** The places of a direct plate read as a scale, counted from the start. */
+export function placesReader(places: number): ScaleReader {
+  return scaleReader({ marksPerTurn: places, vernierLines: 1, figures: "marks" }, rational(1));
 }
 
 /** The true place on the ring, 0 or more, when the work has turned so far since tooth 1: less than a turn, and not back. */

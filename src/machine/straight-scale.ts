@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { type Head, type OwnedCircle, ownedCircles } from "../head/head.ts";
+import { type Head, type OwnedCircle, ownedCircles, wormRatioOf } from "../head/head.ts";
 import { mostMarks } from "../head/scale.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
@@ -130,7 +130,9 @@ function countersOf(on: ScrewDial | ScrewGeared): { readonly travelPerTurn: Frac
     const head = headOf(on.head);
     const geared = length(on.turnsPerSpindle ?? 1, "turnsPerSpindle");
     return {
-      travelPerTurn: length(on.lead, "lead").mul(geared).div(fromExact(head.wormRatio)),
+      travelPerTurn: length(on.lead, "lead")
+        .mul(geared)
+        .div(fromExact(wormRatioOf(head))),
       counters: ownedCircles(head).map((circle) => ({ by: "crank", ...circle })),
     };
   }

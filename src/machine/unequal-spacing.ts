@@ -1,4 +1,4 @@
-import { type Head, mountedPlate, type OwnedCircle } from "../head/head.ts";
+import { type Head, mountedPlate, type OwnedCircle, wormRatioOf } from "../head/head.ts";
 import { checkAngle } from "../number/angle.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { quoted, refuse } from "../number/errors.ts";
@@ -131,7 +131,7 @@ function anglesFrom(steps: unknown): Angles {
 function placesAt(head: Head, circle: OwnedCircle | null, angles: readonly Turned[]): readonly SpacedPlace[] {
   let last = { turns: 0, hole: 0 };
   const scalesShow = scalesReader(head, atZero);
-  const holes = circle && holesReader(circle.holes, head.wormRatio);
+  const holes = circle && holesReader(circle.holes, wormRatioOf(head));
   return angles.map((turned, index) => {
     const { dial, ring } = scalesShow(turned);
     const angle = angleOnScales(turned, atZero);

@@ -1,5 +1,6 @@
 import type { Head } from "../head/head.ts";
 import { spindleTurnsPerMove } from "../mechanism/identity.ts";
+import { lacksDirect } from "../methods/direct.ts";
 import { partOfTurn } from "../methods/layout.ts";
 import { lacksCircles } from "../methods/owned-circles.ts";
 import { allMethods, lackOf } from "../methods/registry.ts";
@@ -55,8 +56,13 @@ function wrongMove(setting: Extract<Way, { by: "moves" }>["setting"]): string | 
 /** What a head lacks to set each place by itself, as a part of a sentence; null where it has all that it takes. */
 function lackFromZero({ by, setting }: Exclude<Way, { by: "moves" }>, head: Head): string | null {
   if (setting.wormRatio !== head.wormRatio)
-    return `is for a worm ratio of ${quoted(setting.wormRatio)}; the head has ${head.wormRatio}`;
+    return `is for a worm ratio of ${quoted(setting.wormRatio)}; the head has ${head.wormRatio ?? "no crank"}`;
   const { placesPerTurn } = setting;
+  if (by === "nearest-direct") {
+    const { circle } = setting;
+    if (placesPerTurn !== circle) return `has ${quoted(placesPerTurn)} places in a turn on a plate of ${quoted(circle)}`;
+    return lacksDirect(setting, head);
+  }
   if (by === "nearest-hole") {
     const { plate, face, circle } = setting;
     if (placesPerTurn !== circle) return `has ${quoted(placesPerTurn)} places in a turn on a circle of ${quoted(circle)}`;

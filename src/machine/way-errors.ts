@@ -1,9 +1,10 @@
+import { wormRatioOf } from "../head/head.ts";
 import { fromExact, rational } from "../number/ratio.ts";
 import { worstByMoves } from "./by-moves.ts";
 import { partOf, partsVisited } from "./from-zero.ts";
 import type { Place } from "./place.ts";
 import type { Asked } from "./plan-options.ts";
-import { holesReader, type ScaleReader, scaleReader } from "./scale-reader.ts";
+import { holesReader, placesReader, type ScaleReader, scaleReader } from "./scale-reader.ts";
 import type { Way } from "./way.ts";
 import type { Work } from "./work.ts";
 
@@ -21,16 +22,17 @@ export function worstAmong(places: readonly Place[], matters: Matters): number {
 
 /** The same of teeth that a way visits one after the other. No place is made for it. */
 export function worstOf(work: Work, way: Way, teeth: readonly number[], matters: Matters): number {
-  const { wormRatio } = work.head;
   switch (way.by) {
     case "moves":
       return worstByMoves(work, way.setting, teeth, matters);
     case "nearest-hole":
-      return worstRead(work, holesReader(way.setting.circle, wormRatio), teeth, matters);
+      return worstRead(work, holesReader(way.setting.circle, wormRatioOf(work.head)), teeth, matters);
+    case "nearest-direct":
+      return worstRead(work, placesReader(way.setting.circle), teeth, matters);
     case "dial":
     case "ring": {
       const scale = { marksPerTurn: way.setting.placesPerTurn, vernierLines: 1, figures: "marks" } as const;
-      const turns = way.by === "dial" ? fromExact(wormRatio) : rational(1);
+      const turns = way.by === "dial" ? fromExact(wormRatioOf(work.head)) : rational(1);
       return worstRead(work, scaleReader(scale, turns, work.zero), teeth, matters);
     }
   }

@@ -15,7 +15,8 @@ export function placesBy(work: Work, way: Way, teeth: readonly number[], before?
     case "moves":
       return placesByMoves(work, way.setting, teeth, before === undefined ? 0 : moveTo(work, way.setting, before));
     case "nearest-hole":
-      return placesByHole(work, way.setting.circle, teeth, before);
+    case "nearest-direct":
+      return placesByHole(work, way, teeth, before);
     case "dial":
     case "ring":
       return placesByScale(work, way.by, teeth, before);

@@ -14,9 +14,20 @@ export interface WayFromZero<Kind extends NearFromZero["kind"]> {
 }
 
 /** The way a job is done. `by` tells which. */
-export type Way = WayByMoves | WayFromZero<"nearest-hole"> | WayFromZero<"dial"> | WayFromZero<"ring">;
+export type Way =
+  | WayByMoves
+  | WayFromZero<"nearest-hole">
+  | WayFromZero<"nearest-direct">
+  | WayFromZero<"dial">
+  | WayFromZero<"ring">;
 
-const each: Readonly<Record<Way["by"], true>> = { moves: true, "nearest-hole": true, dial: true, ring: true };
+const each: Readonly<Record<Way["by"], true>> = {
+  moves: true,
+  "nearest-hole": true,
+  "nearest-direct": true,
+  dial: true,
+  ring: true,
+};
 
 /** All that a job can be done by; the compiler names one that is missing. */
 export const waysBy: readonly Way["by"][] = Object.freeze(Object.keys(each) as Way["by"][]);
@@ -33,6 +44,8 @@ export function wayOf(setting: Setting | NearSetting): Way {
   if (setting.exact || setting.moves === "equal") return { by: "moves", setting };
   switch (setting.kind) {
     case "nearest-hole":
+      return { by: setting.kind, setting };
+    case "nearest-direct":
       return { by: setting.kind, setting };
     case "dial":
       return { by: setting.kind, setting };

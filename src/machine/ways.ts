@@ -17,6 +17,7 @@ const leastWork: readonly NearSetting["kind"][] = [
   "simple",
   "dial",
   "nearest-hole",
+  "nearest-direct",
   "one-pair",
   "two-pair",
   "compound",

@@ -6,8 +6,8 @@ import { exactNumber, holes, plateRatio, towards } from "./turns.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
 export interface SetMove {
-  /** Crank turns for one spindle turn. */
-  readonly wormRatio: Ratio;
+  /** Crank turns for one spindle turn; null where no crank turns it, and the move is direct. */
+  readonly wormRatio: Ratio | null;
   readonly turns: number;
   readonly spaces: number;
   /** Holes in the circle; null where the move is whole turns. */
@@ -121,7 +121,7 @@ function crankMotion(at: "index-pin" | "dial"): MethodMotion["of"] {
 }
 
 /** The crank over a plate that stands still. */
-function byCrank(wormRatio: Ratio, turns: Fraction): Act {
+function byCrank(wormRatio: SetMove["wormRatio"], turns: Fraction): Act {
   return { crank: turns, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
 }
 

@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Head } from "../head/head.ts";
+import { placesOf } from "../head/plate.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { type Act, type Motion, type Pin, still } from "./motion.ts";
@@ -28,7 +29,7 @@ const seenBy: Readonly<Record<Pin["at"], (standing: Act) => Fraction>> = {
  */
 export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: Fraction, head: Head): boolean {
   const isCranked = acts.some(({ crank }) => crank.n !== 0n);
-  if (isCranked && !fromExact(setting.wormRatio).equals(fromExact(head.wormRatio))) return false;
+  if (isCranked && !isSameWorm(setting, head)) return false;
   const circles = pins.map((pin) => ({ at: pin.at, drilled: drilledFor(pin, setting, head) }));
   let standing: Act = { crank: still, plate: still, spindle: still };
   // Every move begins with all pins in holes, as the first does: what they find in one they find in all.
@@ -42,6 +43,10 @@ export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: F
   }
   if (setting.plateStopPin === "in" && standing.plate.n !== 0n) return false;
   return goesRound(standing.spindle, wanted);
+}
+
+function isSameWorm({ wormRatio }: UnprovedSetting, { wormRatio: owned }: Head): boolean {
+  return wormRatio !== null && owned !== null && fromExact(wormRatio).equals(fromExact(owned));
 }
 
 function isAtHole(angle: Fraction, drilled: number): boolean {
@@ -80,7 +85,7 @@ function drilledAt(at: Pin["at"], plate: string | null, face: string | null, hea
     case "rear-pin":
       return head.rearPin ? onFace() : [];
     case "spindle-pin":
-      return head.directPlates.filter(({ name }) => name === plate).map(({ holes }) => holes);
+      return head.directPlates.filter(({ name }) => name === plate).flatMap((owned) => [owned.holes, placesOf(owned)]);
     case "dial":
       return head.dial === null ? [] : [head.dial.marksPerTurn * head.dial.vernierLines];
   }

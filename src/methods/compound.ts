@@ -64,7 +64,7 @@ function* unsorted(layout: HeadLayout, move: Move, wanted: CrankTurns, effort: E
         yield {
           method: "compound",
           teethPerMove: move.teeth,
-          wormRatio: layout.head.wormRatio,
+          wormRatio: layout.wormRatio,
           spindlePerMove,
           turns,
           spaces,

@@ -17,7 +17,7 @@ export interface CrankPart {
 
 /** A move of the crank over a plate that its stop pin holds. */
 export function simpleSetting(
-  { head }: HeadLayout,
+  { wormRatio }: HeadLayout,
   { divisions, teeth }: Move,
   { turns, spaces, on }: CrankPart,
 ): SettingBy<"simple"> {
@@ -26,7 +26,7 @@ export function simpleSetting(
     ? {
         method: "simple",
         teethPerMove: teeth,
-        wormRatio: head.wormRatio,
+        wormRatio,
         spindlePerMove,
         turns,
         spaces: 0,
@@ -39,7 +39,7 @@ export function simpleSetting(
     : {
         method: "simple",
         teethPerMove: teeth,
-        wormRatio: head.wormRatio,
+        wormRatio,
         spindlePerMove,
         turns,
         spaces,

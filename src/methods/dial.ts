@@ -36,6 +36,7 @@ function dialSettings(layout: HeadLayout, move: Move): SettingBy<"dial">[] {
     {
       method: "dial",
       ...ofMove(layout, move),
+      wormRatio: layout.wormRatio,
       turns,
       spaces: (places / parts) * part,
       circle: places,

@@ -81,7 +81,7 @@ function* gearedSettings(
 
 /** The setting that makes a move with a train of its ratio; written out, as thousands are made for a table: see crank.ts. */
 export function gearedSetting(
-  { head }: HeadLayout,
+  { wormRatio }: HeadLayout,
   { divisions, teeth }: Move,
   gearing: Gearing,
   crank: CrankMove,
@@ -92,7 +92,7 @@ export function gearedSetting(
     ? {
         method: "differential",
         teethPerMove: teeth,
-        wormRatio: head.wormRatio,
+        wormRatio,
         spindlePerMove: partOfTurn(divisions, teeth),
         turns,
         spaces: 0,
@@ -106,7 +106,7 @@ export function gearedSetting(
     : {
         method: "differential",
         teethPerMove: teeth,
-        wormRatio: head.wormRatio,
+        wormRatio,
         spindlePerMove: partOfTurn(divisions, teeth),
         turns,
         spaces,

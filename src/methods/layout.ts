@@ -10,7 +10,9 @@ import { type GearBox, gearBox } from "./gear-box.ts";
 /** A head as the solvers need it, in safe integers and laid out once for many counts. */
 export interface HeadLayout {
   readonly head: Head;
-  /** The worm ratio. */
+  /** The worm ratio; 1 where no crank turns the spindle, and no method that goes by one is asked. */
+  readonly wormRatio: Ratio;
+  /** The same in whole numbers. */
   readonly worm: Terms;
   /** The most plate turns for one of the spindle; 0 where the plate cannot be geared. */
   readonly plateTurns: Terms;
@@ -25,11 +27,12 @@ export interface HeadLayout {
 /** Lays out a head for the solvers. */
 export function layOut(head: Head, mounted?: string): HeadLayout {
   const circles = ownedCircles(head);
-  const worm = terms(head.wormRatio);
+  const wormRatio = head.wormRatio ?? ratioOf(1, 1);
+  const worm = terms(wormRatio);
   const plateTurns = terms(head.gearing?.greatestPlateRatio ?? ratioOf(0, 1));
   const box = gearBox(head.gears);
   const gearedMoves = gearedMovesOn({ worm, plateTurns, circles }, box);
-  return { head, worm, plateTurns, circles, mounted: mountedPlate(head, mounted), box, gearedMoves };
+  return { head, wormRatio, worm, plateTurns, circles, mounted: mountedPlate(head, mounted), box, gearedMoves };
 }
 
 /** A laid-out head with another plate on it: the rest stays as it was laid out. */

@@ -54,19 +54,27 @@ export function methodOf(kind: Kind): Method {
   return methodByKind[kind];
 }
 
+/** Whether a head has what a method goes by at all: every one but direct indexing goes by the crank. */
+export function canTry(method: Method, { wormRatio }: Pick<Head, "wormRatio">): boolean {
+  return wormRatio !== null || method === "direct";
+}
+
 /** The settings of a kind, best first, each found only when asked for. */
 export function settingsOfKind(kind: Kind, layout: HeadLayout, trial: Trial): Iterable<UnprovedSetting> {
+  if (!canTry(methodByKind[kind], layout.head)) return [];
   return lawOf(methodByKind[kind]).find(kind, layout, trial);
 }
 
 /** Why a method cannot do a target, once it was tried in vain. */
 export function whyNotBy(method: Method, layout: HeadLayout, target: Target, teethPerMove: number): WhyNot {
+  if (!canTry(method, layout.head)) return { code: "without", part: "crank" };
   return lawOf(method).whyNot(layout, target, teethPerMove);
 }
 
 /** What a head lacks to make a setting, as a part of a sentence; null where it has all that it takes. */
 export function lackOf(setting: UnprovedSetting, head: Head): string | null {
-  if (setting.wormRatio !== head.wormRatio) return `is for a worm ratio of ${setting.wormRatio}; the head has ${head.wormRatio}`;
+  if (setting.wormRatio !== head.wormRatio)
+    return `is for a worm ratio of ${setting.wormRatio}; the head has ${head.wormRatio ?? "no crank"}`;
   return lawOf(setting.method).lacks(setting, head);
 }
 

@@ -2,7 +2,10 @@ import type { Ratio } from "../number/ratio.ts";
 
 /** Why a method cannot do a target on a head: a part that is missing, a number that no part has, or a search that failed. */
 export type WhyNot =
-  | { readonly code: "without"; readonly part: "direct-plate" | "index-plate" | "rear-pin" | "dial" | "gearing" | "change-gears" }
+  | {
+      readonly code: "without";
+      readonly part: "crank" | "direct-plate" | "index-plate" | "rear-pin" | "dial" | "gearing" | "change-gears";
+    }
   | {
       readonly code: "no-multiple";
       /** What would have to be a multiple of one of these. */

@@ -1,11 +1,13 @@
 import type Fraction from "fraction.js";
 import type { OwnedCircle } from "../head/head.ts";
+import { type DirectPlate, placesOf } from "../head/plate.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/identity.ts";
+import { placesOn } from "../methods/direct.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { furthestMultiple } from "../number/first-in-range.ts";
-import { floorMod, fromExact, gcd, inverseModulo, rational, toRatio } from "../number/ratio.ts";
+import { floorMod, fromExact, gcd, inverseModulo, type Ratio, rational, toRatio } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { ByNearestHole, ByScale, NearBy, NearFromZero } from "../setting/near-setting.ts";
 import { closest } from "./closest.ts";
@@ -52,9 +54,34 @@ export function nearestHole(layout: HeadLayout, wanted: Wanted): NearFromZero | 
 
 /** Each position by the nearest hole of one circle. */
 export function byHolesOf(layout: HeadLayout, wanted: Wanted, { plate, face, holes }: OwnedCircle): NearBy<"nearest-hole"> {
-  const by: ByNearestHole = { kind: "nearest-hole", method: "simple", circle: holes, plate, face, plateStopPin: "in" };
+  const { wormRatio } = layout;
+  const by: ByNearestHole = { kind: "nearest-hole", method: "simple", wormRatio, circle: holes, plate, face, plateStopPin: "in" };
   return { ...eachFromZero(layout, wanted, { perTurn: holes, turns: layout.worm }), ...by };
 }
+
+/**
+ * The direct plate on which the nearest place to each position is least far off; of equal ones that with the fewest
+ * places. It is asked only of a head that no crank turns: any circle comes nearer.
+ *
+ * @returns Null where the head has none, or one of them has a place for every position.
+ */
+export function nearestDirect(layout: HeadLayout, wanted: Wanted): NearBy<"nearest-direct"> | null {
+  const best = closest<DirectPlate>(Number.POSITIVE_INFINITY);
+  for (const plate of layout.head.directPlates) {
+    const perTurn = placesOf(plate);
+    const { residue, parts } = furthest({ perTurn, turns: once }, wanted.move);
+    if (parts === 1) return null;
+    const error = residue / (parts * perTurn);
+    if (best.takes(error)) best.offer(error, plate);
+  }
+  const [plate] = best.candidates.toSorted((a, b) => placesOf(a) - placesOf(b));
+  if (plate === undefined) return null;
+  const by = { kind: "nearest-direct", method: "direct", ...placesOn(plate, true), plateStopPin: null } as const;
+  return { ...eachFromZero(layout, wanted, { perTurn: by.circle, turns: once }), ...by };
+}
+
+/** Of what stands on the spindle itself. */
+const once = { n: 1, d: 1 } as const;
 
 /** Each position by the handwheel dial; null where there is none, or it has a mark for every position. */
 export function byDial(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
@@ -76,12 +103,13 @@ function byScale<Kind extends "dial" | "ring">(
   kind: Kind,
 ): NearFromZero | null {
   if (scale === null) return null;
-  const turns = kind === "dial" ? layout.worm : { n: 1, d: 1 };
+  const turns = kind === "dial" ? layout.worm : once;
   const places = { perTurn: scale.marksPerTurn * scale.vernierLines, turns };
   // A dial with a mark for every position is an exact setting.
   if (kind === "dial" && spacing(places, wanted.move).parts === 1) return null;
-  const by = { kind, method: kind, circle: null, plate: null, face: null, plateStopPin: null } as
-    | ByScale<"dial">
+  const { wormRatio } = kind === "dial" ? layout : layout.head;
+  const by = { kind, method: kind, wormRatio, circle: null, plate: null, face: null, plateStopPin: null } as
+    | (ByScale<"dial"> & { readonly wormRatio: Ratio })
     | ByScale<"ring">;
   return { ...eachFromZero(layout, wanted, places), ...by };
 }

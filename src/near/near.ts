@@ -1,4 +1,5 @@
 import type { Head } from "../head/head.ts";
+import { placesOf } from "../head/plate.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { type Effort, effortOf } from "../number/effort.ts";
 import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";
@@ -8,7 +9,7 @@ import type { NearFromZero, NearMove, NearSetting, UnprovedNearMove } from "../s
 import type { Method } from "../setting/setting.ts";
 import { checkTarget, firstMove, movesFor, type Target } from "../setting/target.ts";
 import { measure, nearMove } from "./near-errors.ts";
-import { asReadByEye, byDial, byRing, nearestHole } from "./near-from-zero.ts";
+import { asReadByEye, byDial, byRing, nearestDirect, nearestHole } from "./near-from-zero.ts";
 import { nearGearing } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
 
@@ -64,8 +65,9 @@ export function nearOn(search: Search): (target: Target, effort?: Effort) => rea
   return (target, effort = effortOf(search.allowed.near)) => {
     const first = firstMove(target);
     const isDirect =
-      search.methods.includes("direct") && search.layout.head.directPlates.some(({ holes }) => holes % first.divisions === 0);
-    const moves = isDirect ? [] : equalMoves(search, find, target, effort);
+      search.methods.includes("direct") &&
+      search.layout.head.directPlates.some((plate) => placesOf(plate) % first.divisions === 0);
+    const moves = isDirect || search.layout.head.wormRatio === null ? [] : equalMoves(search, find, target, effort);
     return [...moves, ...eachFromZero(search, target, first)].sort(byError);
   };
 }
@@ -124,11 +126,13 @@ function finders({ layout }: Search): Finders {
 function eachFromZero({ layout, methods }: Search, target: Target, first: Move): NearSetting[] {
   const isAngle = "angle" in target;
   const wanted = { move: first, isAngle };
+  const byCrank = layout.head.wormRatio !== null;
   // For one angle the nearest hole is near simple indexing.
   const hole = methods.includes("simple") && !isAngle ? nearestHole(layout, wanted) : null;
+  const direct = methods.includes("direct") && !byCrank ? nearestDirect(layout, wanted) : null;
   const halfStep = ((arcSecondsPerTurn / 2) * first.teeth) / first.divisions;
   const dial = methods.includes("dial") ? byDial(layout, wanted) : null;
-  return [hole, dial, byRing(layout, wanted)].filter(
+  return [hole, direct, dial, byRing(layout, wanted)].filter(
     (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
   );
 }

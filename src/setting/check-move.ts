@@ -18,6 +18,8 @@ const moveKeys = keysOf<Record<KeyOf<Setting | NearMove>, unknown>>({
   spindlePerMove: true,
   plate: true,
   face: true,
+  vernierHoles: true,
+  form: true,
   armsEnclose: true,
   plateStopPin: true,
   exact: true,

@@ -1,5 +1,5 @@
-import type { Revolutions } from "../number/ratio.ts";
-import type { OfMove, SettingBy } from "./setting.ts";
+import type { Ratio, Revolutions } from "../number/ratio.ts";
+import type { DirectWay, OfMove, SettingBy } from "./setting.ts";
 
 /** The errors of a near setting, exact, in turns of the work. */
 export interface NearError {
@@ -45,6 +45,13 @@ export interface ByNearestHole {
   readonly plate: string;
   readonly face: string | null;
   readonly plateStopPin: "in";
+  readonly wormRatio: Ratio;
+}
+
+/** Set by the nearest place of a plate on the spindle, with its row of holes where it has one. */
+export interface ByNearestDirect
+  extends Pick<DirectWay, "method" | "circle" | "plate" | "face" | "vernierHoles" | "form" | "plateStopPin"> {
+  readonly kind: "nearest-direct";
 }
 
 /** Set by the handwheel's dial or by the degree ring. */
@@ -68,9 +75,9 @@ export type NearFromZero = OfMove &
     readonly turns: null;
     readonly spaces: null;
     readonly armsEnclose: null;
-    /** Places that one turn of the crank can be set to (of the spindle, for a ring): holes, or marks with their vernier. */
+    /** Places that one turn of the crank can be set to (of the spindle, for a ring or a direct plate): holes, or marks with their vernier. */
     readonly placesPerTurn: number;
-  } & (ByNearestHole | ByScale<"dial"> | ByScale<"ring">);
+  } & (ByNearestHole | ByNearestDirect | (ByScale<"dial"> & { readonly wormRatio: Ratio }) | ByScale<"ring">);
 
 /** A setting from one zero by one kind of place. */
 export type NearBy<Kind extends NearFromZero["kind"]> = Extract<NearFromZero, { readonly kind: Kind }>;

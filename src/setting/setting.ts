@@ -1,3 +1,4 @@
+import type { DirectForm } from "../head/plate.ts";
 import type { Ratio, Revolutions } from "../number/ratio.ts";
 import type { Proof } from "./proof.ts";
 
@@ -5,10 +6,15 @@ import type { Proof } from "./proof.ts";
 export interface OfMove {
   /** Divisions that each move advances; 1 for an angle. */
   readonly teethPerMove: number;
-  /** Crank turns for one spindle turn of the head it is for. */
-  readonly wormRatio: Ratio;
+  /** Crank turns for one spindle turn of the head it is for; null on a head that no crank turns. */
+  readonly wormRatio: Ratio | null;
   /** What one move must turn the spindle, in turns. */
   readonly spindlePerMove: Revolutions;
+}
+
+/** What every setting by the crank says of its move. */
+export interface OfCrankMove extends OfMove {
+  readonly wormRatio: Ratio;
 }
 
 /** The pin goes from hole to hole of one circle. */
@@ -44,9 +50,14 @@ export type Crank = {
 export interface DirectWay {
   readonly method: "direct";
   readonly turns: 0;
-  /** The whole move, in spaces of the direct plate. */
+  /** The whole move, in places of the direct plate. */
   readonly spaces: number;
+  /** The places that it can be set to in a turn: its holes, times those of the row where that is used. */
   readonly circle: number;
+  /** The holes of the row, where the move needs it: each place is then a hole of the plate and one of the row. */
+  readonly vernierHoles?: number;
+  /** Left out: a plate with holes. */
+  readonly form?: DirectForm;
   readonly plate: string;
   readonly face: null;
   readonly armsEnclose: null;
@@ -120,7 +131,7 @@ export interface DialWay {
 }
 
 /** A setting as a solver finds it, before the mechanism has proved it. `method` tells which way it is. */
-export type UnprovedSetting = OfMove & (DirectWay | SimpleWay | CompoundWay | DifferentialWay | DialWay);
+export type UnprovedSetting = (OfMove & DirectWay) | (OfCrankMove & (SimpleWay | CompoundWay | DifferentialWay | DialWay));
 
 /** The trade's methods of indexing. *Simple* is also called *plain*. */
 export type Method = UnprovedSetting["method"];

@@ -2,6 +2,7 @@ import type { Answer } from "../answer.ts";
 import type { Head } from "../head/head.ts";
 import type { Impossible, Reason } from "../instead/impossible.ts";
 import type { Route } from "../instead/routes.ts";
+import { canTry } from "../methods/registry.ts";
 import { formatAngle } from "../number/angle.ts";
 import type { Untried } from "../search/efforts.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
@@ -24,6 +25,7 @@ export function placeNoun(target: Target): "tooth" | "place" {
 
 /** The head in one line: its name, and its ratio where the name does not say it. */
 export function headLine({ name, wormRatio }: Pick<Head, "name" | "wormRatio">): string {
+  if (wormRatio === null) return name;
   const ratio = `${wormRatio}:1`;
   return name.includes(ratio) ? name : `${name} (${ratio})`;
 }
@@ -31,7 +33,7 @@ export function headLine({ name, wormRatio }: Pick<Head, "name" | "wormRatio">):
 /** Why methods cannot do a target, those that one would expect of this head. */
 export function reasonItems(reasons: readonly Reason[], head: Head): readonly Item[] {
   return reasons
-    .filter(({ method }) => methodWords[method].isExpected(head))
+    .filter(({ method }) => canTry(method, head) && methodWords[method].isExpected(head))
     .map((reason) => ({ term: methodWords[reason.method].name, text: whyNotWords(reason) }));
 }
 
@@ -76,6 +78,7 @@ const routeTerms: Readonly<Record<Route["kind"], string>> = {
   method: "Another way",
   gears: "Add gears",
   circle: "Drill a circle",
+  "direct-plate": "Add a plate",
   count: "Another count",
   near: "Near settings",
 };
@@ -102,6 +105,8 @@ function routeWords(route: Route): string {
       return `${route.add.join(" and ")} teeth: then ${shortSetting(route.setting)}`;
     case "count":
       return `${route.divisions} can be done: ${shortSetting(route.setting)}`;
+    case "direct-plate":
+      return `of ${counted(route.holes, "hole")}, or a gear of as many teeth, or of a multiple`;
     case "near":
       return `the best is ${nearestWords(route.setting)}; see below`;
     case "circle": {

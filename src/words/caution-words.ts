@@ -48,6 +48,10 @@ const said: { readonly [Code in Caution["code"]]: (caution: Coded<Code>) => Item
     term: "One zero",
     text: "Set every place by itself from the one zero; never add one rounded step to the last.",
   }),
+  "places-differ": () => ({
+    term: "Each line",
+    text: "Go on to the place of each line: the moves between them differ.",
+  }),
   "moves-differ": () => ({
     term: "Each line",
     text: "Go on by the turns and spaces of each line: they differ, so set the arms anew or count.",

@@ -58,7 +58,7 @@ export function tableColumns(rows: readonly TableRow[]): readonly TextColumn[] {
 }
 
 const byMoves = (place: Place) => (place.by === "moves" ? place : null);
-const byHoles = (place: Place) => (place.by === "moves" || place.by === "nearest-hole" ? place : null);
+const byHoles = (place: Place) => ("from" in place ? place : null);
 const minusIf = (isBack: boolean, value: number | undefined) =>
   value === undefined ? null : isBack && value > 0 ? -value : value;
 const goOn = (place: Place, key: "turns" | "spaces") => {
@@ -86,6 +86,7 @@ const ofPlace: Cells<Place> = {
   "second part": (place) => byMoves(place)?.from.second?.direction,
   turns: (place) => byHoles(place)?.turns,
   hole: (place) => byHoles(place)?.hole,
+  "row hole": (place) => byHoles(place)?.vernierHole,
   "rear hole": (place) => byMoves(place)?.rearHole,
   ...ofDial,
   ...ofRing,

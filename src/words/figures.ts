@@ -41,8 +41,14 @@ export function compoundFigures(setting: SettingBy<"compound">): readonly Figure
 }
 
 /** The spindle by its own plate. */
-export function directFigures(setting: SettingBy<"direct">): readonly Figure[] {
-  return [circleFigure(setting), { head: "SPACES", figure: String(setting.spaces), under: "worm out of mesh" }];
+export function directFigures(setting: SettingBy<"direct">, { wormRatio }: Pick<Head, "wormRatio">): readonly Figure[] {
+  const { circle, spaces, vernierHoles = 1 } = setting;
+  const of = wormRatio === null ? `of ${circle / vernierHoles}` : "worm out of mesh";
+  return [
+    circleFigure({ ...setting, circle: circle / vernierHoles }),
+    { head: "SPACES", figure: String(Math.floor(spaces / vernierHoles)), under: of },
+    ...(vernierHoles === 1 ? [] : [{ head: "ROW", figure: String(spaces % vernierHoles), under: `of ${vernierHoles}` }]),
+  ];
 }
 
 /** The handwheel by its marks, and the lines of the vernier where there is one. */

@@ -132,7 +132,7 @@ export {
   plateFoundItems,
   slidesOneWay,
 } from "./plate-items.ts";
-export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
+export { circlesOf, type DirectNouns, directNouns, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
 export {

@@ -4,6 +4,7 @@ import type { RankedWay, Way } from "../machine/way.ts";
 import type { Item } from "./item.ts";
 import { arcUpTo } from "./numbers.ts";
 import { goesBy, holeStands } from "./place-words.ts";
+import { directNouns } from "./plates.ts";
 import { scalesStand } from "./reading-words.ts";
 import { wayName, wayShort } from "./way-words.ts";
 
@@ -28,7 +29,9 @@ export function goingOn(way: Way, { plates }: Head): string {
     case "marks":
       return "go on to the reading";
     case "spindle-holes":
-      return "go on to the hole, pin home";
+      return `go on to the ${directNouns(way.setting).place}, pin home`;
+    case "spindle-row":
+      return "go on to the hole and on to that of the row, pin home";
     case "index-holes": {
       if (way.by !== "moves") return "go on to the hole, pin home";
       if (way.setting.circle === null) return plates.length === 0 ? "go on the whole turns" : "go on the whole turns, pin home";

@@ -22,6 +22,7 @@ export const nearNames: Readonly<Record<NearKind, string>> = {
   compound: kindWords.compound.name,
   "may-foul": kindWords["may-foul"].name,
   "nearest-hole": "Nearest hole",
+  "nearest-direct": "Nearest place",
   dial: "By the dial",
   ring: "By the ring",
 };

@@ -1,9 +1,11 @@
 import type { Head } from "../head/head.ts";
 import type { Place, PlaceByMoves } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
+import type { Way } from "../machine/way.ts";
 import type { Side } from "../machine/zero.ts";
 import { shortAngle } from "./numbers.ts";
 import { goesBy } from "./place-words.ts";
+import { directNouns } from "./plates.ts";
 
 /** What a list of places says only in its columns: where it begins, and which way the scales go. */
 export interface ListOf {
@@ -21,8 +23,8 @@ export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, {
   const startHole = "hole" in start ? (start.hole ?? 0) : 0;
   const first = after === null ? "" : `; the first goes on from tooth ${after}`;
   return [
-    ...(by === "marks" ? [] : [goOnLegend(by, circle !== null, first)]),
-    ...(by === "marks" || circle === null ? [] : [holeLegend(by, startHole)]),
+    ...(by === "marks" || by === "spindle-row" ? [] : [goOnLegend(by, circle !== null, first)]),
+    ...(by === "marks" || circle === null ? [] : [holeLegend(way, startHole)]),
     ...("second" in way.setting ? [`"Rear" is the hole of ${way.setting.second.circle} at the rear pin, likewise.`] : []),
     ...(way.setting.exact ? [] : ['"Off by" is how far the work stands from its true angle: + too far, − short of it.']),
     ...scalesLegend(start, side),
@@ -35,11 +37,15 @@ function goOnLegend(by: "index-holes" | "spindle-holes", onHoles: boolean, first
   return `"Go on by" is turns + spaces from the line before${first}${stands}.`;
 }
 
-function holeLegend(by: "index-holes" | "spindle-holes", startHole: number): string {
-  const way = by === "spindle-holes" ? "work" : "crank";
+function holeLegend(way: Way, startHole: number): string {
+  const { place, places } = directNouns(way.setting);
+  const [numbered, turned] = [
+    `${places[0]?.toUpperCase()}${places.slice(1)} are numbered`,
+    goesBy(way) === "index-holes" ? "crank" : "work",
+  ];
   return startHole === 0
-    ? `Holes are numbered from 0, where the pin starts, the way the ${way} goes.`
-    : `Holes are numbered the way the ${way} goes; the pin starts in hole ${startHole}.`;
+    ? `${numbered} from 0, where the pin starts, the way the ${turned} goes.`
+    : `${numbered} the way the ${turned} goes; the pin starts in ${place} ${startHole}.`;
 }
 
 /** Nothing where the scales rise from their zero, as they do unless it was said. */
@@ -64,10 +70,13 @@ export function secondRoundWords({ hole, rearHole }: Pick<PlaceByMoves, "hole" |
   return `A second time round the holes are others, as the pin then starts from hole ${hole}${rear}; the angles stay.`;
 }
 
-/** The holes of a direct plate by number: the wrong hole is the usual mistake. */
-export function holesUsedWords(places: readonly Place[]): string {
-  const holes = places.map((place) => ("hole" in place ? place.hole : null)).filter((hole) => hole !== null);
-  return `${holes.join(", ")}; 0 is the hole that the pin starts in`;
+/** The holes of a direct plate by number, with that of the row: the wrong hole is the usual mistake. */
+export function holesUsedWords(places: readonly Place[], way: Way): string {
+  const holes = places.flatMap((place) => {
+    if (!("hole" in place) || place.hole === null) return [];
+    return place.vernierHole === undefined ? String(place.hole) : `${place.hole} + ${place.vernierHole}`;
+  });
+  return `${holes.join(", ")}; 0 is the ${directNouns(way.setting).place} that the pin starts in`;
 }
 
 /** Where no position can be listed: nothing is left of the job, or the head can do none of it. */

@@ -6,7 +6,7 @@ import { compoundFigures, crankFigures, dialFigures, directFigures, type Figure 
 import { trainItems, trainShort } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import { counted, mixed } from "./numbers.ts";
-import { plateName } from "./plates.ts";
+import { directNouns, plateName } from "./plates.ts";
 
 /** Where a kind of setting stands in a book: geared and compound rows apart, so that none is read as simple. */
 export type Section = "direct" | "simple" | "dial" | "geared" | "compound";
@@ -46,14 +46,13 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
     name: "Direct",
     kinds: { direct: { name: "Direct", title: "DIRECT INDEXING", mark: "D", section: "direct" } },
     isExpected: ({ directPlates }) => directPlates.length > 0,
-    setUp: ({ plate, circle, spaces }) => [
-      { term: "Worm", text: "out of mesh; the spindle is moved by hand" },
-      { term: "Direct plate", text: `${plate}, ${circle} holes`, inFigures: true },
-      { term: "Move", text: counted(spaces, "space"), inFigures: true },
-    ],
+    setUp: directItems,
     figures: directFigures,
-    short: ({ spaces, circle, plate }) => `${counted(spaces, "space")} of ${circle} on the direct plate ${plate}`,
-    proof: () => ", and the pin is in its first hole again",
+    short: (setting) => {
+      const { spaces, circle, plate } = setting;
+      return `${counted(spaces, "space")} of ${circle} on the ${directNouns(setting).what} ${plate}`;
+    },
+    proof: (setting) => `, and the pin is in its first ${directNouns(setting).place} again`,
   },
   simple: {
     name: "Simple",
@@ -129,6 +128,33 @@ export function stopPinIn({ gears }: Pick<Head, "gears">): Item {
 
 function crankShort({ turns, circle, spaces }: Crank): string {
   return circle === null ? `${counted(turns, "turn")} + 0` : `${turns} + ${spaces} of ${circle}`;
+}
+
+/** The plate on the spindle, by its holes or what it has for them; with a row of holes, each place by both. */
+function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonly Item[] {
+  const { plate, circle, spaces, vernierHoles = 1 } = setting;
+  const { what, place, places } = directNouns(setting);
+  const worm: Item = { term: "Worm", text: "out of mesh; the spindle is moved by hand" };
+  const on: Item = {
+    term: `${what[0]?.toUpperCase()}${what.slice(1)}`,
+    text: `${plate}, ${circle / vernierHoles} ${places}`,
+    inFigures: true,
+  };
+  return [
+    ...(wormRatio === null ? [] : [worm]),
+    on,
+    ...(vernierHoles === 1
+      ? [{ term: "Move", text: counted(spaces, "space"), inFigures: true } as const]
+      : [
+          { term: "Row of holes", text: `${vernierHoles}, each 1/${vernierHoles} of a space on`, inFigures: true } as const,
+          {
+            term: "Move",
+            text: `${counted(Math.floor(spaces / vernierHoles), "space")} + ${spaces % vernierHoles} of the row`,
+            inFigures: true,
+          } as const,
+          { term: "Each place", text: `turn to its ${place}, then on until the pin drops through its hole of the row` },
+        ]),
+  ];
 }
 
 /** Plate, crank and arms. */

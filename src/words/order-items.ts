@@ -2,7 +2,7 @@ import { handOf } from "../head/hand.ts";
 import type { Head } from "../head/head.ts";
 import { roundsOf } from "../machine/cutting-order.ts";
 import type { PlannedJob } from "../machine/plan.ts";
-import { fromExact } from "../number/ratio.ts";
+import { fromExact, type Ratio } from "../number/ratio.ts";
 import type { Item } from "./item.ts";
 import { goesBack } from "./legend-words.ts";
 import { goesBy } from "./place-words.ts";
@@ -17,9 +17,9 @@ export function orderItems({ target, way, places }: PlannedJob, head: Head): rea
   const usual = way.by === "moves" ? way.setting.teethPerMove : 1;
   if (rounds <= usual) return [];
   const turns =
-    goesBy(way, head) === "spindle-holes"
+    head.wormRatio === null || goesBy(way, head).startsWith("spindle")
       ? ""
-      : `: ${cranked(rounds, head)} turns of the ${handOf(head)}, not ${cranked(usual, head)}`;
+      : `: ${cranked(rounds, head.wormRatio)} turns of the ${handOf(head)}, not ${cranked(usual, head.wormRatio)}`;
   const goOn = way.by === "moves" ? " Go on by what each line says, not by the move of one place above." : "";
   return [
     {
@@ -29,6 +29,6 @@ export function orderItems({ target, way, places }: PlannedJob, head: Head): rea
   ];
 }
 
-function cranked(rounds: number, { wormRatio }: Head): string {
+function cranked(rounds: number, wormRatio: Ratio): string {
   return String(Math.round(fromExact(wormRatio).mul(rounds).valueOf() * 10) / 10);
 }

@@ -6,7 +6,8 @@ import type { Reading } from "../machine/scale-reader.ts";
 import type { Way } from "../machine/way.ts";
 import { formatAngle } from "../number/angle.ts";
 import { signedSeconds, whole } from "./numbers.ts";
-import { goesBy } from "./place-words.ts";
+import { type GoesBy, goesBy } from "./place-words.ts";
+import { directNouns } from "./plates.ts";
 import { readingShort } from "./reading-words.ts";
 
 /** One column of the places of a job, for a table on any page. */
@@ -30,6 +31,7 @@ export interface ColumnHead {
     | "turns"
     | "hole"
     | "rear-hole"
+    | "row-hole"
     | "error"
     | "angle"
     | "dial-turns"
@@ -51,7 +53,8 @@ export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head
   const by = goesBy(job.way, head);
   const isNear = !job.way.setting.exact;
   return [
-    ...(by === "marks" ? [] : [...goColumns(job, by === "index-holes"), ...standColumns(job.way, by === "index-holes")]),
+    ...(by === "marks" || by === "spindle-row" ? [] : goColumns(job, by === "index-holes")),
+    ...(by === "marks" ? [] : standColumns(job.way, by)),
     ...(isNear ? [errorColumn] : []),
     ...scaleColumns(head, job.way.by === "ring" ? "ring" : by === "marks" ? "dial" : null),
     angleColumn,
@@ -113,20 +116,30 @@ function goColumns({ way: { setting }, places }: Pick<PlannedJob, "way" | "place
 }
 
 /** Where the pins then stand; nothing where any hole serves. */
-function standColumns({ setting }: Way, byCrank: boolean): readonly PlaceColumn[] {
+function standColumns({ setting }: Way, by: GoesBy): readonly PlaceColumn[] {
   if (setting.circle === null) return [];
-  const group = "THEN AT";
+  const sets = by === "spindle-row";
+  const group = sets ? "GO ON TO" : "THEN AT";
   const turns: PlaceColumn = { key: "turns", head: "turns", group, sets: false, cell: stands((place) => whole(place.turns)) };
   const hole: PlaceColumn = {
     key: "hole",
-    head: `hole${ofCircle(setting)}`,
+    head: `${directNouns(setting).place}${ofCircle({ circle: setting.circle / rowOf(setting) })}`,
     group,
-    sets: false,
+    sets,
     cell: stands((place) => String(place.hole)),
   };
-  const there = byCrank ? [turns, hole] : [hole];
+  if (sets) {
+    const row = `of the row${ofCircle({ circle: rowOf(setting) })}`;
+    return [hole, { key: "row-hole", head: row, group, sets, cell: stands((place) => String(place.vernierHole ?? "")) }];
+  }
+  const there = by === "index-holes" ? [turns, hole] : [hole];
   if (!("second" in setting)) return there;
   return [...there, { key: "rear-hole", head: `rear${ofCircle(setting.second)}`, group, sets: false, cell: stands(rearWords) }];
+}
+
+/** Holes of the row beside a direct plate; 1 where there is none. */
+function rowOf(setting: Way["setting"]): number {
+  return "vernierHoles" in setting ? (setting.vernierHoles ?? 1) : 1;
 }
 
 function ofCircle({ circle }: { readonly circle: number | null }): string {

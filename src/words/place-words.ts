@@ -2,9 +2,13 @@ import type { Head } from "../head/head.ts";
 import type { MoveBetween, Place, PlaceByHole } from "../machine/place.ts";
 import type { Way } from "../machine/way.ts";
 import { motionOf, type Pin } from "../mechanism/motion.ts";
+import { directNouns } from "./plates.ts";
 
-/** What the hand goes by to a place: holes of an index plate, holes of the spindle's own plate, or marks of a scale. */
-export type GoesBy = "index-holes" | "spindle-holes" | "marks";
+/**
+ * What the hand goes by to a place: holes of an index plate, holes of the spindle's own plate, those with a row
+ * of holes beside them, or marks of a scale.
+ */
+export type GoesBy = "index-holes" | "spindle-holes" | "spindle-row" | "marks";
 
 const pins: Readonly<Record<Pin["at"], GoesBy>> = {
   "index-pin": "index-holes",
@@ -19,6 +23,7 @@ const pins: Readonly<Record<Pin["at"], GoesBy>> = {
  * @param head - Given, whole turns on a head without plates are known to come back to a mark and to no hole.
  */
 export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
+  if ("vernierHoles" in way.setting) return "spindle-row";
   switch (way.by) {
     case "moves": {
       const by = pins[motionOf(way.setting).pins[0]?.at ?? "index-pin"];
@@ -26,19 +31,27 @@ export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
     }
     case "nearest-hole":
       return "index-holes";
+    case "nearest-direct":
+      return "spindle-holes";
     case "dial":
     case "ring":
       return "marks";
   }
 }
 
-/** How to get to a place from the one before, in few words: `0 + 6/15`, `0 + 2/43, both on 15/41`; empty where marks are set. */
+/**
+ * How to get to a place from the one before, in few words: `0 + 6/15`, `0 + 2/43, both on 15/41`; empty where marks are
+ * set, or a hole with one of a row.
+ */
 export function goOnWords(place: Place, way: Way): string {
+  if (goesBy(way) === "spindle-row") return "";
   switch (place.by) {
     case "moves":
       return goesBy(way) === "marks" ? "" : moveWords(place.from, way.setting.circle, goesBy(way));
     case "nearest-hole":
       return holeWords(place.from, way.setting.circle);
+    case "nearest-direct":
+      return holeWords(place.from, way.setting.circle).replace(/0 \+ /, "");
     case "dial":
     case "ring":
       return "";
@@ -68,5 +81,6 @@ export function moveWords({ direction, moves, turns, spaces, second }: MoveBetwe
 export function holeStands(place: Place, way: Way): string {
   if (!("hole" in place) || place.hole === null || goesBy(way) === "marks") return "";
   const rear = place.by === "moves" && place.rearHole !== undefined ? `, rear pin in hole ${place.rearHole}` : "";
-  return `hole ${place.hole}${rear}`;
+  const row = place.vernierHole === undefined ? "" : `, hole ${place.vernierHole} of the row`;
+  return `${directNouns(way.setting).place} ${place.hole}${row}${rear}`;
 }

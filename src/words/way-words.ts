@@ -4,7 +4,8 @@ import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
 import { methodWords, stopPinIn } from "./methods.ts";
-import { plateName } from "./plates.ts";
+import { onDirect } from "./near-words.ts";
+import { directNouns, plateName } from "./plates.ts";
 import { settingFigures, settingItems, shortSetting } from "./setting-words.ts";
 
 /** A way as a title: `COMPOUND INDEXING`, `THE NEAREST HOLES`. */
@@ -14,6 +15,8 @@ export function wayTitle(way: Way): string {
       return settingTitle(way.setting);
     case "nearest-hole":
       return "THE NEAREST HOLES";
+    case "nearest-direct":
+      return `THE NEAREST ${directNouns(way.setting).places.toUpperCase()}`;
     case "dial":
       return "BY THE DIAL";
     case "ring":
@@ -34,6 +37,8 @@ export function wayShort(way: Way): string {
       return `${wayName(way)} ${shortSetting(way.setting)}`;
     case "nearest-hole":
       return `the nearest holes of ${way.setting.circle} (plate ${plateName(way.setting)})`;
+    case "nearest-direct":
+      return `the nearest ${directNouns(way.setting).places} ${onDirect(way.setting)}`;
     case "dial":
     case "ring":
       return `the ${way.by}`;
@@ -48,6 +53,11 @@ export function wayFigures(way: Way, head: Head): readonly Figure[] {
     case "nearest-hole": {
       const circle = circleFigure(way.setting);
       return [{ ...circle, under: `${circle.under}: nearest holes` }];
+    }
+    case "nearest-direct": {
+      const { circle, vernierHoles = 1 } = way.setting;
+      const on = circleFigure({ ...way.setting, circle: circle / vernierHoles });
+      return [{ ...on, under: `${on.under}: nearest ${directNouns(way.setting).places}` }];
     }
     case "dial":
     case "ring":
@@ -69,6 +79,13 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
           text: "every place to its own nearest hole; no error adds to the next",
         },
       ];
+    case "nearest-direct": {
+      const { what, place } = directNouns(way.setting);
+      return [
+        { term: "Plate", text: onDirect(way.setting).slice("of ".length), inFigures: true },
+        { term: "Set", text: `every place to the nearest ${place} of the ${what}; no error adds to the next` },
+      ];
+    }
     case "dial":
     case "ring":
       return [{ term: "Set", text: `every place by the ${way.by} from one zero; no error adds to the next` }];

@@ -2,6 +2,7 @@ import type { WhyNot } from "../methods/why-not.ts";
 import { groupDigits } from "../number/ratio.ts";
 
 const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
+  crank: "no crank turns the spindle of this head",
   "direct-plate": "the head has no direct plate",
   "index-plate": "the head has no index plate",
   "rear-pin": "the head has no rear pin to hold the plate by a second circle",

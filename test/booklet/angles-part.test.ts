@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
-import { type Head, readyHeads, revolutions, type UnprovedSetting } from "../../src/index.ts";
+import { type Head, readyHeads, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, holes, type Turns, times, turnsOf, workTurned } from "../support/bench.ts";
 import { canBeSetUp } from "../support/mechanism.ts";
 import { halfTurn, secondHand } from "./heads.ts";
@@ -34,7 +34,7 @@ const perTurn = 1_296_000;
 
 /** How far the crank turns the work, in turns. */
 function workOf(head: Head, turns: number, spaces: number, circle: number): Turns {
-  return workTurned(holes(turns, spaces, circle), turnsOf("0"), turnsOf(head.wormRatio));
+  return workTurned(holes(turns, spaces, circle), turnsOf("0"), turnsOf(wormRatioOf(head)));
 }
 
 function circlesOf({ plates }: Head): readonly number[] {
@@ -76,7 +76,7 @@ function wrongAngle(
 
 /** How far the nearest hole of a circle is from an angle. */
 function missOf(head: Head, { n, d }: Turns, circle: number): number {
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const past = (n * worm.n * BigInt(circle)) % (d * worm.d);
   const nearer = 2n * past > d * worm.d ? d * worm.d - past : past;
   return arcSeconds({ n: nearer, d: d * worm.n * BigInt(circle) });
@@ -84,7 +84,7 @@ function missOf(head: Head, { n, d }: Turns, circle: number): number {
 
 /** Whole spaces, or null. */
 function spacesFor(head: Head, circle: number, minutes: number): number | null {
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const [n, d] = [BigInt(minutes) * worm.n * BigInt(circle), 21_600n * worm.d];
   return n % d === 0n ? Number(n / d) : null;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
-import { defineHead, type Head, revolutions, type UnprovedSetting } from "../../src/index.ts";
+import { defineHead, type Head, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
 import { secondHand } from "./heads.ts";
@@ -37,7 +37,7 @@ function printedOn(lines: readonly string[]): readonly Printed[] {
 }
 
 function settingOf({ plate, circle, divisions, turns, spaces }: Printed, head: Head): UnprovedSetting {
-  const ofMove = { teethPerMove: 1, wormRatio: head.wormRatio, spindlePerMove: revolutions(1, divisions) };
+  const ofMove = { teethPerMove: 1, wormRatio: wormRatioOf(head), spindlePerMove: revolutions(1, divisions) };
   const crank =
     circle === null
       ? ({ turns, circle: null, plate: null, face: null, spaces: 0, armsEnclose: null } as const)
@@ -60,7 +60,7 @@ describe("the chart by circle", () => {
       });
       expect(wrong).toEqual([]);
 
-      const [n = 0, d = 1] = head.wormRatio.split("/").map(Number);
+      const [n = 0, d = 1] = wormRatioOf(head).split("/").map(Number);
       const wanted: string[] = [];
       for (let count = 2; count <= 400; count += 1) {
         // R ÷ count turns: whole, or so many spaces of a circle.

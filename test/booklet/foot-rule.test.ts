@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
 import { jobSheetPdf, paperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
-import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting } from "../../src/index.ts";
+import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
 import { eachWithEach, farthest } from "../support/sweep.ts";
 import { followed, geared, jobs, ungeared } from "./followed-job.ts";
@@ -67,7 +67,7 @@ function ruleOn(lines: readonly string[]): string {
 
 /** What is wrong with a rule over settings, each for so much of the work. */
 function wrongRule(rule: string, head: Head, made: readonly { setting: UnprovedSetting; work: Turns }[]): readonly string[] {
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const [form, methods, claim] = claims.find(([each]) => each.test(rule)) ?? [];
   const named = (form ?? trueTurns).exec(rule)?.[1];
   if (named === undefined || (named !== "c" && named !== head.wormRatio)) return [`"${rule}" is no rule of this head`];
@@ -87,7 +87,7 @@ describe("the rule at the foot of a page", () => {
     (_, head) => {
       for (const pages of [pagesOn(paperNamed("a4"), wholeBook(head, all)), pagesOn(wallPaperNamed("a3"), wallBook(head, all))]) {
         for (const page of pages) {
-          const rows = printedRows([piecesIn(page)], head.wormRatio, head);
+          const rows = printedRows([piecesIn(page)], wormRatioOf(head), head);
           const made = rows.flatMap(({ setting, divisions }) => (setting ? [{ setting, work: turnsOf(`1/${divisions}`) }] : []));
           expect(wrongRule(ruleOn(linesIn(page)), head, made)).toEqual([]);
         }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
-import { defineHead, type Head, revolutions, type UnprovedSetting } from "../../src/index.ts";
+import { defineHead, type Head, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, times, turnsOf } from "../support/bench.ts";
 import { canBeSetUp, workPerMove } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
@@ -83,7 +83,7 @@ function nearSetting(move: string, divisions: number): UnprovedSetting {
   const [, turns, spaces, circle, sign, second, rear, plate = "", teeth = "1"] = printedMove.exec(move) ?? [];
   const on = { circle: Number(circle), plate, face: null, spaces: Number(spaces), armsEnclose: Number(spaces) + 1 };
   const teethPerMove = Number(teeth);
-  const ofMove = { teethPerMove, wormRatio: ungeared.wormRatio, spindlePerMove: revolutions(teethPerMove, divisions) };
+  const ofMove = { teethPerMove, wormRatio: wormRatioOf(ungeared), spindlePerMove: revolutions(teethPerMove, divisions) };
   const crank = { ...ofMove, ...on, turns: Number(turns) };
   if (second === undefined) return { ...crank, method: "simple", plateStopPin: "in" };
   const both = { spaces: Number(second), circle: Number(rear), direction: sign === "−" ? "against" : "with" } as const;

@@ -21,6 +21,7 @@ const saying: Readonly<Record<Caution["code"], RegExp>> = {
   "several-teeth": /go round the work \d+ times/,
   "error-grows": /the error grows with every move/,
   "never-add-steps": /never add one rounded step to the last/,
+  "places-differ": /go on to the place of each line/i,
   "moves-differ": /Go on by the turns and spaces of each line: they differ/,
 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type BookForm, type BookletOptions, bookletPdf, jobSheetPdf, type PaperName } from "../../booklet/index.ts";
-import { defineHead, type Head, indexTable, readyHeads } from "../../src/index.ts";
+import { defineHead, type Head, indexTable, readyHeads, wormRatioOf } from "../../src/index.ts";
 import { everyOf, farthest } from "../support/sweep.ts";
 import { brassPlate, longNamed, longNames } from "./heads.ts";
 import { headAsPrinted, keysPrinted } from "./plate-keys.ts";
@@ -38,7 +38,7 @@ type Pages = readonly (readonly Piece[])[];
 /** Counts that are missing, do not close, or are called impossible and are not, by the print alone. */
 function faults(pages: Pages, head: Head, { from, to }: { from: number; to: number }) {
   const named = headAsPrinted(pages.flatMap(linesOf), head);
-  const rows = printedRows(pages, head.wormRatio, named);
+  const rows = printedRows(pages, wormRatioOf(head), named);
   const possible = indexTable(head, { from, to }).flatMap(({ divisions, setting }) => (setting === null ? [] : [divisions]));
   const closing = new Set(rows.filter((row) => closes(row, named)).map(({ divisions }) => divisions));
   return {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
 import type { Head } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { add, holeAt, holes, type Turns, times, turnsOf, workTurned } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
 import { type PrintedTable, printedSeries } from "./printed-series.ts";
@@ -26,7 +27,7 @@ function wrongByHoles({ title, notes, rows }: PrintedTable, head: Head): readonl
   const faults = rows.flatMap((row, index) => {
     const spaces = row.spaces ?? "";
     if (spaces !== "–") pin = add(pin, holes(Number(row.turns), Number(spaces), Number(circle)));
-    const work = workTurned(pin, turnsOf("0"), turnsOf(head.wormRatio));
+    const work = workTurned(pin, turnsOf("0"), turnsOf(wormRatioOf(head)));
     const off = Math.abs(arcSeconds(nearNothing(add(work, times(-1n, turnsOf(`${index}/${divisions}`))))));
     worst = Math.max(worst, off);
     const ring = Math.abs(arcSeconds(nearNothing(add(turnsOf(`${Number.parseInt(row.ring ?? "", 10)}/360`), times(-1n, work)))));

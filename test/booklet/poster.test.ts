@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { commonestCounts } from "../../booklet/content/commonest-counts.ts";
 import { bookletPdf, type PaperName } from "../../booklet/index.ts";
-import { type Head, readyHeads, revolutions, type UnprovedSetting } from "../../src/index.ts";
+import { type Head, readyHeads, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { secondHand } from "./heads.ts";
 import { plateNamed } from "./plate-named.ts";
@@ -26,7 +26,7 @@ function rowsOn(pieces: readonly Piece[], middle: number, cells: number): readon
 
 function settingOf(row: readonly string[], head: Head): UnprovedSetting {
   const [divisions = "", plate = "", circle = "", turns = "", spaces = "", arms = String(Number(spaces) + 1)] = row;
-  const ofMove = { teethPerMove: 1, wormRatio: head.wormRatio, spindlePerMove: revolutions(1, Number(divisions)) };
+  const ofMove = { teethPerMove: 1, wormRatio: wormRatioOf(head), spindlePerMove: revolutions(1, Number(divisions)) };
   const crank =
     circle === "any"
       ? ({ turns: Number(turns), circle: null, plate: null, face: null, spaces: 0, armsEnclose: null } as const)

@@ -1,4 +1,5 @@
 import type { Head } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { add, type Turns, times, turnsOf, withinTurn } from "../support/bench.ts";
 import type { PrintedTable } from "./printed-series.ts";
 import type { PrintedPlace } from "./printed-sheet.ts";
@@ -35,7 +36,7 @@ export function setTo(row: PrintedPlace, by: ScaleName, head: Head): Turns | nul
   const scale = head[by];
   if (scale === null) return null;
   const work = degreesIn(placeIn(row), by, head);
-  const worm = by === "dial" ? turnsOf(head.wormRatio) : turnsOf("1");
+  const worm = by === "dial" ? turnsOf(wormRatioOf(head)) : turnsOf("1");
   const steps = { n: work.n * worm.n * BigInt(scale.marksPerTurn * scale.vernierLines), d: work.d * worm.d };
   const within = by === "dial" ? degreesIn(placeIn({ ...row, turns: "0" }), by, head) : work;
   const isOnScale = within.n * worm.n < within.d * worm.d && within.n >= 0n;
@@ -57,7 +58,7 @@ export function worstOff(divisions: number, { n, d }: Turns): number {
 /** Places in a turn of the work that a scale can be set to. */
 export function placesOn(head: Head, by: ScaleName): Turns {
   const scale = head[by];
-  const worm = by === "dial" ? turnsOf(head.wormRatio) : turnsOf("1");
+  const worm = by === "dial" ? turnsOf(wormRatioOf(head)) : turnsOf("1");
   return times(BigInt((scale?.marksPerTurn ?? 0) * (scale?.vernierLines ?? 0)), worm);
 }
 

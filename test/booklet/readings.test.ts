@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
-import { defineHead, type Head, readyHeads } from "../../src/index.ts";
+import { defineHead, type Head, readyHeads, wormRatioOf } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
 import { everyOf } from "../support/sweep.ts";
 import { dialThird } from "./heads.ts";
@@ -48,7 +48,7 @@ describe("the book of a table without plates", () => {
   it.each(named([...bare, ...madeUp]))("%s: sets every position on a mark, none further off than it says", async (_, head) => {
     const tables = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["degrees"] })), "no.");
     expect(tables.length).toBeGreaterThan(0);
-    if (bare.includes(head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
+    if (bare.some((each) => each === head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
     expect(tables.flatMap((each) => wrongPositions(each, head))).toEqual([]);
   });
 });
@@ -117,7 +117,7 @@ function isBound(printed: string, size: number): boolean {
 }
 
 function wrongWholeTurns(row: PrintedPlace, { wormRatio }: Head): boolean {
-  const worm = turnsOf(wormRatio);
+  const worm = turnsOf(wormRatioOf({ wormRatio }));
   const teeth = BigInt(row["teeth a move"] ?? "1");
   return BigInt(row["whole turns"] ?? "0") * BigInt(row.Count ?? "1") * worm.d !== teeth * worm.n;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { paperNamed } from "../../booklet/layout/papers.ts";
-import { type Head, readyHeads, type UnprovedSetting } from "../../src/index.ts";
+import { type Head, readyHeads, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
 import { closesOnBench } from "../support/mechanism.ts";
 import { halfTurn, secondHand } from "./heads.ts";
@@ -58,7 +58,7 @@ function wrongStart({ setting, divisions, rest }: PrintedRow, head: Head): reado
   const [moves, turns] = [BigInt(check[1] ?? 0), check[2] ?? ""];
   const gone = times(moves, crankOf(setting));
   const before = Array.from({ length: Number(moves) - 1 }, (_, move) => times(BigInt(move + 1), crankOf(setting)).d);
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const work = { n: gone.n * worm.d, d: gone.d * worm.n };
   const [, degrees = 0, minutes = 0, seconds = 0] = /^(\d+)°(?: (\d+)′)?(?: (\d+)″)?/.exec(check[3] ?? "") ?? [];
   const ring = (Number(degrees) * 60 + Number(minutes)) * 60 + Number(seconds);
@@ -76,7 +76,7 @@ function wrongStart({ setting, divisions, rest }: PrintedRow, head: Head): reado
 describe.each(heads.map((head) => [head.id, head] as const))("the rows of %s", (_, head) => {
   const book = wholeBook(head, { from: 2, to: 400 });
   it.each(["a4", "a5"] as const)("%s: close with what the head has, and their checks come out by hand", (paper) => {
-    const rows = printedRows(pagesOn(paperNamed(paper), book).map(piecesIn), head.wormRatio, head);
+    const rows = printedRows(pagesOn(paperNamed(paper), book).map(piecesIn), wormRatioOf(head), head);
     const made = rows.filter(({ setting }) => setting !== null);
     expect(made.length).toBeGreaterThan(60);
     expect(made.filter((row) => !closes(row, head))).toEqual([]);

@@ -23,7 +23,7 @@ export interface Wanted {
 const known = new Map<string, Book>();
 
 function once(what: string, head: Head, wanted: Wanted, make: () => Book): Book {
-  if (!readyHeads.includes(head)) return make();
+  if (!readyHeads.some((each) => each === head)) return make();
   const name = `${what} ${head.id} ${JSON.stringify(wanted)}`;
   const book = known.get(name) ?? make();
   known.set(name, book);

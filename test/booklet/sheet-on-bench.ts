@@ -1,4 +1,5 @@
 import type { Head, Side, UnprovedSetting } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import {
   add,
   atStart,
@@ -135,7 +136,7 @@ function wrongAt(place: PrintedPlace, tooth: number, stand: Stand, way: PrintedW
 
 /** How far the work has turned when all is set as the line says. */
 function turnedTo(place: PrintedPlace, stand: Stand, way: PrintedWay, { head, startAngle, side }: OnTheBench): Turns {
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   switch (way.by) {
     case "moves":
       return way.setting.method === "direct" ? stand.pin : spindle(stand, way.setting);
@@ -176,7 +177,7 @@ function wrongNearest(place: PrintedPlace, { pin }: Stand, truly: Turns, circle:
   const faults = hole === Number(place[`hole of ${circle}`]) ? [] : [`hole is ${hole}, printed ${place[`hole of ${circle}`]}`];
   const turns = add(pin, times(-1n, counted));
   const space = turnsOf(`1/${2 * circle}`);
-  const worm = turnsOf(bench.head.wormRatio);
+  const worm = turnsOf(wormRatioOf(bench.head));
   const past = add(pin, times(-1n, { n: truly.n * worm.n, d: truly.d * worm.d }));
   return [
     ...faults,

@@ -1,4 +1,5 @@
 import type { Head, Scale } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { add, type Turns, times, turnsOf, withinTurn } from "../support/bench.ts";
 import type { PrintedPlace } from "./printed-sheet.ts";
 import type { OnTheBench } from "./sheet-on-bench.ts";
@@ -48,7 +49,7 @@ function wrongTurns(
   { head, startAngle, side }: Pick<OnTheBench, "head" | "startAngle" | "side">,
 ): readonly string[] {
   if (head.dial === null || side === "minus") return [];
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const at = add(startAngle, turned);
   const dial = { n: at.n * worm.n, d: at.d * worm.d };
   const read = add(turnsOf(place["DIAL turns"] ?? ""), dialIn(place, head.dial, head));
@@ -59,7 +60,7 @@ function wrongTurns(
 
 function isWithinHalfStep(off: Turns, { wormRatio, ...scales }: Head, scale: "dial" | "ring"): boolean {
   const { marksPerTurn = 1, vernierLines = 1 } = scales[scale] ?? {};
-  const worm = scale === "dial" ? turnsOf(wormRatio) : turnsOf("1");
+  const worm = scale === "dial" ? turnsOf(wormRatioOf({ wormRatio })) : turnsOf("1");
   const steps = { n: off.n * worm.n * BigInt(marksPerTurn * vernierLines), d: off.d * worm.d };
   return 2n * (steps.n < 0n ? -steps.n : steps.n) <= steps.d;
 }
@@ -68,7 +69,7 @@ function isWithinHalfStep(off: Turns, { wormRatio, ...scales }: Head, scale: "di
 export function degreesIn(place: PrintedPlace, scale: "dial" | "ring", head: Head): Turns {
   if (scale === "ring") return head.ring === null ? turnsOf("0") : marksIn(place.ring ?? "", head.ring);
   if (head.dial === null) return turnsOf("0");
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   const dial = add(turnsOf(place["DIAL turns"] ?? "0"), dialIn(place, head.dial, head));
   return { n: dial.n * worm.d, d: dial.d * worm.n };
 }
@@ -76,7 +77,7 @@ export function degreesIn(place: PrintedPlace, scale: "dial" | "ring", head: Hea
 /** What the dial shows within its turn, in turns of the dial. */
 function dialIn(place: PrintedPlace, dial: Scale, { wormRatio }: Head): Turns {
   if (dial.figures === "angle") {
-    const worm = turnsOf(wormRatio);
+    const worm = turnsOf(wormRatioOf({ wormRatio }));
     const angle = angleIn(place.reads ?? "");
     return { n: angle.n * worm.n, d: angle.d * worm.d };
   }

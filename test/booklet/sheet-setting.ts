@@ -1,11 +1,13 @@
 import {
   type Crank,
   type Head,
+  type OfCrankMove,
   type OfMove,
   type OnHoles,
   ratio,
   type SettingGears,
   type UnprovedSetting,
+  wormRatioOf,
 } from "../../src/index.ts";
 import { plateNamed } from "./plate-named.ts";
 import { type PrintedSheet, said } from "./printed-sheet.ts";
@@ -28,7 +30,7 @@ export function wayOn(sheet: PrintedSheet, head: Head, wanted: Wanted): PrintedW
   const [, name = "", nearest] = /^plate (.+?)(: nearest holes)?$/.exec(figure("CIRCLE")?.under ?? "") ?? [];
   const on = plateNamed(name, head);
   if (nearest !== undefined) return { by: "nearest-hole", circle: number("CIRCLE"), ...on };
-  const ofMove = { ...wanted, wormRatio: head.wormRatio, teethPerMove: figure("TEETH A MOVE") ? number("TEETH A MOVE") : 1 };
+  const ofMove = { ...wanted, wormRatio: wormRatioOf(head), teethPerMove: figure("TEETH A MOVE") ? number("TEETH A MOVE") : 1 };
   const noPlate = { plate: null, face: null, armsEnclose: null, plateStopPin: null } as const;
   if (figure("MARKS")) {
     const lines = Number(/\d+$/.exec(figure("VERNIER")?.under ?? "1")?.[0]);
@@ -52,13 +54,13 @@ function holesOn({ figures }: PrintedSheet, on: Pick<OnHoles, "plate" | "face">)
 }
 
 /** What holds or turns the plate is told in words; the second move of two in figures as well. */
-function byCrank(sheet: PrintedSheet, crank: OfMove & Crank): UnprovedSetting {
+function byCrank(sheet: PrintedSheet, crank: OfCrankMove & Crank): UnprovedSetting {
   const second = sheet.figures.find(({ head }) => /^(?:FIRST BOTH BACK|THEN BOTH ON)$/.test(head));
   if (second !== undefined) {
     const direction = second.head.endsWith("ON") ? "with" : "against";
     const circle = Number(/^spaces of (\d+)$/.exec(second.under)?.[1]);
     const both = { spaces: Number(second.figure), circle, direction } as const;
-    return { ...(crank as OfMove & Crank & OnHoles), method: "compound", plateStopPin: "out", second: both };
+    return { ...(crank as OfCrankMove & Crank & OnHoles), method: "compound", plateStopPin: "out", second: both };
   }
   const gears = gearsOn(sheet);
   if (gears !== null) return { ...crank, method: "differential", plateStopPin: "out", gears };

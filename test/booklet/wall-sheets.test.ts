@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
-import { defineHead, type Head, readyHeads } from "../../src/index.ts";
+import { defineHead, type Head, readyHeads, wormRatioOf } from "../../src/index.ts";
 import { eachWithEach } from "../support/sweep.ts";
 import { halfTurn, secondHand } from "./heads.ts";
 import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";
@@ -92,7 +92,11 @@ describe.each(heads)("the wall sheets of %s, each by itself", (_, head) => {
         const large = textsOn(page)
           .filter(({ size }) => size >= least)
           .map(({ text }) => text);
-        expect(large, name).toContain(`${head.wormRatio.replace(/^(\d+)$/, "$1/1").replace("/", " : ")}`);
+        expect(large, name).toContain(
+          `${wormRatioOf(head)
+            .replace(/^(\d+)$/, "$1/1")
+            .replace("/", " : ")}`,
+        );
         if (page.headwords !== "") expect(large, name).toContain(page.headwords);
       }
     }

@@ -200,12 +200,14 @@ describe("defineHead refuses a worm ratio", () => {
     ["", `wormRatio: "" ${noNumber}`],
     ["forty", `wormRatio: "forty" ${noNumber}`],
     [[40], `wormRatio: a list ${noNumber}`],
-    [null, `wormRatio: null ${noNumber}`],
     ["1/0", 'wormRatio: "1/0" divides by zero; give a fraction such as 81/2'],
     [100_001, outOfRange("100001")],
     ["1/1001", outOfRange('"1/1001"')],
     [129_600_001, "wormRatio: 129600001 is out of range; give a fraction with terms up to 129,600,000"],
-    [undefined, 'wormRatio: is missing; give the crank turns for one spindle turn, such as 40 or "81/2"'],
+    [
+      undefined,
+      'wormRatio: is missing; give the crank turns for one spindle turn, such as 40 or "81/2", or null where no crank turns it',
+    ],
   ])("of %s", (wormRatio, line) => {
     expect(refusalLines(define({ wormRatio, plates }))).toEqual([line]);
   });
@@ -324,7 +326,7 @@ describe("defineHead refuses plates", () => {
     [
       "a direct plate that is none",
       withPlates({ directPlates: [24] }),
-      "directPlates[0]: 24 is not an object; its keys may be name, holes",
+      "directPlates[0]: 24 is not an object; its keys may be name, holes, vernierHoles, form",
     ],
     [
       "a direct plate of no holes",

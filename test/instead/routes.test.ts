@@ -20,6 +20,8 @@ function changed(head: Head, route: Route): Head {
       return { ...head, gears: [...head.gears, ...route.add] };
     case "circle":
       return { ...head, plates: [{ name: "new", faces: [{ name: null, circles: route.circles }] }] };
+    case "direct-plate":
+      return { ...head, directPlates: [{ name: "new", holes: route.holes }] };
     case "method":
     case "count":
     case "near":

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { defineHead, ownedCircles } from "../../src/index.ts";
+import { defineHead, ownedCircles, wormRatioOf } from "../../src/index.ts";
 import { bestCircleFor } from "../../src/machine/best-circle.ts";
 import { effortOf } from "../../src/number/effort.ts";
 import { rational } from "../../src/number/ratio.ts";
@@ -23,7 +23,7 @@ const places = fc.array(fc.tuple(fc.bigInt({ min: 0n, max: 4000n }), fc.bigInt({
 it("is the one that trying every circle at every place finds, in the order of preference", () => {
   fc.assert(
     fc.property(headSpecs().map(defineHead), places, fc.nat(), (head, wanted, pick) => {
-      const worm = turnsOf(head.wormRatio);
+      const worm = turnsOf(wormRatioOf(head));
       const mounted = pick % 2 === 0 ? null : (head.plates[pick % Math.max(1, head.plates.length)]?.name ?? null);
       const judged = ownedCircles(head).map((circle) => ({
         circle,

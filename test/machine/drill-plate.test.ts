@@ -12,6 +12,7 @@ import {
   readyHead,
   readyHeads,
   revolutions,
+  wormRatioOf,
 } from "../../src/index.ts";
 import { plateError } from "../published/plates.ts";
 import { headSpecs } from "../support/arbitraries.ts";
@@ -33,7 +34,7 @@ const value = ({ n, d }: { n: bigint; d: bigint }) => Number(n) / Number(d);
 /** Where each hole comes to lie, in turns of the plate: the head moved as its holes say, and nothing else. */
 function holesOnBench(plate: DrilledOnHead, head: Head): ReadonlyMap<number, number> {
   const { way } = plate.plan;
-  const worm = value(turnsOf(head.wormRatio));
+  const worm = value(turnsOf(wormRatioOf(head)));
   let stand = atStart;
   return new Map(
     plate.holes.map(({ hole, place }) => {
@@ -240,7 +241,7 @@ describe("refusals of a plate", () => {
       "drillWithin: 2 mm is as far as halfway to the next hole; give less than 1.942 mm",
     ],
     [ask(12, { diameter: 100, drillWithin: -1 }), "drillWithin: -1 is not how far a hole may be off; give millimetres from 0"],
-    [ask(12, { diameter: 100, by: "eye" }), 'by: "eye" is none of moves, nearest-hole, dial, ring, coordinates'],
+    [ask(12, { diameter: 100, by: "eye" }), 'by: "eye" is none of moves, nearest-hole, nearest-direct, dial, ring, coordinates'],
     [ask(12, { diameter: 100, step: 0.01 }), "step: has no effect but by coordinates; leave it out"],
     [
       ask(12, { diameter: 100, by: "coordinates", mounted: "1" }),

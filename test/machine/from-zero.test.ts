@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ownedCircles, type PlaceByHole, type PlannedJob } from "../../src/index.ts";
+import { ownedCircles, type PlaceByHole, type PlannedJob, type WayFromZero } from "../../src/index.ts";
 import { placesByHole } from "../../src/machine/from-zero.ts";
 import { workFrom } from "../../src/machine/plan-options.ts";
 import { add, type Turns } from "../support/bench.ts";
@@ -18,6 +18,9 @@ const counted = fromZero.filter(({ setting }) => setting.method !== "ring");
 const holesOf = ({ places }: Pick<PlannedJob, "places">) => places as readonly PlaceByHole[];
 const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 const isLess = (a: Turns, b: Turns) => a.n * b.d < b.n * a.d;
+
+/** A way that goes by the nearest holes of a circle. */
+const onCircle = (circle: number) => ({ by: "nearest-hole", setting: { circle } }) as WayFromZero<"nearest-hole">;
 
 describe("places set each by itself", () => {
   it.each(jobsFromZero)("$name: every tooth in order, each set to what lies nearest", ({ head, target, options, way }) => {
@@ -133,7 +136,7 @@ describe("by the nearest holes", () => {
       fc.property(benchHeads, targets, fc.nat(), (head, target, pick) => {
         const circles = ownedCircles(head);
         const circle = circles[pick % circles.length]?.holes ?? 0;
-        const list = placesByHole(workFrom(head, target, {}), circle, upTo(teethOf(target)));
+        const list = placesByHole(workFrom(head, target, {}), onCircle(circle), upTo(teethOf(target)));
         expect(
           notSoOnBench({ way: { by: "nearest-hole", setting: { circle } }, places: list } as never, { head, target }),
         ).toEqual([]);
@@ -142,7 +145,7 @@ describe("by the nearest holes", () => {
   });
 
   it("is exact where the circle serves: 7 on the 49", () => {
-    const list = placesByHole(workFrom(threePlates, { divisions: 7 }, {}), 49, upTo(7));
+    const list = placesByHole(workFrom(threePlates, { divisions: 7 }, {}), onCircle(49), upTo(7));
     expect(list.map(({ turns, hole }) => [turns, hole])).toEqual([
       [0, 0],
       [5, 35],

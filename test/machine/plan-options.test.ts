@@ -33,7 +33,12 @@ describe("an option that is none, or has no effect, is refused", () => {
       /^direction: "Forward" is neither "forward" nor "nearer"$/,
     ],
     ["an order that is none", { order: "random" }, "unknown-word", /^order: "random" is neither "given" nor "moves"$/],
-    ["a way that is none", { by: "hole" }, "unknown-word", /^by: "hole" is none of moves, nearest-hole, dial, ring$/],
+    [
+      "a way that is none",
+      { by: "hole" },
+      "unknown-word",
+      /^by: "hole" is none of moves, nearest-hole, nearest-direct, dial, ring$/,
+    ],
     ["a way that the head has not", { by: "dial" }, "not-owned", /^by: this head has no setting by "dial" that comes near/],
     ["a tooth that is not there", { teeth: [1, 87] }, "out-of-range", /^teeth\[1\]: 87 is not a tooth of 86; give 1 to 86$/],
     ["a tooth of 0", { after: 0 }, "out-of-range", /^after: 0 is not a tooth of 86; give 1 to 86$/],

@@ -1,6 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, type Head, InputError, parseAngle, proposeSpacing, ratio, revolutions } from "../../src/index.ts";
+import {
+  defineHead,
+  fromExact,
+  type Head,
+  InputError,
+  parseAngle,
+  proposeSpacing,
+  ratio,
+  revolutions,
+  wormRatioOf,
+} from "../../src/index.ts";
 import { heads } from "../support/arbitraries.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { refusalKinds, refusalLines } from "../support/refusal.ts";
@@ -56,7 +66,7 @@ describe("unequal spaces proposed", () => {
           let at = fromExact(ratio(1)).sub(1);
           for (const angle of angles) {
             at = at.add(part(angle));
-            expect(at.mul(part(head.wormRatio)).mul(circle?.holes ?? 0).d).toBe(1n);
+            expect(at.mul(part(wormRatioOf(head))).mul(circle?.holes ?? 0).d).toBe(1n);
           }
         },
       ),

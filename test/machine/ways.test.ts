@@ -8,6 +8,7 @@ import {
   type PlanOptions,
   planJob,
   type Target,
+  wormRatioOf,
 } from "../../src/index.ts";
 import { add, atStart, moved, spindle, type Turns, turnsOf } from "../support/bench.ts";
 import { type Bench, secondsOf, shownByHand, teethOf, trueTurn } from "../support/hand-moves.ts";
@@ -81,7 +82,7 @@ function gonePast(bench: Bench, teeth: readonly number[]): readonly Turns[] {
 
 /** What the nearest hole of a circle leaves. */
 function nearestOf({ wormRatio }: Head, holes: number, place: Turns): Turns {
-  const worm = turnsOf(wormRatio);
+  const worm = turnsOf(wormRatioOf({ wormRatio }));
   const perTurn = { n: worm.n * BigInt(holes), d: worm.d };
   const spaces = { n: place.n * perTurn.n, d: place.d * perTurn.d };
   const below = spaces.n / spaces.d;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { defineHead, fromExact, nearSettings, revolutions } from "../../src/index.ts";
+import { defineHead, fromExact, nearSettings, revolutions, wormRatioOf } from "../../src/index.ts";
 import { counts, headSpecs } from "../support/arbitraries.ts";
 import { arcSecondsPerTurn, expectErrors, isFromZero, withScales } from "../support/near-errors.ts";
 import { ready } from "../support/ready.ts";
@@ -13,7 +13,7 @@ describe("near settings from one zero", () => {
       fc.property(withScales(), counts, (spec, divisions) => {
         const head = defineHead(spec);
         for (const near of nearSettings(head, { divisions }).filter(isFromZero)) {
-          const perSpindle = fromExact(near.kind === "ring" ? "1" : head.wormRatio).mul(near.placesPerTurn);
+          const perSpindle = fromExact(near.kind === "ring" ? "1" : wormRatioOf(head)).mul(near.placesPerTurn);
           const errorOf = (steps: number) => {
             const wanted = fromExact(`${steps}/${divisions}`);
             const nearest = wanted.mul(perSpindle).add(fromExact("1/2")).floor();

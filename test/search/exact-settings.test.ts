@@ -14,6 +14,7 @@ import {
   type SearchOptions,
   type Setting,
   type Target,
+  wormRatioOf,
 } from "../../src/index.ts";
 import { counts, headSpecs, heads, small, teethPerMove } from "../support/arbitraries.ts";
 import { closesOnBench } from "../support/mechanism.ts";
@@ -153,7 +154,7 @@ describe("the same head given otherwise gives the same answer", () => {
     fc.assert(
       fc.property(headSpecs(), fc.integer({ min: 2, max: 7 }), counts, (spec, factor, divisions) => {
         const head = defineHead(spec);
-        const worm = fromExact(head.wormRatio);
+        const worm = fromExact(wormRatioOf(head));
         const otherwise = defineHead({
           ...spec,
           wormRatio: ` ${worm.n * BigInt(factor)} / ${worm.d * BigInt(factor)} `,

@@ -1,4 +1,5 @@
 import type { Head, Method } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { type SetOnHead, settingKey } from "./setting-key.ts";
 
 /*
@@ -72,7 +73,7 @@ function makeDirect(head: Head, note: Note): void {
 }
 
 function makeByDial(head: Head, note: Note): void {
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   const places = dialPlaces(head);
   for (let all = 1; all * worm.d <= places * worm.n; all += 1) {
     const move = { plate: null, face: null, circle: places, turns: Math.floor(all / places), spaces: all % places };
@@ -86,7 +87,7 @@ function dialPlaces({ dial }: Head): number {
 }
 
 function makeCrankMoves(head: Head, note: Note): void {
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   const standing: Train = { drivers: [], driven: [], direction: "with", plate: { n: 0, d: 1 } };
   for (const train of [standing, ...everyTrain(head)]) {
     // The plate runs ahead of or behind the pin: of R turns the pin makes R − g over the plate.
@@ -113,7 +114,7 @@ function makeCrankMoves(head: Head, note: Note): void {
 const nowhere = { plate: null, face: null, circle: null };
 
 function makeCompound(head: Head, note: Note): void {
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   for (const plate of head.plates) {
     for (const face of plate.faces) {
       for (const [circle, other] of everyTwo(face.circles)) {
@@ -185,7 +186,7 @@ export function everyTrain(head: Head): readonly Train[] {
  * in whole spaces.
  */
 export function countsThatClose(head: Head, { divisionsTo, teethTo }: Reach): readonly number[] {
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   const circles = [...new Set(head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles)))];
   const twos = head.rearPin ? head.plates.flatMap(({ faces }) => faces.flatMap((face) => everyTwo(face.circles))) : [];
   const plateRatios = new Map(everyTrain(head).map(({ plate }) => [plate.n / plate.d, plate]));

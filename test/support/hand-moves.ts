@@ -1,4 +1,5 @@
 import type { Head, NearMove, Place, PlaceByHole, PlaceByMoves, Reading, Setting, Side, Target } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { add, atStart, holeAt, moved, type Stand, spindle, type Turns, turnsOf, withinTurn } from "./bench.ts";
 
 /*
@@ -66,8 +67,8 @@ export function countedByHand(
   circle: number,
   list: readonly PlaceByHole[],
   from: Turns = { n: 0n, d: 1n },
+  worm: Turns = turnsOf(wormRatioOf(bench.head)),
 ): readonly Stood[] {
-  const worm = turnsOf(bench.head.wormRatio);
   let pin = from;
   return list.map((place) => {
     const spaces = BigInt(place.from.turns) * BigInt(circle) + BigInt(place.from.spaces);
@@ -133,7 +134,7 @@ export function isNoMoreThan({ n, d }: Turns, part: Turns, turns: Turns): boolea
 
 /** Turns of a scale for one of the spindle. */
 export function perSpindle({ wormRatio }: Head, by: "dial" | "ring"): Turns {
-  return by === "dial" ? turnsOf(wormRatio) : { n: 1n, d: 1n };
+  return by === "dial" ? turnsOf(wormRatioOf({ wormRatio })) : { n: 1n, d: 1n };
 }
 
 /** Turns of the work in seconds of arc. */

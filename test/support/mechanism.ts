@@ -1,4 +1,5 @@
 import type { Head, UnprovedSetting } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
 
 /*
@@ -17,7 +18,7 @@ export function workPerMove(setting: UnprovedSetting, head: Head): Turns | null 
   if (drilled === null) return null;
   const pin = holes(setting.turns, setting.spaces, drilled);
   if (setting.method === "direct") return pin;
-  const worm = turnsOf(head.wormRatio);
+  const worm = turnsOf(wormRatioOf(head));
   if (turnsText(worm) !== turnsText(turnsOf(setting.wormRatio))) return null;
   switch (setting.method) {
     case "simple":

@@ -1,4 +1,5 @@
 import type { Head, NearMove } from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
 import { everyTrain } from "./brute-force.ts";
 
 /*
@@ -63,7 +64,7 @@ function nearestOf(head: Head, ratios: Ratios, divisions: number, teethTo: numbe
 }
 
 function* pinMoves(head: Head, ratios: readonly Part[], divisions: number, teeth: number): Generator<Part> {
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   for (const { n, d } of ratios) {
     const net = { n: worm.n * d - n * worm.d, d: worm.d * d };
     if (net.n <= 0) continue;
@@ -78,7 +79,7 @@ function* pinMoves(head: Head, ratios: readonly Part[], divisions: number, teeth
 
 function* compounds(head: Head, divisions: number, teeth: number): Generator<Part> {
   if (!head.rearPin) return;
-  const worm = ratioOf(head.wormRatio);
+  const worm = ratioOf(wormRatioOf(head));
   for (const { circles } of head.plates.flatMap(({ faces }) => faces)) {
     for (const first of circles) {
       for (const second of circles) {

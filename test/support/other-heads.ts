@@ -1,4 +1,4 @@
-import { fromExact, type Head, ratio, type UnprovedSetting } from "../../src/index.ts";
+import { fromExact, type Head, ratio, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 
 /** A head with one thing other than it was: a circle, a plate, a face, a pin, a dial, the worm, the gears. */
 export function otherHeads(head: Head, setting: UnprovedSetting): readonly Head[] {
@@ -34,8 +34,8 @@ export function otherHeads(head: Head, setting: UnprovedSetting): readonly Head[
     { ...head, directPlates: directPlates.map(({ name, holes }) => ({ name, holes: holes + 1 })) },
     { ...head, dial: dial && { ...dial, vernierLines: 2 * dial.vernierLines } },
     { ...head, dial: dial && { ...dial, marksPerTurn: dial.marksPerTurn + 1 } },
-    { ...head, wormRatio: ratio(fromExact(head.wormRatio).add(1).toFraction()) },
-    { ...head, wormRatio: ratio(fromExact(head.wormRatio).mul(2).toFraction()) },
+    { ...head, wormRatio: ratio(fromExact(wormRatioOf(head)).add(1).toFraction()) },
+    { ...head, wormRatio: ratio(fromExact(wormRatioOf(head)).mul(2).toFraction()) },
     { ...head, gears: gears.slice(1) },
     { ...head, idlers: [] },
     { ...head, idlers: [30] },

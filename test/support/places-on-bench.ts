@@ -42,6 +42,25 @@ export function notSoOnBench(plan: Pick<PlannedJob, "way" | "places">, bench: Be
         ),
       ]);
     }
+    case "nearest-direct": {
+      const list = places as readonly PlaceByHole[];
+      const { circle, vernierHoles = 1 } = way.setting;
+      const halfSpace = { n: 1n, d: 2n * BigInt(circle) };
+      const stood = countedByHand(bench, circle, list, undefined, { n: 1n, d: 1n });
+      return list.flatMap((place, index) => {
+        const { hole, ...stands } = stood[index] as Stood;
+        const there = {
+          ...stands,
+          hole: Math.floor((hole ?? 0) / vernierHoles),
+          vernierHole: vernierHoles > 1 ? (hole ?? 0) % vernierHoles : undefined,
+        };
+        return [
+          ...notSo(place, there, bench),
+          ...same(`${place.tooth}: hole of the row`, place.vernierHole, there.vernierHole),
+          ...claim(isNoMoreThan(there.off, halfSpace, { n: 1n, d: 1n }), `${place.tooth}: there is a nearer hole`),
+        ];
+      });
+    }
     case "dial":
     case "ring":
       return places.flatMap((place) => notSoByScale(place as PlaceByScale, way.by, bench));
@@ -62,6 +81,7 @@ export function goneTo({ way, places }: Pick<PlannedJob, "way" | "places">, benc
         return add(work, manyOf(-1, pastTooth(bench, place, work)));
       });
     case "moves":
+    case "nearest-direct":
     case "ring":
       throw new Error(`by ${way.by} no rounds are counted from the start`);
   }

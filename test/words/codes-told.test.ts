@@ -20,6 +20,7 @@ describe("a near way never passes for an exact one", () => {
     const traps = {
       moves: "the error grows with every move",
       "nearest-hole": "turns and spaces of each line: they differ",
+      "nearest-direct": "go on to the place of each line",
       dial: "never add one rounded step to the last",
       ring: "never add one rounded step to the last",
     };
@@ -51,6 +52,7 @@ describe("what is said of each code", () => {
     "several-teeth": { code: "several-teeth", teethPerMove: 4 },
     "error-grows": { code: "error-grows" },
     "never-add-steps": { code: "never-add-steps" },
+    "places-differ": { code: "places-differ" },
     "moves-differ": { code: "moves-differ" },
   } satisfies { readonly [Code in Caution["code"]]: Caution & { readonly code: Code } };
 
@@ -72,6 +74,7 @@ describe("what is said of each code", () => {
     const by: Readonly<Record<Way["by"], string>> = {
       moves: "COMPOUND INDEXING",
       "nearest-hole": "THE NEAREST HOLES",
+      "nearest-direct": "THE NEAREST NOTCHES",
       dial: "BY THE DIAL",
       ring: "BY THE RING",
     };

@@ -64,7 +64,11 @@ describe("what the columns of a list mean", () => {
   });
 
   it("the holes of a direct plate are named one by one", () => {
-    expect(holesUsedWords(directJob.places)).toBe("0, 3, 6, 9, 12, 15, 18, 21; 0 is the hole that the pin starts in");
-    expect(holesUsedWords([...directJob.places.slice(0, 2), ...wholeJob.places, ...ringJob.places])).toMatch(/^0, 3; 0 is/);
+    expect(holesUsedWords(directJob.places, directJob.way)).toBe(
+      "0, 3, 6, 9, 12, 15, 18, 21; 0 is the hole that the pin starts in",
+    );
+    expect(holesUsedWords([...directJob.places.slice(0, 2), ...wholeJob.places, ...ringJob.places], directJob.way)).toMatch(
+      /^0, 3; 0 is/,
+    );
   });
 });

@@ -9,6 +9,7 @@ import {
   type Reading,
   ratio,
   revolutions,
+  wormRatioOf,
 } from "../../src/index.ts";
 import { readingShort, readingWords, scaleColumns, scalesStand } from "../../src/words/index.ts";
 import { planned } from "../support/jobs.ts";
@@ -108,7 +109,7 @@ describe("what ring and dial show", () => {
       fc.property(fc.integer({ min: 1, max: 400 }), fc.constantFrom(dial90, marks, oddDial), (divisions, head) => {
         const { dial: scale, wormRatio } = head;
         if (scale === null) throw new Error("the head has a dial");
-        const [n = 0, d = 1] = wormRatio.split("/").map(Number);
+        const [n = 0, d = 1] = wormRatioOf({ wormRatio }).split("/").map(Number);
         const halfStep = 0.5 / (scale.marksPerTurn * scale.vernierLines);
         for (const { tooth, dial } of dialReadings(head, divisions).positions) {
           if (dial === null) throw new Error("the dial is read");

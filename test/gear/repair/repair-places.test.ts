@@ -8,6 +8,7 @@ import {
   recutPlan,
   repairPlaces,
   repairPlan,
+  wormRatioOf,
 } from "../../../src/index.ts";
 import { heads } from "../../support/arbitraries.ts";
 import { atStart, moved, spindle } from "../../support/bench.ts";
@@ -35,7 +36,7 @@ function measured({ way, places, head }: PlannedJob, owned: Head, teeth: number,
 }
 
 function turnsOfWork({ way, places }: PlannedJob, owned: Head): readonly number[] {
-  const worm = fraction(owned.wormRatio);
+  const worm = fraction(wormRatioOf(owned));
   if (way.by === "moves") {
     let stand = atStart;
     return places.map((place) => {

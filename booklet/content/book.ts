@@ -26,6 +26,7 @@ import { readingsPart } from "./readings-part.ts";
 import { simplePart } from "./simple-part.ts";
 import { titlePart } from "./title-part.ts";
 import { unfoundPart } from "./unfound-part.ts";
+import { wideRangePart } from "./wide-range-part.ts";
 import { degreesPerTurn, placesInWords, ratioInWords, ratioOrNone } from "./words.ts";
 
 /** What a book is to hold. */
@@ -44,6 +45,7 @@ const writers: Readonly<Record<PartId, PartWriter>> = {
   reach: reachPart,
   simple: simplePart,
   circles: circlesPart,
+  "wide-range": wideRangePart,
   angles: anglesPart,
   direct: directPart,
   dial: dialPart,

@@ -14,8 +14,9 @@ export interface RuleFor {
 }
 
 /** The rule at the foot of a page, true of every row above it. */
-export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor): string {
+export function footRule(head: Pick<Head, "wormRatio" | "plates" | "smallCrank">, rows: RuleFor): string {
   const { wormRatio } = head;
+  const smallRatio = head.smallCrank?.ratio ?? 1;
   if (wormRatio === null && rows.method !== "direct") return `Angle of one division = 360° ${shareOf(rows)}`;
   switch (rows.method) {
     case "direct":
@@ -24,6 +25,8 @@ export function footRule(head: Pick<Head, "wormRatio" | "plates">, rows: RuleFor
       return `Pin ± plate turns = ${wormRatio} for each round of the work`;
     case "compound":
       return `Crank ± both = ${wormRatio} turns for each round of the work`;
+    case "wide-range":
+      return `Large crank turns + small crank turns ÷ ${smallRatio} = ${wormRatio} ${shareOf(rows)}`;
     case "simple":
     case "dial":
       return turnsRule(wormRatioOf(head), handOf(head), rows);

@@ -70,6 +70,11 @@ const words: readonly Word[] = [
   },
   { of: ["ring"], term: "Ring", text: "degree ring on the spindle: counts degrees of the work" },
   { of: ["plates"], term: "Simple", text: "simple indexing, also called plain: crank over a plate that is held still" },
+  {
+    of: ["small-crank"],
+    term: "Small crank",
+    text: "the second crank of a wide range head, on the large one: it turns the worm through a worm of its own",
+  },
   { of: ["plates"], term: "Spaces", text: "from one hole to the next of a circle; a move is counted in spaces" },
   {
     of: ["plates"],

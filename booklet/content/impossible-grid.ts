@@ -65,6 +65,7 @@ function nearGrid(counts: readonly CountNotPossible[]): SeriesBlock {
 const ways: Readonly<Record<Way["by"], string>> = {
   moves: "move",
   "nearest-hole": "hole",
+  "both-cranks": "cranks",
   "nearest-direct": "hole",
   dial: "dial",
   ring: "ring",

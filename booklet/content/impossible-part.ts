@@ -96,6 +96,7 @@ function fromZero(kind: NearFromZero["kind"], head: string): NearColumn {
 const allWays: readonly NearColumn[] = [
   byMove,
   fromZero("nearest-hole", "nearest\nhole"),
+  fromZero("both-cranks", "both\ncranks"),
   fromZero("nearest-direct", "nearest\nhole"),
   fromZero("dial", "dial"),
   fromZero("ring", "ring"),

@@ -9,6 +9,7 @@ export const partIds = [
   "reach",
   "simple",
   "circles",
+  "wide-range",
   "angles",
   "direct",
   "dial",

@@ -45,10 +45,10 @@ export function positionsTable(job: PlannedJob, head: Head): Block {
 
 /** The hole is then what the hand comes to. */
 function holesStrong(column: PlaceColumn): PlaceColumn {
-  return column.key === "hole" || column.key === "rear-hole" ? { ...column, sets: true } : column;
+  return ["hole", "rear-hole", "small-hole"].includes(column.key) ? { ...column, sets: true } : column;
 }
 
-const goOn: ReadonlySet<PlaceColumn["key"]> = new Set(["go-turns", "go-spaces", "go-both"]);
+const goOn: ReadonlySet<PlaceColumn["key"]> = new Set(["go-turns", "go-spaces", "go-both", "go-small"]);
 
 function isMoveByMove({ places }: Pick<PlannedJob, "places">): boolean {
   return places.every((place, index) => {

@@ -34,6 +34,15 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
     pointer: "",
     running: null,
   },
+  "wide-range": {
+    mark: markOf("wide-range"),
+    meaning: "both cranks: the large one as in simple indexing, then the small one over its own plate",
+    meaningInShort: "the large crank, then the small one, stop pin IN",
+    look: "underlined",
+    done: "with both cranks",
+    pointer: "by both cranks",
+    running: "BOTH CRANKS",
+  },
   direct: {
     mark: markOf("direct"),
     meaning: "direct: the plate on the spindle itself, worm out of mesh",

@@ -53,6 +53,7 @@ function atAGlance({ head, counts }: Desk): PanelBlock["items"] {
       ]
     : [
         { head: head.wormRatio === null ? "EXACT" : "NO GEARS", figure: many(["simple", "direct", "dial"]), under: "counts" },
+        { head: "BOTH CRANKS", figure: many(["wide-range"]), under: "counts" },
         { head: "WITH GEARS", figure: many(["geared"]), under: "counts" },
         { head: "TWO MOVES", figure: many(["compound"]), under: "counts" },
         { head: "NOT POSSIBLE", figure: many(["impossible"]), under: "counts" },
@@ -95,13 +96,21 @@ function leftUntried(counts: Desk["counts"]): string {
 
 /** What the owner described; of what there is none, only what a reader would look for. */
 function equipment({ head, keys }: Desk): { term: string; text: string }[] {
-  const { plates, directPlates, gears, ring, dial } = head;
+  const { plates, directPlates, gears, ring, dial, smallCrank } = head;
   return [
     ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles({ ...plate, name: plateInFull(keys, plate.name) }) })),
     ...directPlates.map((plate) => ({
       term: onSpindle(plate),
       text: `${plateInFull(keys, plate.name)}: ${placesInWords(plate)}`,
     })),
+    ...(smallCrank === undefined
+      ? []
+      : [
+          {
+            term: "Small crank",
+            text: `${smallCrank.ratio} turns for one of the large; circles ${smallCrank.circles.join(" ")}`,
+          },
+        ]),
     ...(plates.length === 0 ? [] : plateWorkings(head, gears)),
     ...(ring === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
     ...(dial === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),

@@ -11,7 +11,8 @@ export type Having =
   | "vernier"
   | "handwheel"
   | "worm"
-  | "no-worm";
+  | "no-worm"
+  | "small-crank";
 
 const holds: Readonly<Record<Having, (head: Head) => boolean>> = {
   plates: ({ plates }) => plates.length > 0,
@@ -23,6 +24,7 @@ const holds: Readonly<Record<Having, (head: Head) => boolean>> = {
   vernier: ({ dial, ring }) => [dial, ring].some((scale) => scale !== null && scale.vernierLines > 1),
   handwheel: ({ wormRatio, plates, dial }) => wormRatio !== null && (plates.length === 0 || dial !== null),
   worm: ({ wormRatio }) => wormRatio !== null,
+  "small-crank": ({ smallCrank }) => smallCrank !== undefined,
   "no-worm": ({ wormRatio }) => wormRatio === null,
 };
 

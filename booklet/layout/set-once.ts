@@ -68,5 +68,5 @@ export function figuresOnce(width: number, measure: Measure) {
 
 /** Puts in the numbers of pages that are named; before they are known, as wide a number. */
 function withPageNumbers(text: string, known: PageNumbers): string {
-  return text.replace(/\{page:([a-z]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage));
+  return text.replace(/\{page:([a-z-]+\d*)\}/g, (_, anchor: string) => String(known.get(anchor) ?? unknownPage));
 }

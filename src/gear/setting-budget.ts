@@ -122,6 +122,8 @@ function goesBy({ setting }: Way): GoesBy {
   switch (setting.method) {
     case "direct":
       return { worm: false, circles, scale: null };
+    // What the holes of the small crank are off by, its own worm divides once more: next to nothing.
+    case "wide-range":
     case "simple":
     case "differential":
       return { worm: true, circles, scale: null };

@@ -14,6 +14,7 @@ import {
   type Plate,
 } from "./plate.ts";
 import { mostLines, mostMarks, type Scale } from "./scale.ts";
+import { mostSmallCircles, mostSmallRatio, type SmallCrank } from "./small-crank.ts";
 import { mostWormError } from "./worm-error.ts";
 
 type Is = (value: unknown) => boolean;
@@ -71,7 +72,7 @@ const isIdlers = shape<Gearing["idlersWithCrank"]>({ onePair: isWhole(0, mostIdl
 
 const isBox = listOf(isWhole(leastTeeth, mostTeeth), mostGears);
 
-const head: Parts<Omit<Head, "wormErrorArcSeconds">> = {
+const head: Parts<Omit<Head, "wormErrorArcSeconds" | "smallCrank">> = {
   id: isText,
   name: isText,
   wormRatio: orNull(isRatio),
@@ -86,11 +87,15 @@ const head: Parts<Omit<Head, "wormErrorArcSeconds">> = {
   mounted: orNull(isText),
 };
 
-/** Only some heads state what their worm and wheel are off by. */
-function wrongWorm({ wormErrorArcSeconds: error }: Head): string | null {
-  return error === undefined || (typeof error === "number" && error >= 0 && error <= mostWormError)
-    ? null
-    : "wormErrorArcSeconds";
+const isSmallCrank = shape<SmallCrank>({
+  ratio: isWhole(2, mostSmallRatio),
+  circles: listOf(isWhole(2, mostHoles), mostSmallCircles),
+});
+
+/** What only some heads have: what their worm and wheel are off by, a small crank. */
+function wrongOfFew({ wormErrorArcSeconds: error, smallCrank }: Head): string | null {
+  if (error !== undefined && !(typeof error === "number" && error >= 0 && error <= mostWormError)) return "wormErrorArcSeconds";
+  return smallCrank === undefined || isSmallCrank(smallCrank) ? null : "smallCrank";
 }
 
 /**
@@ -105,7 +110,7 @@ export function checkIsHead(value: unknown): asserts value is Head {
     const code = value === undefined ? "missing" : "unreadable";
     refuse(code, "head", `${quoted(value)} is not a head; defineHead makes one, and readyHeads are there to use`);
   }
-  const wrong = wrongPart(value, head) ?? wrongWorm(value as Head);
+  const wrong = wrongPart(value, head) ?? wrongOfFew(value as Head);
   if (wrong !== null)
     refuse("unreadable", "head", `its ${wrong} is missing or not as a head has it; defineHead makes a head of it`);
 }

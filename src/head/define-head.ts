@@ -6,6 +6,7 @@ import { readGearing, readGears } from "./gearing.ts";
 import type { CrankedHead, Head, HeadSpec } from "./head.ts";
 import { readDirectPlates, readPlates } from "./plate.ts";
 import { readScale } from "./scale.ts";
+import { readSmallCrank } from "./small-crank.ts";
 import { readWormError } from "./worm-error.ts";
 
 /** The keys of a description of a head. */
@@ -24,6 +25,7 @@ const keys = keysOf<HeadSpec & { readonly $schema: string }>({
   dial: true,
   mounted: true,
   wormErrorArcSeconds: true,
+  smallCrank: true,
 });
 
 /** The greatest worm ratio taken: 4,000 is the greatest common one. */
@@ -95,6 +97,7 @@ function readHead(given: Readonly<Record<string, unknown>>, faults: FaultList): 
     dial: readScale(given.dial, "dial", "marks", faults),
     mounted: given.mounted === undefined || given.mounted === null ? null : faults.name(given.mounted, "mounted"),
     ...readWormError(given.wormErrorArcSeconds, faults),
+    ...readSmallCrank(given.smallCrank, faults),
   };
 }
 
@@ -146,6 +149,8 @@ function checkWhole(head: Head, faults: FaultList): void {
   }
   if (head.plates.length === 0 && head.rearPin)
     faults.add("conflict", "rearPin", "a rear pin needs a plate to hold; list the plates");
+  if (head.plates.length === 0 && head.smallCrank !== undefined)
+    faults.add("conflict", "smallCrank", "the large crank beside it needs a plate to stand on; list the plates");
   if (head.plates.length === 0 && head.gearing !== null)
     faults.add(
       "conflict",
@@ -168,6 +173,7 @@ function checkWithoutCrank(head: Head, faults: FaultList): void {
     dial: head.dial !== null,
     mounted: head.mounted !== null,
     wormErrorArcSeconds: head.wormErrorArcSeconds !== undefined,
+    smallCrank: head.smallCrank !== undefined,
   };
   for (const [place, isThere] of Object.entries(ofCrank))
     if (isThere) faults.add("conflict", place, "goes with a crank; give a worm ratio, or leave it out");

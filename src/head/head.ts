@@ -4,6 +4,7 @@ import { checkIsHead } from "./check-is-head.ts";
 import type { Gearing, GearingSpec } from "./gearing.ts";
 import type { DirectPlate, DirectPlateSpec, Plate, PlateSpec } from "./plate.ts";
 import type { Scale, ScaleSpec } from "./scale.ts";
+import type { SmallCrank } from "./small-crank.ts";
 
 /**
  * A dividing head or rotary table, checked and frozen: what it is and what its owner has for it.
@@ -43,6 +44,8 @@ export interface Head {
    * head's papers or a test say; only where it is stated.
    */
   readonly wormErrorArcSeconds?: number;
+  /** The second crank of a wide range head; only where it has one. */
+  readonly smallCrank?: SmallCrank;
 }
 
 /** A head whose spindle a crank or a handwheel turns through a worm. */
@@ -71,6 +74,8 @@ export interface HeadSpec {
   readonly mounted?: string | null | undefined;
   /** Of worm and wheel, in arc-seconds; left out: not known. */
   readonly wormErrorArcSeconds?: number | undefined;
+  /** Left out: there is none, as on most heads. */
+  readonly smallCrank?: SmallCrank | null | undefined;
 }
 
 /** Which head an answer is for. */

@@ -1,5 +1,5 @@
 import { layOut } from "../methods/layout.ts";
-import { allMethods } from "../methods/registry.ts";
+import { usualMethods } from "../methods/registry.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
@@ -88,8 +88,9 @@ export function routesFor(search: SearchOnce, target: Target, found: Found): rea
 /** Where methods or teeth per move were held back, what the head does without that. */
 function otherMethod(search: Search, target: Target): Route[] {
   const teethPerMove = Math.max(search.teethPerMove, usualTeethPerMove);
-  const isFree = search.methods.length === allMethods.length && search.teethPerMove === teethPerMove;
-  const setting = isFree ? null : firstSetting({ ...search, methods: allMethods, teethPerMove }, target);
+  const methods = usualMethods(search.layout.head);
+  const isFree = methods.every((method) => search.methods.includes(method)) && search.teethPerMove === teethPerMove;
+  const setting = isFree ? null : firstSetting({ ...search, methods, teethPerMove }, target);
   return setting === null ? [] : [{ kind: "method", setting }];
 }
 

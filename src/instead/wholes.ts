@@ -21,6 +21,13 @@ export function* wholesWithoutGears({ layout, methods }: Search, effort: Effort)
   }
   if (methods.includes("dial") && head.dial !== null)
     yield timesFactors(turns, factorsOf(head.dial.marksPerTurn * head.dial.vernierLines));
+  const small = head.smallCrank;
+  if (methods.includes("wide-range") && small !== undefined) {
+    for (const circle of small.circles) {
+      const asLarge = timesFactors(factorsOf(small.ratio), factorsOf(circle));
+      for (const { holes } of circles) yield timesFactors(turns, lcmFactors(factorsOf(holes), asLarge));
+    }
+  }
   if (!methods.includes("compound") || !head.rearPin) return;
   const seen = new Set<number>();
   for (const { faces } of head.plates)

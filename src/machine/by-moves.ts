@@ -90,6 +90,7 @@ function standings(work: Work, setting: Repeated): (move: number, from: MoveBetw
       ring,
       from,
     };
+    if ("small" in setting) return { ...place, smallHole: travel(setting.small, move).hole };
     return "second" in setting ? { ...place, rearHole: rearHole(setting.second, move) } : place;
   };
 }
@@ -98,6 +99,11 @@ function between(setting: Repeated, way: number): MoveBetween {
   const moves = Math.abs(way);
   const { turns, hole: spaces } = travel(setting, moves);
   const on: MoveBetween = { direction: way < 0 ? "back" : "forward", moves, turns, spaces };
+  if ("small" in setting) {
+    const { circle } = setting.small;
+    const small = travel(setting.small, moves);
+    return { ...on, small: { circle, turns: small.turns, spaces: small.hole } };
+  }
   if (!("second" in setting)) return on;
   const { direction, circle } = setting.second;
   const both = travel({ turns: 0, ...setting.second }, moves);

@@ -17,7 +17,7 @@ export type Caution =
   | { readonly code: "worm-out-of-mesh" }
   | { readonly code: "stop-pin"; readonly stands: "in" | "out" }
   /** Two parts to each move, and which comes first. */
-  | { readonly code: "two-parts"; readonly first: "crank" | "both" }
+  | { readonly code: "two-parts"; readonly first: "crank" | "both" | "large" }
   /** What the move gives without its gears. */
   | { readonly code: "gears-forgotten"; readonly gives: MoveGives }
   /** Not with the spindle tilted out of line, nor while the same gears cut a helix. */
@@ -50,6 +50,14 @@ export function cautionsFor(way: Way, head: Pick<Head, "plates" | "wormRatio">):
       return [...byMoves(way.setting, hand, head.wormRatio !== null), ...always];
     case "nearest-hole":
       return [{ code: "stop-pin", stands: "in" }, { code: "moves-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
+    case "both-cranks":
+      return [
+        { code: "stop-pin", stands: "in" },
+        { code: "two-parts", first: "large" },
+        { code: "places-differ" },
+        { code: "one-way", hand, to: "hole" },
+        ...always,
+      ];
     case "nearest-direct":
       return [{ code: "places-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
     case "dial":
@@ -59,10 +67,13 @@ export function cautionsFor(way: Way, head: Pick<Head, "plates" | "wormRatio">):
 }
 
 /** What the pin of a setting comes up to, where there is a plate for it. */
-const places = { "index-pin": "hole", "rear-pin": "hole", "spindle-pin": "hole", dial: "mark" } as const satisfies Record<
-  Pin["at"],
-  "hole" | "mark"
->;
+const places = {
+  "index-pin": "hole",
+  "small-pin": "hole",
+  "rear-pin": "hole",
+  "spindle-pin": "hole",
+  dial: "mark",
+} as const satisfies Record<Pin["at"], "hole" | "mark">;
 
 /** Said by what the setting has, and not by its method: whatever is geared can have its gears forgotten. */
 function byMoves(setting: Repeated, hand: ReturnType<typeof handOf>, hasWorm: boolean): readonly Caution[] {
@@ -73,6 +84,7 @@ function byMoves(setting: Repeated, hand: ReturnType<typeof handOf>, hasWorm: bo
   if (bySpindle && hasWorm) cautions.push({ code: "worm-out-of-mesh" });
   if (setting.plateStopPin !== null && hasPlate) cautions.push({ code: "stop-pin", stands: setting.plateStopPin });
   if ("second" in setting) cautions.push({ code: "two-parts", first: setting.second.direction === "against" ? "both" : "crank" });
+  if ("small" in setting) cautions.push({ code: "two-parts", first: "large" });
   if ("gears" in setting) {
     const gives = gearsForgotten(setting);
     if (gives !== null) cautions.push({ code: "gears-forgotten", gives });

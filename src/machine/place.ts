@@ -1,5 +1,5 @@
 import type { Revolutions } from "../number/ratio.ts";
-import type { SecondMove } from "../setting/setting.ts";
+import type { SecondMove, SmallMove } from "../setting/setting.ts";
 import type { BothScales } from "./scale-reader.ts";
 
 /** From the place before to this one, by moves of a setting. */
@@ -12,6 +12,8 @@ export interface MoveBetween {
   readonly spaces: number;
   /** Compound only: turns and spaces of the part by the rear pin, all moves together. */
   readonly second?: Pick<SecondMove, "direction" | "spaces" | "circle"> & { readonly turns: number };
+  /** Wide range only: turns and spaces of the small crank, all moves together. */
+  readonly small?: Pick<SmallMove, "turns" | "spaces" | "circle">;
 }
 
 /** What every place of a job says, however it is reached: the scales show where the work stands then. */
@@ -40,6 +42,8 @@ export interface PlaceByMoves extends AnyPlace {
   readonly vernierHole?: number;
   /** Compound only: the hole of the second circle at the rear pin, likewise. */
   readonly rearHole?: number;
+  /** Wide range only: the hole that the small crank's pin stands in, likewise. */
+  readonly smallHole?: number;
   /** How to get here from the place before; the first is reached from the start. */
   readonly from: MoveBetween;
 }
@@ -57,10 +61,22 @@ export interface PlaceByHole extends AnyPlace {
   readonly from: Pick<MoveBetween, "direction" | "turns" | "spaces">;
 }
 
+/** A place set by both cranks of a wide range head, by itself from the start. */
+export interface PlaceByCranks extends AnyPlace {
+  readonly by: "both-cranks";
+  /** Whole turns of the large crank from the start. */
+  readonly turns: number;
+  /** The hole of the large circle, numbered from 0 the way the crank goes; null where it goes by whole turns alone. */
+  readonly hole: number | null;
+  /** Whole turns of the small crank beyond where its pin stood at the start, and the hole it then stands in. */
+  readonly smallTurns: number;
+  readonly smallHole: number;
+}
+
 /** A place set to the nearest mark of a scale, by itself from the zero. */
 export interface PlaceByScale extends AnyPlace {
   readonly by: "dial" | "ring";
 }
 
 /** One place of a job: what to do to reach it, where that stands, and how far it is off. `by` tells how it is reached. */
-export type Place = PlaceByMoves | PlaceByHole | PlaceByScale;
+export type Place = PlaceByMoves | PlaceByHole | PlaceByCranks | PlaceByScale;

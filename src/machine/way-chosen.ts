@@ -4,6 +4,7 @@ import { lacksDirect } from "../methods/direct.ts";
 import { partOfTurn } from "../methods/layout.ts";
 import { lacksCircles } from "../methods/owned-circles.ts";
 import { allMethods, lackOf } from "../methods/registry.ts";
+import { lacksSmall } from "../methods/wide-range.ts";
 import { quoted, refuse } from "../number/errors.ts";
 import { checkMove } from "../setting/check-move.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
@@ -62,6 +63,13 @@ function lackFromZero({ by, setting }: Exclude<Way, { by: "moves" }>, head: Head
     const { circle } = setting;
     if (placesPerTurn !== circle) return `has ${quoted(placesPerTurn)} places in a turn on a plate of ${quoted(circle)}`;
     return lacksDirect(setting, head);
+  }
+  if (by === "both-cranks") {
+    const { plate, face, circle, small } = setting;
+    const places = small.ratio * small.circle;
+    if (placesPerTurn !== places || places % (circle ?? 1) !== 0)
+      return `has ${quoted(placesPerTurn)} places in a turn by circles of ${quoted(circle)} and ${quoted(small.circle)}`;
+    return lacksCircles(head, plate, face, circle === null ? [] : [circle]) ?? lacksSmall(small, head);
   }
   if (by === "nearest-hole") {
     const { plate, face, circle } = setting;

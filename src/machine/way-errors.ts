@@ -27,6 +27,8 @@ export function worstOf(work: Work, way: Way, teeth: readonly number[], matters:
       return worstByMoves(work, way.setting, teeth, matters);
     case "nearest-hole":
       return worstRead(work, holesReader(way.setting.circle, wormRatioOf(work.head)), teeth, matters);
+    case "both-cranks":
+      return worstRead(work, holesReader(way.setting.placesPerTurn, wormRatioOf(work.head)), teeth, matters);
     case "nearest-direct":
       return worstRead(work, placesReader(way.setting.circle), teeth, matters);
     case "dial":

@@ -1,5 +1,5 @@
 import { placesByMoves } from "./by-moves.ts";
-import { placesByHole, placesByScale } from "./from-zero.ts";
+import { placesByCranks, placesByHole, placesByScale } from "./from-zero.ts";
 import type { Place } from "./place.ts";
 import type { Asked } from "./plan-options.ts";
 import type { Way } from "./way.ts";
@@ -17,6 +17,8 @@ export function placesBy(work: Work, way: Way, teeth: readonly number[], before?
     case "nearest-hole":
     case "nearest-direct":
       return placesByHole(work, way, teeth, before);
+    case "both-cranks":
+      return placesByCranks(work, way.setting, teeth, before);
     case "dial":
     case "ring":
       return placesByScale(work, way.by, teeth, before);

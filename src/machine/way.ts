@@ -17,6 +17,7 @@ export interface WayFromZero<Kind extends NearFromZero["kind"]> {
 export type Way =
   | WayByMoves
   | WayFromZero<"nearest-hole">
+  | WayFromZero<"both-cranks">
   | WayFromZero<"nearest-direct">
   | WayFromZero<"dial">
   | WayFromZero<"ring">;
@@ -24,6 +25,7 @@ export type Way =
 const each: Readonly<Record<Way["by"], true>> = {
   moves: true,
   "nearest-hole": true,
+  "both-cranks": true,
   "nearest-direct": true,
   dial: true,
   ring: true,
@@ -44,6 +46,8 @@ export function wayOf(setting: Setting | NearSetting): Way {
   if (setting.exact || setting.moves === "equal") return { by: "moves", setting };
   switch (setting.kind) {
     case "nearest-hole":
+      return { by: setting.kind, setting };
+    case "both-cranks":
       return { by: setting.kind, setting };
     case "nearest-direct":
       return { by: setting.kind, setting };

@@ -15,8 +15,10 @@ import { partsTo, type Work } from "./work.ts";
 /** The kinds of near setting with the least work first. */
 const leastWork: readonly NearSetting["kind"][] = [
   "simple",
+  "wide-range",
   "dial",
   "nearest-hole",
+  "both-cranks",
   "nearest-direct",
   "one-pair",
   "two-pair",

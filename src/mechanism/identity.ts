@@ -22,7 +22,8 @@ export function proveByIdentity(setting: UnprovedSetting): Proof {
   const over = (turns: Fraction) => (turns === still ? noTurn : toRevolutions(turns.mul(allMoves)));
   const crank = sumOf(motion.acts, "crank");
   const pinTurns = over(motion.pin);
-  const isDirect = crank === still;
+  const isDirect = motion.pins[0]?.at === "spindle-pin";
+  const small = sumOf(motion.acts, "small");
   return {
     closes: spindleOf(motion).equals(wanted),
     shownBy: "identity",
@@ -30,6 +31,7 @@ export function proveByIdentity(setting: UnprovedSetting): Proof {
     rounds: Number(wanted.n),
     crankTurns: isDirect ? null : crank === motion.pin ? pinTurns : over(crank),
     pinTurns: isDirect ? null : pinTurns,
+    ...(small === still ? {} : { smallTurns: over(small) }),
     plateTurns: isDirect ? null : over(sumOf(motion.acts, "plate")),
   };
 }

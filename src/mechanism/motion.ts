@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
 import { isPositive, type Ratio, rational } from "../number/ratio.ts";
-import type { Method, SecondMove, SettingGears } from "../setting/setting.ts";
+import type { Method, SecondMove, SettingGears, SmallMove } from "../setting/setting.ts";
 import { exactNumber, holes, plateRatio, towards } from "./turns.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
@@ -12,24 +12,29 @@ export interface SetMove {
   readonly spaces: number;
   /** Holes in the circle; null where the move is whole turns. */
   readonly circle: number | null;
-  /** Left out, compound where there is a second move, differential where there are gears, else simple. */
+  /** Left out, compound where there is a second move, wide range where there is one of a small crank, differential where there are gears, else simple. */
   readonly method?: Method | undefined;
   /** Compound only. */
   readonly second?: SecondMove | undefined;
+  /** Wide range only. */
+  readonly small?: Pick<SmallMove, "ratio" | "turns" | "spaces" | "circle"> | undefined;
   /** Differential only. */
   readonly gears?: Pick<SettingGears, "drivers" | "driven" | "direction"> | undefined;
 }
 
 /** How far crank, plate and spindle turn in one act of the hand, seen from the bench, in turns; + is forward. */
 export interface Act {
+  /** The crank; of two the large. */
   readonly crank: Fraction;
+  /** The small crank, over its plate. */
+  readonly small: Fraction;
   readonly plate: Fraction;
   readonly spindle: Fraction;
 }
 
 /** A pin that is to drop into a hole when a move is made, and the circle it drops into. */
 export interface Pin {
-  readonly at: "index-pin" | "rear-pin" | "spindle-pin" | "dial";
+  readonly at: "index-pin" | "small-pin" | "rear-pin" | "spindle-pin" | "dial";
   /** Holes of the circle, or places of the dial; null where any circle serves. */
   readonly circle: number | null;
 }
@@ -53,13 +58,23 @@ const motions: Readonly<Record<Method, MethodMotion>> = {
   direct: { needs: null, of: directMotion },
   simple: { needs: null, of: crankMotion("index-pin") },
   dial: { needs: null, of: crankMotion("dial") },
+  "wide-range": { needs: "small", of: wideRangeMotion },
   compound: { needs: "second", of: compoundMotion },
   differential: { needs: "gears", of: differentialMotion },
 };
 
+/** What a move has besides turns and spaces, by its method. */
+type MovePart = "second" | "small" | "gears";
+
+const partNames: Readonly<Record<MovePart, string>> = {
+  second: "a second move",
+  small: "a move of the small crank",
+  gears: "gears",
+};
+
 /** How a method moves the head, and what a move must have for it besides turns and spaces. */
 interface MethodMotion {
-  readonly needs: "second" | "gears" | null;
+  readonly needs: MovePart | null;
   of(move: SetMove, pin: Fraction): Motion;
 }
 
@@ -85,34 +100,36 @@ export function sumOf(acts: readonly Act[], part: keyof Act): Fraction {
   return second === undefined ? first[part] : acts.slice(1).reduce((sum, act) => sum.add(act[part]), first[part]);
 }
 
-function methodOf({ method, second, gears }: SetMove): Method {
+function methodOf({ method, second, small, gears }: SetMove): Method {
   if (second && gears) refuse("conflict", "setting", "a move is compound or geared, not both");
-  const found = method ?? (second ? "compound" : gears ? "differential" : "simple");
+  if (small && (second || gears)) refuse("conflict", "setting", "a move of the small crank is neither compound nor geared");
+  const found = method ?? (second ? "compound" : small ? "wide-range" : gears ? "differential" : "simple");
   if (!Object.hasOwn(motions, found)) {
     const methods = Object.keys(motions).join(", ");
     refuse("unknown-word", "setting.method", `there is no method ${quoted(found)}; the methods are ${methods}`);
   }
   const { needs } = motions[found];
-  const has = second ? "second" : gears ? "gears" : null;
+  const has = second ? "second" : small ? "small" : gears ? "gears" : null;
   if (needs !== has) {
-    const what = (needs ?? has) === "gears" ? "gears" : "second move";
-    const lacks = needs === null ? `has no ${what}` : `needs ${what === "gears" ? "gears" : "a second move"}`;
+    const what = partNames[needs ?? has ?? "second"];
+    const lacks = needs === null ? `has no ${what.replace(/^a /, "")}` : `needs ${what}`;
     refuse("conflict", "setting", `a move by the method ${quoted(found)} ${lacks}; give one that fits its method`);
   }
   return found;
 }
 
-function pinTravel({ turns, spaces, circle }: SetMove): Fraction {
+function pinTravel({ turns, spaces, circle, small }: SetMove): Fraction {
   if ((circle ?? null) === null && spaces !== 0) refuse("missing", "setting.circle", "is missing; spaces say nothing without it");
   const rest = holes(spaces, circle ?? 1, "spaces");
   const pin = turns === 0 ? rest : holes(turns, 1, "turns").add(rest);
-  if (!isPositive(pin)) refuse("out-of-range", "setting", "turns and spaces of 0 are no move; give a move above 0");
+  // The large crank may stay where it is while the small one moves.
+  if (!isPositive(pin) && !small) refuse("out-of-range", "setting", "turns and spaces of 0 are no move; give a move above 0");
   return pin;
 }
 
 /** The worm is out of mesh, and the spindle itself moves by the holes of its plate. */
 function directMotion({ circle }: SetMove, pin: Fraction): Motion {
-  return { acts: [{ crank: still, plate: still, spindle: pin }], pin, pins: [{ at: "spindle-pin", circle }] };
+  return { acts: [{ crank: still, small: still, plate: still, spindle: pin }], pin, pins: [{ at: "spindle-pin", circle }] };
 }
 
 /** One act of the crank, to a hole of a plate that stands still or to a mark of the dial. */
@@ -122,7 +139,24 @@ function crankMotion(at: "index-pin" | "dial"): MethodMotion["of"] {
 
 /** The crank over a plate that stands still. */
 function byCrank(wormRatio: SetMove["wormRatio"], turns: Fraction): Act {
-  return { crank: turns, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
+  return { crank: turns, small: still, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
+}
+
+/** Two acts: the large crank over its plate, then the small one over its own, which turns the worm that many times slower. */
+function wideRangeMotion({ wormRatio, circle, small }: SetMove, pin: Fraction): Motion {
+  const { ratio, turns, spaces, circle: ofSmall } = small as NonNullable<SetMove["small"]>;
+  const travel = holes(turns, 1, "small.turns").add(holes(spaces, ofSmall, "small.spaces"));
+  if (!isPositive(travel)) refuse("out-of-range", "setting.small", "turns and spaces of 0 are no move; give a move above 0");
+  const worm = travel.div(exactNumber(String(ratio), "small.ratio"));
+  const act: Act = { ...byCrank(wormRatio, worm), crank: still, small: travel };
+  return {
+    acts: isPositive(pin) ? [byCrank(wormRatio, pin), act] : [act],
+    pin,
+    pins: [
+      { at: "index-pin", circle },
+      { at: "small-pin", circle: ofSmall },
+    ],
+  };
 }
 
 /**
@@ -160,7 +194,7 @@ function differentialMotion({ wormRatio, circle, gears }: SetMove, pin: Fraction
     );
   const spindle = pin.div(net);
   return {
-    acts: [{ crank: spindle.mul(worm), plate: spindle.mul(ratio), spindle }],
+    acts: [{ crank: spindle.mul(worm), small: still, plate: spindle.mul(ratio), spindle }],
     pin,
     pins: [{ at: "index-pin", circle }],
   };

@@ -16,6 +16,7 @@ const seenBy: Readonly<Record<Pin["at"], (standing: Act) => Fraction>> = {
   // The index pin goes round with the crank, over a plate that may turn.
   "index-pin": ({ crank, plate }) => crank.sub(plate),
   // The rear pin stands still at the back of the plate, which turns past it.
+  "small-pin": ({ small }) => small,
   "rear-pin": ({ plate }) => plate,
   "spindle-pin": ({ spindle }) => spindle,
   dial: ({ crank }) => crank,
@@ -28,14 +29,16 @@ const seenBy: Readonly<Record<Pin["at"], (standing: Act) => Fraction>> = {
  * the worm that the setting is for: on another the same move turns the work by another angle.
  */
 export function walk(setting: UnprovedSetting, { acts, pins }: Motion, wanted: Fraction, head: Head): boolean {
-  const isCranked = acts.some(({ crank }) => crank.n !== 0n);
+  const isCranked = acts.some(({ crank, small }) => crank.n !== 0n || small.n !== 0n);
+  if ("small" in setting && setting.small.ratio !== head.smallCrank?.ratio) return false;
   if (isCranked && !isSameWorm(setting, head)) return false;
   const circles = pins.map((pin) => ({ at: pin.at, drilled: drilledFor(pin, setting, head) }));
-  let standing: Act = { crank: still, plate: still, spindle: still };
+  let standing: Act = { crank: still, small: still, plate: still, spindle: still };
   // Every move begins with all pins in holes, as the first does: what they find in one they find in all.
   for (const act of acts) {
     standing = {
       crank: standing.crank.add(act.crank),
+      small: standing.small.add(act.small),
       plate: standing.plate.add(act.plate),
       spindle: standing.spindle.add(act.spindle),
     };
@@ -82,6 +85,8 @@ function drilledAt(at: Pin["at"], plate: string | null, face: string | null, hea
   switch (at) {
     case "index-pin":
       return onFace();
+    case "small-pin":
+      return head.smallCrank?.circles ?? [];
     case "rear-pin":
       return head.rearPin ? onFace() : [];
     case "spindle-pin":

@@ -16,7 +16,7 @@ import { lacksCircles } from "./owned-circles.ts";
  * @see *Machinery's Handbook*, 27th ed. (2004), p. 1995, on parts of a turn by two circles.
  */
 export const compound: Law<"compound"> = {
-  places: { compound: 5 },
+  places: { compound: 6 },
   plain: true,
   find(_, layout, trial) {
     const { effort, isAnyGood } = trial;

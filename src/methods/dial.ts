@@ -7,7 +7,7 @@ import { neededDivisors } from "./needed-divisors.ts";
 
 /** Indexing by the handwheel's dial alone, where every position falls on one of its marks. */
 export const dial: Law<"dial"> = {
-  places: { dial: 7 },
+  places: { dial: 8 },
   plain: false,
   find: (_, layout, trial) => firstThatServes(dialSettings, layout, trial),
   lacks({ circle }, head) {

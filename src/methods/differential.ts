@@ -24,7 +24,7 @@ import { hasIdlers, lacksTrain } from "./owned-gears.ts";
  * space of 33: no assumed whole count.
  */
 export const differential: Law<"differential"> = {
-  places: { "one-pair": 3, "two-pair": 4, block: 6, "may-foul": 8 },
+  places: { "one-pair": 4, "two-pair": 5, block: 7, "may-foul": 9 },
   plain: false,
   find: gearedOfKind,
   lacks({ circle, plate, face, gears }, head) {

@@ -24,7 +24,7 @@ export interface GearedHandled extends Handled {
  * larger circle, fewer turns.
  */
 export function byHandling(mounted: string | null): (a: Handled, b: Handled) => number {
-  return (a, b) => offMounted(a, mounted) - offMounted(b, mounted) || goesBack(a) - goesBack(b) || byCounting(a, b);
+  return (a, b) => byMounted(a, b, mounted) || goesBack(a) - goesBack(b) || byCounting(a, b);
 }
 
 /**
@@ -34,14 +34,19 @@ export function byHandling(mounted: string | null): (a: Handled, b: Handled) => 
  */
 export function byGearedHandling(mounted: string | null): (a: GearedHandled, b: GearedHandled) => number {
   return (a, b) =>
-    offMounted(a, mounted) - offMounted(b, mounted) ||
+    byMounted(a, b, mounted) ||
     isFaster(a, fast) - isFaster(b, fast) ||
     Number(b.with) - Number(a.with) ||
     isFaster(a, brisk) - isFaster(b, brisk) ||
     byCounting(a, b);
 }
 
-function offMounted({ plate }: Handled, mounted: string | null): number {
+/** A plate that is already on the head before any other. */
+export function byMounted(a: Pick<Handled, "plate">, b: Pick<Handled, "plate">, mounted: string | null): number {
+  return offMounted(a, mounted) - offMounted(b, mounted);
+}
+
+function offMounted({ plate }: Pick<Handled, "plate">, mounted: string | null): number {
   return plate === null || plate === mounted ? 0 : 1;
 }
 

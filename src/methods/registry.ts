@@ -14,9 +14,12 @@ import type { Law, Trial } from "./law.ts";
 import type { HeadLayout } from "./layout.ts";
 import { simple } from "./simple.ts";
 import type { WhyNot } from "./why-not.ts";
+import { wideRange } from "./wide-range.ts";
 
 /** Every method with its law: the one place where a method is known to the search. */
-const laws = { direct, simple, differential, compound, dial } satisfies { readonly [M in Method]: Law<M> };
+const laws = { direct, simple, "wide-range": wideRange, differential, compound, dial } satisfies {
+  readonly [M in Method]: Law<M>;
+};
 
 /** A law whose own kinds and settings are those it is asked for; the registry pairs them rightly. */
 interface AnyLaw {
@@ -43,6 +46,13 @@ export const orderOfPreference: readonly Kind[] = Object.freeze(kinds.map(({ kin
 
 /** All methods, in the order of preference. */
 export const allMethods: readonly Method[] = Object.freeze([...new Set(kinds.map(({ method }) => method))]);
+
+/** The methods that are tried where none are named: all, but for that of a small crank where a head has none. */
+export function usualMethods({ smallCrank }: Pick<Head, "smallCrank">): readonly Method[] {
+  return smallCrank === undefined ? withoutSmallCrank : allMethods;
+}
+
+const withoutSmallCrank: readonly Method[] = allMethods.filter((method) => method !== "wide-range");
 
 /** The methods that go by plates alone: one expects to be told why they do not serve. */
 export const plainMethods: readonly Method[] = allMethods.filter((method) => lawOf(method).plain);

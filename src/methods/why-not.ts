@@ -4,12 +4,12 @@ import type { Ratio } from "../number/ratio.ts";
 export type WhyNot =
   | {
       readonly code: "without";
-      readonly part: "crank" | "direct-plate" | "index-plate" | "rear-pin" | "dial" | "gearing" | "change-gears";
+      readonly part: "crank" | "small-crank" | "direct-plate" | "index-plate" | "rear-pin" | "dial" | "gearing" | "change-gears";
     }
   | {
       readonly code: "no-multiple";
       /** What would have to be a multiple of one of these. */
-      readonly of: "direct-plate" | "circle" | "two-circles" | "dial";
+      readonly of: "direct-plate" | "circle" | "two-cranks" | "two-circles" | "dial";
       readonly multiplesOf: readonly number[];
       /** What is owned of it, where that is short to say; else empty. */
       readonly owned: readonly number[];

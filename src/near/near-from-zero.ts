@@ -14,7 +14,7 @@ import { closest } from "./closest.ts";
 import { type Errors, figuresOf } from "./near-errors.ts";
 
 /** Places that can be set: holes of a circle, or marks of a scale with its vernier. */
-interface Places {
+export interface Places {
   /** In one turn of the crank; of the spindle, for a ring. */
   readonly perTurn: number;
   /** Turns of what carries them for one turn of the spindle. */
@@ -122,8 +122,13 @@ export function asReadByEye({ placesPerTurn }: NearBy<"ring">, arcSeconds: numbe
   return Math.max(arcSeconds, arcSecondsPerTurn / 2 / placesPerTurn);
 }
 
+type FromZeroAlike = Omit<
+  NearFromZero,
+  "kind" | "method" | "circle" | "plate" | "face" | "plateStopPin" | "small" | "vernierHoles" | "form"
+>;
+
 /** What all settings from one zero say alike. */
-function eachFromZero({ head }: HeadLayout, wanted: Wanted, places: Places) {
+export function eachFromZero({ head }: HeadLayout, wanted: Wanted, places: Places): FromZeroAlike {
   return {
     moves: "from-zero",
     teethPerMove: 1,
@@ -146,7 +151,7 @@ function spacing({ perTurn, turns }: Places, { divisions, teeth }: Move): { read
 }
 
 /** How far the worst position of a count lies from a place, in `residue` of the `parts` between two places. */
-interface Furthest {
+export interface Furthest {
   /** Steps from the zero. */
   readonly index: number;
   readonly residue: number;
@@ -161,7 +166,7 @@ interface Furthest {
  * whole worm ratio b divides the count, so the residue nearest to half of b is there; on a fractional
  * one it may lie beyond the last position, and the greatest that does not is found by Euclid.
  */
-function furthest(places: Places, move: Move): Furthest {
+export function furthest(places: Places, move: Move): Furthest {
   const { step, parts } = spacing(places, move);
   const residue = Math.floor(parts / 2);
   const past = Number((BigInt(inverseModulo(step, parts)) * BigInt(residue)) % BigInt(parts));

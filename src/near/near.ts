@@ -8,6 +8,7 @@ import type { Move } from "../setting/move.ts";
 import type { NearFromZero, NearMove, NearSetting, UnprovedNearMove } from "../setting/near-setting.ts";
 import type { Method } from "../setting/setting.ts";
 import { checkTarget, firstMove, movesFor, type Target } from "../setting/target.ts";
+import { nearestByBoth, nearWideRange } from "./near-both-cranks.ts";
 import { measure, nearMove } from "./near-errors.ts";
 import { asReadByEye, byDial, byRing, nearestDirect, nearestHole } from "./near-from-zero.ts";
 import { nearGearing } from "./near-gearing.ts";
@@ -18,6 +19,7 @@ type MoveKind = NearMove["kind"];
 /** For each kind of move, the least work first, those it must come nearer than: they are less work. Compound does without gears. */
 const easier: Readonly<Record<MoveKind, readonly MoveKind[]>> = {
   simple: [],
+  "wide-range": ["simple"],
   "one-pair": ["simple"],
   "two-pair": ["simple", "one-pair"],
   compound: ["simple"],
@@ -26,6 +28,7 @@ const easier: Readonly<Record<MoveKind, readonly MoveKind[]>> = {
 
 const methodOf: Readonly<Record<MoveKind, Method>> = {
   simple: "simple",
+  "wide-range": "wide-range",
   "one-pair": "differential",
   "two-pair": "differential",
   compound: "compound",
@@ -90,6 +93,8 @@ function equalMoves(search: Search, find: Finders, target: Target, effort: Effor
   for (const move of movesFor(target, search.teethPerMove)) {
     const halfStep = ("angle" in target ? move.teeth : 1 / move.divisions) / 2;
     for (const kind of asked) {
+      // With more teeth it would come nearer by what no head holds, and the small crank would go round hundreds of times.
+      if (kind === "wide-range" && "divisions" in target && move.teeth > 1) continue;
       const bar = Math.min(least[kind] ?? halfStep, ...easier[kind].map((each) => least[each] ?? halfStep));
       const setting = bar > 0 ? find[kind](move, bar, effort) : null;
       if (setting === null) continue;
@@ -111,6 +116,7 @@ function finders({ layout }: Search): Finders {
   let met: Move | null = null;
   return {
     simple: (move, bar, effort) => nearSimple(layout, move, bar, effort),
+    "wide-range": (move, bar, effort) => nearWideRange(layout, move, bar, effort),
     compound: (move, bar, effort) => nearCompound(layout, multiples, move, bar, effort),
     "one-pair": (move, bar, effort) => nearGearing(layout, move, { pairs: 1, fits: true, bar, effort }).setting,
     "two-pair": (move, bar, effort) => {
@@ -131,8 +137,9 @@ function eachFromZero({ layout, methods }: Search, target: Target, first: Move):
   const hole = methods.includes("simple") && !isAngle ? nearestHole(layout, wanted) : null;
   const direct = methods.includes("direct") && !byCrank ? nearestDirect(layout, wanted) : null;
   const halfStep = ((arcSecondsPerTurn / 2) * first.teeth) / first.divisions;
+  const both = methods.includes("wide-range") ? nearestByBoth(layout, wanted) : null;
   const dial = methods.includes("dial") ? byDial(layout, wanted) : null;
-  return [hole, direct, dial, byRing(layout, wanted)].filter(
+  return [hole, both, direct, dial, byRing(layout, wanted)].filter(
     (setting): setting is NearFromZero => setting !== null && setting.worstArcSeconds < halfStep,
   );
 }

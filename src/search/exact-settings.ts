@@ -4,7 +4,7 @@ import type { GearedMove } from "../methods/crank-moves.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { Trial, TrialEffort } from "../methods/law.ts";
 import { checkTerms, type HeadLayout } from "../methods/layout.ts";
-import { allMethods, lackOf, methodOf, settingsOfKind } from "../methods/registry.ts";
+import { allMethods, lackOf, methodOf, settingsOfKind, usualMethods } from "../methods/registry.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { invariant, quoted, refuse } from "../number/errors.ts";
 import type { Kind } from "../setting/kind.ts";
@@ -61,7 +61,8 @@ export function once(search: Search): SearchOnce {
 
 /** Checks the options and lays out the head once. */
 export function searchOn(head: Head | PreparedHead, options: SearchOptions = {}): Search {
-  const { methods = allMethods, teethPerMove = usualTeethPerMove, prefer = [], mounted } = options;
+  const layout = layoutOf(head, options.mounted);
+  const { methods = usualMethods(layout.head), teethPerMove = usualTeethPerMove, prefer = [] } = options;
   const known = `the methods are ${allMethods.join(", ")}`;
   for (const [place, list] of Object.entries({ methods, prefer })) {
     if (!Array.isArray(list)) refuse("unreadable", place, `${quoted(list)} is not a list; give its names in a list`);
@@ -71,7 +72,7 @@ export function searchOn(head: Head | PreparedHead, options: SearchOptions = {})
   }
   if (methods.length === 0) refuse("missing", "methods", `the list names none; ${known}`);
   return {
-    layout: layoutOf(head, mounted),
+    layout,
     methods,
     teethPerMove: checkTeethPerMove(teethPerMove),
     order: preferenceFrom(prefer),

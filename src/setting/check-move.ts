@@ -1,7 +1,7 @@
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { quoted, refuse } from "../number/errors.ts";
 import type { NearMove } from "./near-setting.ts";
-import type { SecondMove, Setting, SettingGears } from "./setting.ts";
+import type { SecondMove, Setting, SettingGears, SmallMove } from "./setting.ts";
 
 type KeyOf<Union> = Union extends Union ? keyof Union : never;
 
@@ -13,6 +13,7 @@ const moveKeys = keysOf<Record<KeyOf<Setting | NearMove>, unknown>>({
   circle: true,
   method: true,
   second: true,
+  small: true,
   gears: true,
   teethPerMove: true,
   spindlePerMove: true,
@@ -35,6 +36,8 @@ const moveKeys = keysOf<Record<KeyOf<Setting | NearMove>, unknown>>({
 
 const secondKeys = keysOf<SecondMove>({ spaces: true, circle: true, direction: true });
 
+const smallKeys = keysOf<SmallMove>({ ratio: true, turns: true, spaces: true, circle: true, armsEnclose: true });
+
 const gearsKeys = keysOf<SettingGears>({
   drivers: true,
   driven: true,
@@ -52,11 +55,15 @@ const gearsKeys = keysOf<SettingGears>({
  */
 export function checkMove(move: unknown): void {
   checkKeys(move, moveKeys, "move");
-  const { second, gears, proof, error, ...figures } = move as Record<string, unknown>;
+  const { second, small, gears, proof, error, ...figures } = move as Record<string, unknown>;
   checkFigures(figures, "move");
   if (second !== undefined && second !== null) {
     checkKeys(second, secondKeys, "move.second");
     checkFigures(second, "move.second");
+  }
+  if (small !== undefined && small !== null) {
+    checkKeys(small, smallKeys, "move.small");
+    checkFigures(small, "move.small");
   }
   if (gears !== undefined && gears !== null) checkGears(gears);
 }

@@ -1,5 +1,5 @@
 import type { Ratio, Revolutions } from "../number/ratio.ts";
-import type { DirectWay, OfMove, SettingBy } from "./setting.ts";
+import type { DirectWay, OfMove, SettingBy, SmallMove } from "./setting.ts";
 
 /** The errors of a near setting, exact, in turns of the work. */
 export interface NearError {
@@ -26,12 +26,12 @@ export interface NearFigures {
 }
 
 /** A move that can be near: by the crank, whatever holds or turns the plate. */
-export type UnprovedNearMove = SettingBy<"simple" | "compound" | "differential">;
+export type UnprovedNearMove = SettingBy<"simple" | "wide-range" | "compound" | "differential">;
 
 /** One move made over and over that nearly serves, so that its error grows from move to move. */
 export type NearMove = UnprovedNearMove &
   NearFigures & {
-    readonly kind: "simple" | "one-pair" | "two-pair" | "compound" | "may-foul";
+    readonly kind: "simple" | "wide-range" | "one-pair" | "two-pair" | "compound" | "may-foul";
     readonly moves: "equal";
     /** What one move does turn the spindle, in turns; `spindlePerMove` is what it should. */
     readonly spindleTurned: Revolutions;
@@ -52,6 +52,19 @@ export interface ByNearestHole {
 export interface ByNearestDirect
   extends Pick<DirectWay, "method" | "circle" | "plate" | "face" | "vernierHoles" | "form" | "plateStopPin"> {
   readonly kind: "nearest-direct";
+}
+
+/** Set by both cranks of a wide range head: the large one to a hole below, the small one to the nearest from there. */
+export interface ByBothCranks {
+  readonly kind: "both-cranks";
+  readonly method: "wide-range";
+  readonly wormRatio: Ratio;
+  /** Null where the large crank goes by whole turns alone. */
+  readonly circle: number | null;
+  readonly plate: string | null;
+  readonly face: string | null;
+  readonly plateStopPin: "in";
+  readonly small: Pick<SmallMove, "ratio" | "circle">;
 }
 
 /** Set by the handwheel's dial or by the degree ring. */
@@ -77,7 +90,7 @@ export type NearFromZero = OfMove &
     readonly armsEnclose: null;
     /** Places that one turn of the crank can be set to (of the spindle, for a ring or a direct plate): holes, or marks with their vernier. */
     readonly placesPerTurn: number;
-  } & (ByNearestHole | ByNearestDirect | (ByScale<"dial"> & { readonly wormRatio: Ratio }) | ByScale<"ring">);
+  } & (ByNearestHole | ByBothCranks | ByNearestDirect | (ByScale<"dial"> & { readonly wormRatio: Ratio }) | ByScale<"ring">);
 
 /** A setting from one zero by one kind of place. */
 export type NearBy<Kind extends NearFromZero["kind"]> = Extract<NearFromZero, { readonly kind: Kind }>;

@@ -18,6 +18,8 @@ export interface Proof {
   readonly crankTurns: Revolutions | null;
   /** Turns of the pin over the plate; null for direct indexing. */
   readonly pinTurns: Revolutions | null;
+  /** Turns of the small crank; only of wide range indexing. */
+  readonly smallTurns?: Revolutions;
   /** Turns of the plate, + with the crank; null for direct indexing. */
   readonly plateTurns: Revolutions | null;
 }

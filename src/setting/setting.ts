@@ -75,6 +75,20 @@ export interface SecondMove {
   readonly direction: "with" | "against";
 }
 
+/** The second part of a wide range move: the small crank over its own plate, the large crank's pin in its hole. */
+export interface SmallMove {
+  /** Turns of the small crank for one of the large. */
+  readonly ratio: number;
+  readonly turns: number;
+  readonly spaces: number;
+  readonly circle: number;
+  /** Holes that the arms of its plate enclose, the pin's own among them. */
+  readonly armsEnclose: number;
+}
+
+/** Wide range indexing: the large crank as in simple indexing, whose pin may stay where it is, then the small crank. */
+export type WideRangeWay = { readonly method: "wide-range"; readonly plateStopPin: "in"; readonly small: SmallMove } & Crank;
+
 /** Compound indexing: the crank on one circle, then crank and plate together by the rear pin on another of the same face. */
 export interface CompoundWay extends OnHoles {
   readonly method: "compound";
@@ -131,7 +145,9 @@ export interface DialWay {
 }
 
 /** A setting as a solver finds it, before the mechanism has proved it. `method` tells which way it is. */
-export type UnprovedSetting = (OfMove & DirectWay) | (OfCrankMove & (SimpleWay | CompoundWay | DifferentialWay | DialWay));
+export type UnprovedSetting =
+  | (OfMove & DirectWay)
+  | (OfCrankMove & (SimpleWay | WideRangeWay | CompoundWay | DifferentialWay | DialWay));
 
 /** The trade's methods of indexing. *Simple* is also called *plain*. */
 export type Method = UnprovedSetting["method"];

@@ -64,6 +64,7 @@ const stopPins = {
 } as const;
 
 const orders = {
+  large: "the large crank, until its pin is home, then the small one",
   crank: "the crank alone, then crank and plate together by the rear pin",
   both: "crank and plate together BACK by the rear pin, then the crank alone forward, which takes up the slack",
 } as const;

@@ -27,6 +27,7 @@ function told<Row>(rows: readonly Row[], cells: Cells<Row>): readonly TextColumn
 
 const gearsOf = (setting: Setting | null) => (setting?.method === "differential" ? setting.gears : null);
 const secondOf = (setting: Setting | null) => (setting?.method === "compound" ? setting.second : null);
+const smallOf = (setting: Setting | null) => (setting?.method === "wide-range" ? setting.small : null);
 
 const ofSetting: Cells<TableRow> = {
   divisions: ({ divisions }) => divisions,
@@ -40,6 +41,9 @@ const ofSetting: Cells<TableRow> = {
   "second circle": ({ setting }) => secondOf(setting)?.circle,
   "second spaces": ({ setting }) => secondOf(setting)?.spaces,
   "second part": ({ setting }) => secondOf(setting)?.direction,
+  "small circle": ({ setting }) => smallOf(setting)?.circle,
+  "small turns": ({ setting }) => smallOf(setting)?.turns,
+  "small spaces": ({ setting }) => smallOf(setting)?.spaces,
   drivers: ({ setting }) => gearsOf(setting)?.drivers.join(" × "),
   driven: ({ setting }) => gearsOf(setting)?.driven.join(" × "),
   idlers: ({ setting }) => gearsOf(setting)?.idlers,
@@ -57,6 +61,7 @@ export function tableColumns(rows: readonly TableRow[]): readonly TextColumn[] {
   return told(rows, ofSetting);
 }
 
+const standing = (place: Place) => ("hole" in place ? place : null);
 const byMoves = (place: Place) => (place.by === "moves" ? place : null);
 const byHoles = (place: Place) => ("from" in place ? place : null);
 const minusIf = (isBack: boolean, value: number | undefined) =>
@@ -84,10 +89,13 @@ const ofPlace: Cells<Place> = {
   "second turns": (place) => byMoves(place)?.from.second?.turns,
   "second spaces": (place) => byMoves(place)?.from.second?.spaces,
   "second part": (place) => byMoves(place)?.from.second?.direction,
-  turns: (place) => byHoles(place)?.turns,
-  hole: (place) => byHoles(place)?.hole,
-  "row hole": (place) => byHoles(place)?.vernierHole,
+  "small turns": (place) => (place.by === "both-cranks" ? place.smallTurns : byMoves(place)?.from.small?.turns),
+  "small spaces": (place) => byMoves(place)?.from.small?.spaces,
+  turns: (place) => standing(place)?.turns,
+  hole: (place) => standing(place)?.hole,
+  "row hole": (place) => ("vernierHole" in place ? place.vernierHole : null),
   "rear hole": (place) => byMoves(place)?.rearHole,
+  "small hole": (place) => ("smallHole" in place ? place.smallHole : null),
   ...ofDial,
   ...ofRing,
   "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, errorDecimals),

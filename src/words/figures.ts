@@ -31,6 +31,17 @@ function moveFigures({ turns, spaces, armsEnclose }: Crank, then: "" | "THEN "):
   ];
 }
 
+/** Two parts to a move: the large crank, then the small one. */
+export function wideRangeFigures(setting: SettingBy<"wide-range">): readonly Figure[] {
+  const { turns, spaces, circle } = setting.small;
+  const stays = setting.circle === null && setting.turns === 0;
+  return [
+    ...(stays ? [] : [circleFigure(setting), ...moveFigures(setting, "")]),
+    { head: "SMALL TURNS", figure: String(turns), under: "of the small crank" },
+    { head: "SMALL SPACES", figure: String(spaces), under: `of its ${circle}` },
+  ];
+}
+
 /** Two parts to a move: crank and plate together are counted at the rear pin, and come first where they go back. */
 export function compoundFigures(setting: SettingBy<"compound">): readonly Figure[] {
   const { direction, spaces, circle } = setting.second;

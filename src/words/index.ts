@@ -114,7 +114,8 @@ export {
   withPlus,
 } from "./numbers.ts";
 export { orderItems } from "./order-items.ts";
-export { type ColumnHead, type PlaceColumn, placeColumns, type ScaleColumn, scaleColumns } from "./place-columns.ts";
+export type { ColumnHead, PlaceColumn, ScaleColumn } from "./place-column.ts";
+export { placeColumns, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export {
   between,

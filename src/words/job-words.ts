@@ -30,11 +30,14 @@ export function goingOn(way: Way, { plates }: Head): string {
       return "go on to the reading";
     case "spindle-holes":
       return `go on to the ${directNouns(way.setting).place}, pin home`;
+    case "both-cranks":
+      return "large crank to its hole, small crank to its hole, both pins home";
     case "spindle-row":
       return "go on to the hole and on to that of the row, pin home";
     case "index-holes": {
       if (way.by !== "moves") return "go on to the hole, pin home";
       if (way.setting.circle === null) return plates.length === 0 ? "go on the whole turns" : "go on the whole turns, pin home";
+      if ("small" in way.setting) return "large crank, then small crank, both pins home, arms round to the pins";
       return "second" in way.setting
         ? "both parts in their order, both pins home, arms round to the pin"
         : "go on to the hole, pin home, arms round to the pin";

@@ -23,7 +23,7 @@ export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, {
   const startHole = "hole" in start ? (start.hole ?? 0) : 0;
   const first = after === null ? "" : `; the first goes on from tooth ${after}`;
   return [
-    ...(by === "marks" || by === "spindle-row" ? [] : [goOnLegend(by, circle !== null, first)]),
+    ...(by === "marks" || by === "spindle-row" || by === "both-cranks" ? [] : [goOnLegend(by, circle !== null, first)]),
     ...(by === "marks" || circle === null ? [] : [holeLegend(way, startHole)]),
     ...("second" in way.setting ? [`"Rear" is the hole of ${way.setting.second.circle} at the rear pin, likewise.`] : []),
     ...(way.setting.exact ? [] : ['"Off by" is how far the work stands from its true angle: + too far, − short of it.']),
@@ -41,7 +41,7 @@ function holeLegend(way: Way, startHole: number): string {
   const { place, places } = directNouns(way.setting);
   const [numbered, turned] = [
     `${places[0]?.toUpperCase()}${places.slice(1)} are numbered`,
-    goesBy(way) === "index-holes" ? "crank" : "work",
+    goesBy(way).startsWith("spindle") ? "work" : "crank",
   ];
   return startHole === 0
     ? `${numbered} from 0, where the pin starts, the way the ${turned} goes.`
@@ -74,7 +74,9 @@ export function secondRoundWords({ hole, rearHole }: Pick<PlaceByMoves, "hole" |
 export function holesUsedWords(places: readonly Place[], way: Way): string {
   const holes = places.flatMap((place) => {
     if (!("hole" in place) || place.hole === null) return [];
-    return place.vernierHole === undefined ? String(place.hole) : `${place.hole} + ${place.vernierHole}`;
+    return !("vernierHole" in place) || place.vernierHole === undefined
+      ? String(place.hole)
+      : `${place.hole} + ${place.vernierHole}`;
   });
   return `${holes.join(", ")}; 0 is the ${directNouns(way.setting).place} that the pin starts in`;
 }

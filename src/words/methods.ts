@@ -2,14 +2,14 @@ import type { Head } from "../head/head.ts";
 import type { KindOf } from "../setting/kind.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { Crank, Method, SettingBy } from "../setting/setting.ts";
-import { compoundFigures, crankFigures, dialFigures, directFigures, type Figure } from "./figures.ts";
+import { compoundFigures, crankFigures, dialFigures, directFigures, type Figure, wideRangeFigures } from "./figures.ts";
 import { trainItems, trainShort } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import { counted, mixed } from "./numbers.ts";
 import { directNouns, plateName } from "./plates.ts";
 
 /** Where a kind of setting stands in a book: geared and compound rows apart, so that none is read as simple. */
-export type Section = "direct" | "simple" | "dial" | "geared" | "compound";
+export type Section = "direct" | "simple" | "wide-range" | "dial" | "geared" | "compound";
 
 /** What a kind of setting is called. */
 export interface KindWords {
@@ -68,6 +68,20 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       const hole = circle === null || proof.crankTurns?.includes("/") ? "the start" : "the start hole";
       return `: ${turnsOf(proof.crankTurns)} of the crank bring you back to ${hole}`;
     },
+  },
+  "wide-range": {
+    name: "Two cranks",
+    kinds: { "wide-range": { name: "Two cranks", title: "WIDE RANGE INDEXING, both cranks", mark: "W", section: "wide-range" } },
+    isExpected: ({ smallCrank }) => smallCrank !== undefined,
+    setUp: wideRangeItems,
+    figures: wideRangeFigures,
+    short: (setting, plate) => {
+      const { turns, spaces, circle } = setting.small;
+      const small = `small crank ${turns} + ${spaces} of ${circle}`;
+      return setting.circle === null && setting.turns === 0 ? small : `${crankShort(setting)}${plate}, then ${small}`;
+    },
+    proof: (_, { crankTurns, smallTurns = null }) =>
+      `: ${turnsOf(crankTurns)} of the large crank and ${turnsOf(smallTurns)} of the small one bring the work back to its start`,
   },
   compound: {
     name: "Compound",
@@ -171,6 +185,22 @@ function crankItems(setting: Crank): readonly Item[] {
     { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes`, inFigures: true },
     { term: "Crank", text: move, inFigures: true },
     { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them`, inFigures: true },
+  ];
+}
+
+/** The large crank, where it moves at all, then the small one, always forward. */
+function wideRangeItems(setting: SettingBy<"wide-range">, head: Head): readonly Item[] {
+  const { turns, spaces, circle, armsEnclose } = setting.small;
+  const stays: Item = { term: "Large crank", text: "stays where it is, its pin in a hole of any circle" };
+  return [
+    ...(setting.circle === null && setting.turns === 0 ? [stays] : crankItems(setting)),
+    stopPinIn(head),
+    {
+      term: "Small crank",
+      text: `then ${counted(turns, "turn")} + ${counted(spaces, "space")} of its ${circle}`,
+      inFigures: true,
+    },
+    { term: "Its arms", text: `enclose ${counted(armsEnclose, "hole")}, the pin's own among them`, inFigures: true },
   ];
 }
 

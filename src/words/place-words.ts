@@ -5,13 +5,14 @@ import { motionOf, type Pin } from "../mechanism/motion.ts";
 import { directNouns } from "./plates.ts";
 
 /**
- * What the hand goes by to a place: holes of an index plate, holes of the spindle's own plate, those with a row
+ * What the hand goes by to a place: holes of an index plate, those of both cranks, each place by itself, holes of the spindle's own plate, those with a row
  * of holes beside them, or marks of a scale.
  */
-export type GoesBy = "index-holes" | "spindle-holes" | "spindle-row" | "marks";
+export type GoesBy = "index-holes" | "spindle-holes" | "both-cranks" | "spindle-row" | "marks";
 
 const pins: Readonly<Record<Pin["at"], GoesBy>> = {
   "index-pin": "index-holes",
+  "small-pin": "index-holes",
   "rear-pin": "index-holes",
   "spindle-pin": "spindle-holes",
   dial: "marks",
@@ -31,6 +32,8 @@ export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
     }
     case "nearest-hole":
       return "index-holes";
+    case "both-cranks":
+      return "both-cranks";
     case "nearest-direct":
       return "spindle-holes";
     case "dial":
@@ -44,7 +47,7 @@ export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
  * set, or a hole with one of a row.
  */
 export function goOnWords(place: Place, way: Way): string {
-  if (goesBy(way) === "spindle-row") return "";
+  if (goesBy(way) === "spindle-row" || place.by === "both-cranks") return "";
   switch (place.by) {
     case "moves":
       return goesBy(way) === "marks" ? "" : moveWords(place.from, way.setting.circle, goesBy(way));
@@ -64,11 +67,16 @@ function holeWords({ direction, turns, spaces }: PlaceByHole["from"], circle: nu
 }
 
 /** A move between two places: turns + spaces, and the part by the rear pin; one that goes back is made first. */
-export function moveWords({ direction, moves, turns, spaces, second }: MoveBetween, circle: number | null, by: GoesBy): string {
+export function moveWords(
+  { direction, moves, turns, spaces, second, small }: MoveBetween,
+  circle: number | null,
+  by: GoesBy,
+): string {
   if (moves === 0) return "stay";
   const back = direction === "back";
   const on = circle === null ? "" : `/${circle}`;
   const alone = `${by === "spindle-holes" && turns === 0 ? "" : `${turns} + `}${spaces}${on}`;
+  if (small !== undefined) return `${back ? "BACK " : ""}${alone}, small ${small.turns} + ${small.spaces}/${small.circle}`;
   if (second === undefined) return `${back ? "BACK " : ""}${alone}`;
   const whole = second.turns > 0 ? `${second.turns} + ` : "";
   const goesOn = (second.direction === "with") === !back;
@@ -81,6 +89,7 @@ export function moveWords({ direction, moves, turns, spaces, second }: MoveBetwe
 export function holeStands(place: Place, way: Way): string {
   if (!("hole" in place) || place.hole === null || goesBy(way) === "marks") return "";
   const rear = place.by === "moves" && place.rearHole !== undefined ? `, rear pin in hole ${place.rearHole}` : "";
-  const row = place.vernierHole === undefined ? "" : `, hole ${place.vernierHole} of the row`;
-  return `${directNouns(way.setting).place} ${place.hole}${row}${rear}`;
+  const small = "smallHole" in place ? `, small crank in hole ${place.smallHole}` : "";
+  const row = !("vernierHole" in place) || place.vernierHole === undefined ? "" : `, hole ${place.vernierHole} of the row`;
+  return `${directNouns(way.setting).place} ${place.hole}${row}${rear}${small}`;
 }

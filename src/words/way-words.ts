@@ -4,7 +4,7 @@ import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
 import { methodWords, stopPinIn } from "./methods.ts";
-import { onDirect } from "./near-words.ts";
+import { onBoth, onDirect } from "./near-words.ts";
 import { directNouns, plateName } from "./plates.ts";
 import { settingFigures, settingItems, shortSetting } from "./setting-words.ts";
 
@@ -15,6 +15,8 @@ export function wayTitle(way: Way): string {
       return settingTitle(way.setting);
     case "nearest-hole":
       return "THE NEAREST HOLES";
+    case "both-cranks":
+      return "WIDE RANGE INDEXING, the nearest holes of both cranks";
     case "nearest-direct":
       return `THE NEAREST ${directNouns(way.setting).places.toUpperCase()}`;
     case "dial":
@@ -37,6 +39,8 @@ export function wayShort(way: Way): string {
       return `${wayName(way)} ${shortSetting(way.setting)}`;
     case "nearest-hole":
       return `the nearest holes of ${way.setting.circle} (plate ${plateName(way.setting)})`;
+    case "both-cranks":
+      return `the nearest holes of ${onBoth(way.setting)}`;
     case "nearest-direct":
       return `the nearest ${directNouns(way.setting).places} ${onDirect(way.setting)}`;
     case "dial":
@@ -53,6 +57,11 @@ export function wayFigures(way: Way, head: Head): readonly Figure[] {
     case "nearest-hole": {
       const circle = circleFigure(way.setting);
       return [{ ...circle, under: `${circle.under}: nearest holes` }];
+    }
+    case "both-cranks": {
+      const { small } = way.setting;
+      const smallCircle = { head: "SMALL CIRCLE", figure: String(small.circle), under: "nearest holes" };
+      return [...(way.setting.circle === null ? [] : [circleFigure(way.setting)]), smallCircle];
     }
     case "nearest-direct": {
       const { circle, vernierHoles = 1 } = way.setting;
@@ -77,6 +86,15 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
         {
           term: "Set",
           text: "every place to its own nearest hole; no error adds to the next",
+        },
+      ];
+    case "both-cranks":
+      return [
+        { term: "Circles", text: onBoth(way.setting), inFigures: true },
+        stopPinIn(head),
+        {
+          term: "Set",
+          text: "every place by itself: the large crank to its hole, then the small one; no error adds to the next",
         },
       ];
     case "nearest-direct": {

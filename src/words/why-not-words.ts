@@ -3,6 +3,7 @@ import { groupDigits } from "../number/ratio.ts";
 
 const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
   crank: "no crank turns the spindle of this head",
+  "small-crank": "the head has no small crank",
   "direct-plate": "the head has no direct plate",
   "index-plate": "the head has no index plate",
   "rear-pin": "the head has no rear pin to hold the plate by a second circle",
@@ -16,6 +17,7 @@ const multiples: Readonly<
 > = {
   "direct-plate": (of, owned) => `needs a direct plate whose holes are a multiple of ${of}; yours: ${owned.join(", ")}`,
   circle: (of) => `needs a circle whose holes are a multiple of ${of}; no circle of yours is`,
+  "two-cranks": (of) => `needs two circles, one of each crank, that make a multiple of ${of} together; no two of yours do`,
   "two-circles": (of) => `needs two circles on one face whose least common multiple is a multiple of ${of}; no two of yours are`,
   dial: (of) => `needs a dial whose marks and vernier lines in a turn are a multiple of ${of}; yours is not`,
 };

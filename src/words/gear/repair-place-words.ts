@@ -12,6 +12,7 @@ export const purposeWords: Readonly<Record<RepairPurpose, string>> = Object.free
 
 const goOn: Readonly<Record<GoesBy, string>> = {
   marks: "",
+  "both-cranks": "",
   "spindle-row": "",
   "spindle-holes": " Go on by spaces from the line before.",
   "index-holes": " Go on by turns + spaces from the line before.",

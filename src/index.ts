@@ -133,7 +133,7 @@ export {
   type StraightScale,
 } from "./machine/graduate.ts";
 export type { PlateErrors } from "./machine/hole-errors.ts";
-export type { AnyPlace, MoveBetween, Place, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
+export type { AnyPlace, MoveBetween, Place, PlaceByCranks, PlaceByHole, PlaceByMoves, PlaceByScale } from "./machine/place.ts";
 export { type NoJob, type Plan, type PlannedJob, planJob } from "./machine/plan.ts";
 export type { PlanOptions } from "./machine/plan-options.ts";
 export { type CircleChords, type FaceChords, type HoleChord, plateChords } from "./machine/plate-chords.ts";

@@ -124,6 +124,7 @@ describe("settings", () => {
 describe("reasons", () => {
   const parts: Readonly<Record<Extract<WhyNot, { code: "without" }>["part"], string>> = {
     crank: "0.1 knew no head without a crank",
+    "small-crank": "0.1 knew no head with two",
     "direct-plate": "the head has no direct plate",
     "index-plate": "the head has no index plate",
     "rear-pin": "the head has no rear pin to hold the plate by a second circle",
@@ -142,6 +143,8 @@ describe("reasons", () => {
         return `needs a direct plate whose holes are a multiple of ${multiple}; yours: ${why.owned.join(", ")}`;
       case "circle":
         return `needs a circle whose holes are a multiple of ${multiple}; no circle of yours is`;
+      case "two-cranks":
+        throw new Error("0.1 knew no head with two cranks");
       case "two-circles":
         return `needs two circles on one face whose least common multiple is a multiple of ${multiple}; no two of yours are`;
       case "dial":

@@ -25,10 +25,10 @@ export type Way =
 const each: Readonly<Record<Way["by"], true>> = {
   moves: true,
   "nearest-hole": true,
-  "both-cranks": true,
-  "nearest-direct": true,
   dial: true,
   ring: true,
+  "both-cranks": true,
+  "nearest-direct": true,
 };
 
 /** All that a job can be done by; the compiler names one that is missing. */

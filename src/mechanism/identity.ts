@@ -23,7 +23,6 @@ export function proveByIdentity(setting: UnprovedSetting): Proof {
   const crank = sumOf(motion.acts, "crank");
   const pinTurns = over(motion.pin);
   const isDirect = motion.pins[0]?.at === "spindle-pin";
-  const small = sumOf(motion.acts, "small");
   return {
     closes: spindleOf(motion).equals(wanted),
     shownBy: "identity",
@@ -31,7 +30,7 @@ export function proveByIdentity(setting: UnprovedSetting): Proof {
     rounds: Number(wanted.n),
     crankTurns: isDirect ? null : crank === motion.pin ? pinTurns : over(crank),
     pinTurns: isDirect ? null : pinTurns,
-    ...(small === still ? {} : { smallTurns: over(small) }),
+    ...(setting.method === "wide-range" ? { smallTurns: over(sumOf(motion.acts, "small")) } : {}),
     plateTurns: isDirect ? null : over(sumOf(motion.acts, "plate")),
   };
 }

@@ -58,9 +58,9 @@ const motions: Readonly<Record<Method, MethodMotion>> = {
   direct: { needs: null, of: directMotion },
   simple: { needs: null, of: crankMotion("index-pin") },
   dial: { needs: null, of: crankMotion("dial") },
-  "wide-range": { needs: "small", of: wideRangeMotion },
   compound: { needs: "second", of: compoundMotion },
   differential: { needs: "gears", of: differentialMotion },
+  "wide-range": { needs: "small", of: wideRangeMotion },
 };
 
 /** What a move has besides turns and spaces, by its method. */

@@ -1,5 +1,5 @@
-import type { Head } from "../head/head.ts";
-import { floorMod, gcd, inverseModulo, lcm } from "../number/ratio.ts";
+import type { Head, OwnedCircle } from "../head/head.ts";
+import { floorMod, gcd, inverseModulo } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy, SmallMove } from "../setting/setting.ts";
 import { byMounted } from "./handling.ts";
@@ -67,32 +67,44 @@ export function wideRangeSettings(layout: HeadLayout, move: Move, wanted: CrankT
     if (on.holes % wanted.parts === 0) continue;
     for (const circle of circles) {
       const both = solve(on.holes, ratio * circle, wanted);
-      if (both === null) continue;
-      const small = { ratio, turns: Math.floor(both.small / circle), spaces: both.small % circle, circle };
-      const spaces = both.large % on.holes;
-      const turns = (both.large - spaces) / on.holes;
-      found.push({
-        method: "wide-range",
-        ...ofMove(layout, move),
-        wormRatio: layout.wormRatio,
-        turns,
-        ...(spaces === 0
-          ? { spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
-          : { spaces, circle: on.holes, plate: on.plate, face: on.face, armsEnclose: spaces + 1 }),
-        plateStopPin: "in",
-        small: { ...small, armsEnclose: small.spaces + 1 },
-      });
+      if (both !== null) found.push(wideRangeSetting(layout, move, { on, circle, ...both }));
     }
   }
-  return onceEach(found).sort(
-    (a, b) =>
-      byMounted(a, b, layout.mounted) || smallTurned(a) - smallTurned(b) || spacesOf(a) - spacesOf(b) || a.turns - b.turns,
-  );
+  return onceEach(found).sort(byCranking(layout.mounted));
 }
 
-/** What both cranks add up to every multiple of, in parts of a turn of the large one. */
-export function partsOfBoth(large: number, ratio: number, small: number): number {
-  return lcm(large, ratio * small);
+/** Spaces of both cranks in all, each on a circle of its own. */
+export interface BothSpaces {
+  readonly on: OwnedCircle;
+  readonly large: number;
+  readonly circle: number;
+  readonly small: number;
+}
+
+/** The setting of so many spaces of the large crank, then of the small one; whole turns of the large name no circle. */
+export function wideRangeSetting(
+  layout: HeadLayout,
+  move: Move,
+  { on, large, circle, small: ofSmall }: BothSpaces,
+): SettingBy<"wide-range"> {
+  const [spaces, smallSpaces] = [large % on.holes, ofSmall % circle];
+  const turns = (ofSmall - smallSpaces) / circle;
+  return {
+    method: "wide-range",
+    ...ofMove(layout, move),
+    wormRatio: layout.wormRatio,
+    turns: (large - spaces) / on.holes,
+    ...(spaces === 0
+      ? { spaces: 0, circle: null, plate: null, face: null, armsEnclose: null }
+      : { spaces, circle: on.holes, plate: on.plate, face: on.face, armsEnclose: spaces + 1 }),
+    plateStopPin: "in",
+    small: { ratio: layout.head.smallCrank?.ratio ?? 1, turns, spaces: smallSpaces, circle, armsEnclose: smallSpaces + 1 },
+  };
+}
+
+/** The plate on the head before any other; then the least turning of the small crank, the fewest spaces, the fewest turns. */
+export function byCranking(mounted: string | null): (a: SettingBy<"wide-range">, b: SettingBy<"wide-range">) => number {
+  return (a, b) => byMounted(a, b, mounted) || smallTurned(a) - smallTurned(b) || spacesOf(a) - spacesOf(b) || a.turns - b.turns;
 }
 
 /**

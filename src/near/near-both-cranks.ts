@@ -1,34 +1,43 @@
 import type { OwnedCircle } from "../head/head.ts";
 import type { HeadLayout } from "../methods/layout.ts";
-import { partsOfBoth, wideRangeSettings } from "../methods/wide-range.ts";
+import { byCranking, wideRangeSetting } from "../methods/wide-range.ts";
 import { type Effort, take } from "../number/effort.ts";
 import type { Move } from "../setting/move.ts";
 import type { NearBy } from "../setting/near-setting.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
 import { eachFromZero, furthest, type Wanted } from "./near-from-zero.ts";
-import { inLowestTerms, nearestParts } from "./near-plate.ts";
 
 /**
- * The wide range setting nearest to a move: the two cranks make every multiple of 1/lcm(C1, r·C2) of a turn of the
- * large one. The nearest of each pair of circles is tried, the least off first, until one can be made going forward.
+ * The wide range setting nearest to a move, both cranks going forward.
+ *
+ * Where the large crank goes a holes less, the small one goes on by what is left, to its nearest hole. What is left over
+ * comes round again once the large one has gone C1 holes, so that for each pair of circles so many are tried, those that
+ * leave the small crank the least to turn.
  *
  * @param bar - The closing error, in turns of the work, that it must better.
  */
 export function nearWideRange(layout: HeadLayout, move: Move, bar: number, effort: Effort): SettingBy<"wide-range"> | null {
-  const { smallCrank } = layout.head;
-  if (smallCrank === undefined || !take(effort, 4 * layout.circles.length * smallCrank.circles.length)) return null;
-  const { ratio, circles } = smallCrank;
-  const multiples = new Set(layout.circles.flatMap(({ holes }) => circles.map((circle) => partsOfBoth(holes, ratio, circle))));
-  const tried = [...multiples]
-    .map((perTurn) => ({ perTurn, ...nearestParts(layout, move, perTurn) }))
-    .filter(({ closing }) => closing < bar)
-    .sort((a, b) => a.closing - b.closing);
-  for (const { perTurn, parts } of tried) {
-    const [setting] = wideRangeSettings(layout, move, inLowestTerms(parts, perTurn));
-    if (setting !== undefined) return setting;
+  const { worm, circles, head } = layout;
+  if (head.smallCrank === undefined) return null;
+  const { ratio } = head.smallCrank;
+  // Turns of the large crank, and what one of them too many would close with.
+  const wanted = (worm.n * move.teeth) / (worm.d * move.divisions);
+  const perTurn = (worm.d * move.divisions) / worm.n;
+  const nearest = closest<SettingBy<"wide-range">>(bar);
+  for (const on of circles) {
+    if (!take(effort, on.holes * head.smallCrank.circles.length)) return null;
+    for (const circle of head.smallCrank.circles) {
+      const most = Math.floor(wanted * on.holes);
+      for (let large = most; large >= Math.max(0, most - on.holes + 1); large -= 1) {
+        const small = Math.round((wanted - large / on.holes) * ratio * circle);
+        const closing = Math.abs(large / on.holes + small / (ratio * circle) - wanted) * perTurn;
+        if (small > 0 && nearest.takes(closing))
+          nearest.offer(closing, wideRangeSetting(layout, move, { on, large, circle, small }));
+      }
+    }
   }
-  return null;
+  return nearest.candidates.toSorted(byCranking(layout.mounted))[0] ?? null;
 }
 
 /**

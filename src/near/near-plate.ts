@@ -59,8 +59,7 @@ export function nearSimple(layout: HeadLayout, move: Move, bar: number, effort: 
   return settings.sort(byHandling(layout.mounted))[0] ?? null;
 }
 
-/** So many parts of a turn as whole turns and the rest in lowest terms. */
-export function inLowestTerms(parts: number, perTurn: number): CrankTurns {
+function inLowestTerms(parts: number, perTurn: number): CrankTurns {
   const rest = parts % perTurn;
   const common = gcd(rest, perTurn);
   return { turns: Math.floor(parts / perTurn), part: rest / common, parts: perTurn / common };

@@ -86,7 +86,7 @@ function isOwned(way: PrintedWay, head: Head): boolean {
 function afterMoves(made: number, setting: UnprovedSetting): Stand {
   const second = setting.method === "compound" ? { second: { ...setting.second, turns: 0 } } : {};
   const one = moved(atStart, { direction: "forward", turns: setting.turns, spaces: setting.spaces, ...second }, setting);
-  return { pin: times(BigInt(made), one.pin), rear: times(BigInt(made), one.rear) };
+  return { pin: times(BigInt(made), one.pin), rear: times(BigInt(made), one.rear), small: one.small };
 }
 
 type ByHoles = Extract<PrintedWay, { readonly by: "moves" | "nearest-hole" }>;

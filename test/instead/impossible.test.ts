@@ -39,7 +39,9 @@ describe("why a target is impossible", () => {
     });
     const answer = indexDivisions(head, 383, { teethPerMove: 5 });
     expect(answer.impossible?.teethPerMoveTried).toBe(5);
-    expect(answer.impossible?.reasons.map(({ method }) => method)).toEqual(allMethods);
+    expect(answer.impossible?.reasons.map(({ method }) => method)).toEqual(
+      allMethods.filter((method) => method !== "wide-range"),
+    );
     expect(reasonsOf(answer)).toEqual({
       direct: noMultiple("direct-plate", [383], [24]),
       simple: noMultiple("circle", [383]),
@@ -109,7 +111,9 @@ describe("why the plain methods were passed over", () => {
       fc.property(heads(), counts, fc.subarray([...allMethods], { minLength: 1 }), (head, divisions, methods) => {
         const answer = indexDivisions(head, divisions, { methods, limit: 1 });
         const before = answer.exact ? orderOfPreference.slice(0, orderOfPreference.indexOf(kindOf(answer.settings[0]))) : [];
-        const plain = ["direct", "simple", "compound"].filter((method) => before.some((kind) => methodOf(kind) === method));
+        const plain = ["direct", "simple", "wide-range", "compound"].filter((method) =>
+          before.some((kind) => methodOf(kind) === method),
+        );
         expect(answer.passedOver.map(({ method }) => method)).toEqual(
           plain.filter((method) => methods.some((each) => each === method)),
         );

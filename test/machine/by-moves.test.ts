@@ -58,6 +58,10 @@ describe("places by moves of every kind", () => {
       expect(turnsText(spindle(stand, setting))).toBe(String(proof.rounds));
       if (setting.method === "direct") return;
       expect(turnsText(stand.pin)).toBe(proof.pinTurns);
+      if (setting.method === "wide-range") {
+        expect([turnsText(stand.pin), turnsText(stand.small)]).toEqual([proof.crankTurns, proof.smallTurns]);
+        return;
+      }
       const worm = turnsOf(setting.wormRatio);
       expect(turnsText(turnsOf(`${worm.n * BigInt(proof.rounds)}/${worm.d}`))).toBe(proof.crankTurns);
       if (setting.method !== "differential") expect(turnsText(add(stand.pin, stand.rear))).toBe(proof.crankTurns);

@@ -241,7 +241,10 @@ describe("refusals of a plate", () => {
       "drillWithin: 2 mm is as far as halfway to the next hole; give less than 1.942 mm",
     ],
     [ask(12, { diameter: 100, drillWithin: -1 }), "drillWithin: -1 is not how far a hole may be off; give millimetres from 0"],
-    [ask(12, { diameter: 100, by: "eye" }), 'by: "eye" is none of moves, nearest-hole, nearest-direct, dial, ring, coordinates'],
+    [
+      ask(12, { diameter: 100, by: "eye" }),
+      'by: "eye" is none of moves, nearest-hole, dial, ring, both-cranks, nearest-direct, coordinates',
+    ],
     [ask(12, { diameter: 100, step: 0.01 }), "step: has no effect but by coordinates; leave it out"],
     [
       ask(12, { diameter: 100, by: "coordinates", mounted: "1" }),

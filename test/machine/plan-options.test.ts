@@ -37,7 +37,7 @@ describe("an option that is none, or has no effect, is refused", () => {
       "a way that is none",
       { by: "hole" },
       "unknown-word",
-      /^by: "hole" is none of moves, nearest-hole, nearest-direct, dial, ring$/,
+      /^by: "hole" is none of moves, nearest-hole, dial, ring, both-cranks, nearest-direct$/,
     ],
     ["a way that the head has not", { by: "dial" }, "not-owned", /^by: this head has no setting by "dial" that comes near/],
     ["a tooth that is not there", { teeth: [1, 87] }, "out-of-range", /^teeth\[1\]: 87 is not a tooth of 86; give 1 to 86$/],

@@ -77,7 +77,7 @@ describe("a move whose parts are not those of its method is refused", () => {
   it("a method that is none, by a word that objects have of themselves among them", () => {
     for (const method of ["plain", "toString", ""]) {
       expect(refusalLines(() => motionOf(wrong<SetMove>({ ...simple.setting, method })))).toEqual([
-        `setting.method: there is no method "${method}"; the methods are direct, simple, dial, compound, differential`,
+        `setting.method: there is no method "${method}"; the methods are direct, simple, dial, compound, differential, wide-range`,
       ]);
     }
   });

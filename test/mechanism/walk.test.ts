@@ -174,6 +174,7 @@ describe("the moves go elsewhere", () => {
 describe("a motion that turns the work rightly, while a pin stands between two holes or the plate has slipped", () => {
   const act = (crank: [number, number], plate: [number, number], spindle: [number, number]): Act => ({
     crank: rational(...crank),
+    small: rational(0),
     plate: rational(...plate),
     spindle: rational(...spindle),
   });
@@ -227,7 +228,16 @@ function isHead(head: Head): boolean {
 }
 
 describe("laws", () => {
-  const withRearPin = fc.tuple(heads(small), fc.boolean()).map(([head, has]): Head => (has ? { ...head, rearPin: true } : head));
+  const smallCrank = fc.option(fc.record({ ratio: fc.integer({ min: 2, max: 12 }), circles: fc.constantFrom([5], [4, 9]) }), {
+    nil: undefined,
+  });
+  const withRearPin = fc.tuple(heads(small), fc.boolean(), smallCrank).map(
+    ([head, has, crank]): Head => ({
+      ...head,
+      rearPin: has || head.rearPin,
+      ...(crank !== undefined && head.plates.length > 0 && { smallCrank: crank }),
+    }),
+  );
   const cases = fc.tuple(withRearPin, fc.integer({ min: 1, max: 90 }), teethPerMove);
 
   it("every setting found closes when it is walked on its head, and on the bench, some by every method", () => {

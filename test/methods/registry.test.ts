@@ -29,10 +29,18 @@ const head = oneOfAll;
 const { simple, wholeTurns, fractional, direct, dial, compoundWith, compoundAgainst, onePairAgainst, twoPairsWith } = handWorked;
 
 /** Every method and every kind by name: the compiler asks for a new one here. */
-const methods: Readonly<Record<Method, true>> = { direct: true, simple: true, differential: true, compound: true, dial: true };
+const methods: Readonly<Record<Method, true>> = {
+  direct: true,
+  simple: true,
+  "wide-range": true,
+  differential: true,
+  compound: true,
+  dial: true,
+};
 const kinds: Readonly<Record<Kind, Method>> = {
   direct: "direct",
   simple: "simple",
+  "wide-range": "wide-range",
   "one-pair": "differential",
   "two-pair": "differential",
   compound: "compound",
@@ -50,7 +58,7 @@ describe("every method", () => {
     const places: number[] = [];
     for (const method of allMethods) {
       const file: Readonly<Record<string, Law<Method>>> = await import(`../../src/methods/${method}.ts`);
-      const law = file[method];
+      const law = file[method.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase())];
       expect(Object.keys(law?.places ?? {}).sort()).toEqual(orderOfPreference.filter((kind) => methodOf(kind) === method).sort());
       places.push(...Object.values(law?.places ?? {}));
     }
@@ -66,20 +74,21 @@ describe("every method", () => {
     expect(allMethods.map((method) => [method, why(method)])).toEqual([
       ["direct", { code: "without", part: "direct-plate" }],
       ["simple", { code: "without", part: "index-plate" }],
+      ["wide-range", { code: "without", part: "small-crank" }],
       ["differential", { code: "without", part: "gearing" }],
       ["compound", { code: "without", part: "rear-pin" }],
       ["dial", { code: "without", part: "dial" }],
     ]);
   });
 
-  it("that goes without change gears is one whose absence is to be explained: direct, simple, compound", () => {
-    expect(plainMethods).toEqual(["direct", "simple", "compound"]);
+  it("that goes without change gears is one whose absence is to be explained: direct, simple, both cranks, compound", () => {
+    expect(plainMethods).toEqual(["direct", "simple", "wide-range", "compound"]);
   });
 });
 
 describe("the order of preference", () => {
   it("is the documented one, with every kind once", () => {
-    const documented = ["direct", "simple", "one-pair", "two-pair", "compound", "block", "dial", "may-foul"];
+    const documented = ["direct", "simple", "wide-range", "one-pair", "two-pair", "compound", "block", "dial", "may-foul"];
     expect(orderOfPreference).toEqual(documented);
     expect([...orderOfPreference].sort()).toEqual(Object.keys(kinds).sort());
   });

@@ -88,6 +88,7 @@ const shapes: Readonly<Record<Method, (setting: Setting) => ReturnType<typeof sh
   direct: () => ({ onPlate: true, arms: null, stopPin: null, second: false, gears: false }),
   dial: () => ({ onPlate: false, arms: null, stopPin: null, second: false, gears: false }),
   simple: (setting) => ({ ...ofCrank(setting), stopPin: "in" }),
+  "wide-range": (setting) => ({ ...ofCrank(setting), stopPin: "in" }),
   compound: (setting) => ({ ...ofCrank(setting), stopPin: "out", second: true }),
   differential: (setting) => ({ ...ofCrank(setting), stopPin: "out", gears: true }),
 };

@@ -17,6 +17,8 @@ export interface Stand {
   readonly pin: Turns;
   /** The second part of a compound move: crank and plate together, + with the crank. */
   readonly rear: Turns;
+  /** The small crank of a wide range head over its plate. */
+  readonly small: Turns;
 }
 
 /** A move of a list, forward or back. */
@@ -30,26 +32,30 @@ export interface ListedMove {
     readonly spaces: number;
     readonly circle: number;
   };
+  readonly small?: { readonly turns: number; readonly spaces: number; readonly circle: number };
 }
 
 const still: Turns = { n: 0n, d: 1n };
 
-export const atStart: Stand = { pin: still, rear: still };
+export const atStart: Stand = { pin: still, rear: still, small: still };
 
 /** The head after one more move of a list. */
-export function moved(stand: Stand, { direction, turns, spaces, second }: ListedMove, { circle }: UnprovedSetting): Stand {
+export function moved(stand: Stand, { direction, turns, spaces, second, small }: ListedMove, { circle }: UnprovedSetting): Stand {
   const way = direction === "forward" ? 1n : -1n;
   const rearWay = second?.direction === "against" ? -way : way;
   return {
     pin: add(stand.pin, times(way, holes(turns, spaces, circle ?? 1))),
     rear: second ? add(stand.rear, times(rearWay, holes(second.turns, second.spaces, second.circle))) : stand.rear,
+    small: small ? add(stand.small, times(way, holes(small.turns, small.spaces, small.circle))) : stand.small,
   };
 }
 
 /** How far the work has turned, on a head of the setting's own worm ratio. */
 export function spindle(stand: Stand, setting: UnprovedSetting): Turns {
   if (setting.method === "direct") return stand.pin;
-  return workTurned(add(stand.pin, stand.rear), plateTurns(setting), turnsOf(setting.wormRatio));
+  // So many turns of the small crank are one of the large.
+  const both = setting.method === "wide-range" ? add(stand.pin, divided(stand.small, setting.small.ratio)) : stand.pin;
+  return workTurned(add(both, stand.rear), plateTurns(setting), turnsOf(setting.wormRatio));
 }
 
 /** The part of a turn beyond the whole ones, never negative. */
@@ -93,6 +99,10 @@ export function plateTurns(setting: UnprovedSetting): Turns {
 /** So many turns and spaces on a circle. */
 export function holes(turns: number, spaces: number, circle: number): Turns {
   return lowest({ n: BigInt(turns) * BigInt(circle) + BigInt(spaces), d: BigInt(circle) });
+}
+
+export function divided({ n, d }: Turns, by: number): Turns {
+  return lowest({ n, d: d * BigInt(by) });
 }
 
 export function times(by: bigint, { n, d }: Turns): Turns {

@@ -24,6 +24,8 @@ export interface Stood {
   readonly turns: number;
   readonly hole: number | null;
   readonly rearHole?: number;
+  readonly smallHole?: number;
+  readonly vernierHole?: number;
   /** How far the work has turned since the start, whole turns among it. */
   readonly work: Turns;
   /** How far that is past the true place. */
@@ -44,7 +46,8 @@ export function trueTurn({ target, startTooth = 1 }: Bench, tooth: number): Turn
 /** Makes the moves of a list, one after the other, from where so many moves have brought the head. */
 export function madeByHand(bench: Bench, setting: Setting | NearMove, list: readonly PlaceByMoves[], made = 0): readonly Stood[] {
   const forward = { direction: "forward", moves: 1, turns: setting.turns, spaces: setting.spaces } as const;
-  const one = "second" in setting ? { ...forward, second: { ...setting.second, turns: 0 } } : forward;
+  const both = "small" in setting ? { ...forward, small: setting.small } : forward;
+  const one = "second" in setting ? { ...forward, second: { ...setting.second, turns: 0 } } : both;
   let stand = manyOf(moved(atStart, one, setting), BigInt(made));
   let moves = made;
   return list.map(({ from }) => {
@@ -53,8 +56,9 @@ export function madeByHand(bench: Bench, setting: Setting | NearMove, list: read
     const work = spindle(stand, setting);
     return {
       turns: wholeTurns(stand.pin),
-      hole: hasHoles(setting) ? holeAt(stand.pin, setting.circle ?? 1, bench.startHole) : null,
+      ...(hasHoles(setting) ? standsIn(stand, setting, bench) : { hole: null }),
       ...("second" in setting && { rearHole: holeAt(stand.rear, setting.second.circle) }),
+      ...("small" in setting && { smallHole: holeAt(stand.small, setting.small.circle) }),
       work,
       off: add(work, scaled(-BigInt(moves), turnsOf(setting.spindlePerMove))),
     };
@@ -147,8 +151,15 @@ function hasHoles({ circle, method }: Setting | NearMove): boolean {
   return circle !== null && method !== "dial";
 }
 
-function manyOf({ pin, rear }: Stand, times: bigint): Stand {
-  return { pin: scaled(times, pin), rear: scaled(times, rear) };
+/** The hole of the circle; through a row beside a direct plate as many places are one space of it. */
+function standsIn({ pin }: Stand, setting: Setting | NearMove, { startHole = 0 }: Bench): Pick<Stood, "hole" | "vernierHole"> {
+  const row = setting.method === "direct" ? setting.vernierHoles : undefined;
+  const place = holeAt(pin, setting.circle ?? 1, startHole * (row ?? 1));
+  return row === undefined ? { hole: place } : { hole: Math.floor(place / row), vernierHole: place % row };
+}
+
+function manyOf({ pin, rear, small }: Stand, times: bigint): Stand {
+  return { pin: scaled(times, pin), rear: scaled(times, rear), small: scaled(times, small) };
 }
 
 function wholeTurns(turns: Turns): number {

@@ -9,6 +9,7 @@ import {
 } from "../../src/index.ts";
 import { ready } from "./ready.ts";
 import { head40, secondHand } from "./settings.ts";
+import { byDegrees, byGears } from "./without-crank.ts";
 
 /** A job that is known to be done one certain way. */
 export interface KnownJob {
@@ -42,6 +43,24 @@ export const backwards69: Setting = (() => {
   return found;
 })();
 
+/** 40 × 100 turns: two faces of circles for the large crank, two circles for the small one. */
+export const wideHead: Head = defineHead({
+  id: "wide-range-40-100",
+  name: "40:1 head, small crank of 100",
+  wormRatio: 40,
+  plates: [
+    {
+      name: "L",
+      faces: [
+        { name: "one", circles: [24, 28, 30, 34, 37, 38, 39, 41, 42, 43, 100] },
+        { name: "other", circles: [46, 47, 49, 51, 53, 54, 57, 58, 59, 62, 66] },
+      ],
+    },
+  ],
+  smallCrank: { ratio: 100, circles: [54, 100] },
+  ring: { marksPerTurn: 360 },
+});
+
 /** Jobs by moves: one of every kind, exact and near. */
 export const jobsByMoves: readonly KnownJob[] = [
   job(86, "simple, exact"),
@@ -52,6 +71,11 @@ export const jobsByMoves: readonly KnownJob[] = [
   job(96, "compound with, exact", head40, { methods: ["compound"] }),
   job(69, "compound against, exact", head40, { setting: backwards69 }),
   job(8, "direct, exact", secondHand),
+  job(126, "wide-range, exact", wideHead),
+  job(128, "wide-range in whole turns, exact", wideHead),
+  job(97, "wide-range, near", wideHead, { by: "moves" }),
+  job(7, "direct, exact", byGears),
+  job(40, "direct, exact", byDegrees),
   job(48, "dial, exact", ready("ratio-60-dial")),
   job(17, "dial, 2 teeth per move, exact", oddDial),
   job(27, "simple, exact", oddRatio),
@@ -69,6 +93,8 @@ export const jobsFromZero: readonly KnownJob[] = [
   job(97, "dial", ready("ratio-90-dial"), { by: "dial" }),
   job(53, "nearest-hole", oddRatio, { by: "nearest-hole" }),
   job(53, "dial", oddDial, { by: "dial" }),
+  job(127, "both-cranks", wideHead, { by: "both-cranks" }),
+  job(11, "nearest-direct", byGears, { by: "nearest-direct" }),
 ];
 
 /** Gears that only go together with the stud's second one close to the spindle. */

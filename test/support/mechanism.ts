@@ -1,6 +1,6 @@
 import type { Head, UnprovedSetting } from "../../src/index.ts";
 import { wormRatioOf } from "../../src/index.ts";
-import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
+import { add, divided, holes, plateTurns, type Turns, times, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
 
 /*
  * A second mechanism, to judge the library's by: the hand counts the holes that are drilled in the
@@ -24,6 +24,11 @@ export function workPerMove(setting: UnprovedSetting, head: Head): Turns | null 
     case "simple":
     case "dial":
       return workTurned(pin, turnsOf("0"), worm);
+    case "wide-range": {
+      const { ratio, turns, spaces, circle } = setting.small;
+      const drilled = head.smallCrank?.ratio === ratio && head.smallCrank.circles.includes(circle);
+      return drilled ? workTurned(add(pin, divided(holes(turns, spaces, circle), ratio)), turnsOf("0"), worm) : null;
+    }
     case "compound": {
       const { circle, spaces, direction } = setting.second;
       if (!head.rearPin || isHeld(setting) || !circlesAt(setting, head).includes(circle)) return null;
@@ -64,6 +69,8 @@ export function canBeSetUp(setting: UnprovedSetting, head: Head): boolean {
     case "dial":
     case "simple":
       return true;
+    case "wide-range":
+      return head.smallCrank?.ratio === setting.small.ratio && head.smallCrank.circles.includes(setting.small.circle);
     case "compound":
       return head.rearPin && circlesAt(setting, head).includes(setting.second.circle);
     case "differential": {

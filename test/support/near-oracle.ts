@@ -25,6 +25,7 @@ type Kind = NearMove["kind"];
 /** What must be bettered: kinds of less work. */
 const lessWork: Readonly<Record<Kind, readonly Kind[]>> = {
   simple: ["simple"],
+  "wide-range": ["simple", "wide-range"],
   "one-pair": ["simple", "one-pair"],
   "two-pair": ["simple", "one-pair", "two-pair"],
   compound: ["simple", "compound"],
@@ -115,6 +116,8 @@ function plateRatios(head: Head): Ratios {
   ]);
   return {
     simple: [{ n: 0, d: 1 }],
+    // Of heads with one crank alone: see `test/near/near-both-cranks.test.ts`.
+    "wide-range": [],
     "one-pair": onePair ?? [],
     "two-pair": twoPair ?? [],
     "may-foul": mayFoul ?? [],

@@ -1,5 +1,15 @@
-import type { Place, PlaceByHole, PlaceByMoves, PlaceByScale, PlannedJob, Reading } from "../../src/index.ts";
-import { add, type Turns, turnsOf, turnsText, withinTurn } from "./bench.ts";
+import type {
+  NearBy,
+  Place,
+  PlaceByCranks,
+  PlaceByHole,
+  PlaceByMoves,
+  PlaceByScale,
+  PlannedJob,
+  Reading,
+} from "../../src/index.ts";
+import { wormRatioOf } from "../../src/index.ts";
+import { add, divided, holes, type Turns, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
 import {
   type Bench,
   countedByHand,
@@ -42,6 +52,8 @@ export function notSoOnBench(plan: Pick<PlannedJob, "way" | "places">, bench: Be
         ),
       ]);
     }
+    case "both-cranks":
+      return (places as readonly PlaceByCranks[]).flatMap((place) => notSoByCranks(place, way.setting, bench));
     case "nearest-direct": {
       const list = places as readonly PlaceByHole[];
       const { circle, vernierHoles = 1 } = way.setting;
@@ -52,11 +64,10 @@ export function notSoOnBench(plan: Pick<PlannedJob, "way" | "places">, bench: Be
         const there = {
           ...stands,
           hole: Math.floor((hole ?? 0) / vernierHoles),
-          vernierHole: vernierHoles > 1 ? (hole ?? 0) % vernierHoles : undefined,
+          ...(vernierHoles > 1 && { vernierHole: (hole ?? 0) % vernierHoles }),
         };
         return [
           ...notSo(place, there, bench),
-          ...same(`${place.tooth}: hole of the row`, place.vernierHole, there.vernierHole),
           ...claim(isNoMoreThan(there.off, halfSpace, { n: 1n, d: 1n }), `${place.tooth}: there is a nearer hole`),
         ];
       });
@@ -81,6 +92,7 @@ export function goneTo({ way, places }: Pick<PlannedJob, "way" | "places">, benc
         return add(work, manyOf(-1, pastTooth(bench, place, work)));
       });
     case "moves":
+    case "both-cranks":
     case "nearest-direct":
     case "ring":
       throw new Error(`by ${way.by} no rounds are counted from the start`);
@@ -89,9 +101,13 @@ export function goneTo({ way, places }: Pick<PlannedJob, "way" | "places">, benc
 
 function notSo(place: PlaceByMoves | PlaceByHole, stood: Stood, bench: Bench, perMove?: string): readonly string[] {
   const { tooth, turns, hole } = place;
-  const rear = place.by === "moves" ? place.rearHole : undefined;
+  const [rear, small] = place.by === "moves" ? [place.rearHole, place.smallHole] : [];
   return [
-    ...same(`${tooth}: turns, hole, rear hole`, [turns, hole, rear], [stood.turns, stood.hole, stood.rearHole]),
+    ...same(
+      `${tooth}: turns, hole, rear hole, small hole, hole of the row`,
+      [turns, hole, rear, small, place.vernierHole],
+      [stood.turns, stood.hole, stood.rearHole, stood.smallHole, stood.vernierHole],
+    ),
     ...near(`${tooth}: off by`, place.errorArcSeconds, secondsOf(stood.off)),
     ...(place.by === "moves" && perMove !== undefined
       ? same(
@@ -103,6 +119,24 @@ function notSo(place: PlaceByMoves | PlaceByHole, stood: Stood, bench: Bench, pe
     ...notSoOnRing(place, bench),
     ...notSoOnScale(place, "dial", bench, stood.work),
     ...notSoOnScale(place, "ring", bench, stood.work),
+  ];
+}
+
+/** Both cranks set to what a place says: where that turns the work, and that no hole of the small one is nearer. */
+function notSoByCranks(place: PlaceByCranks, { circle, small }: NearBy<"both-cranks">, bench: Bench): readonly string[] {
+  const { tooth, turns, hole, smallTurns, smallHole } = place;
+  const start = bench.startHole ?? 0;
+  const large = holes(turns, ((((hole ?? 0) - start) % (circle ?? 1)) + (circle ?? 1)) % (circle ?? 1), circle ?? 1);
+  const crank = add(large, divided(holes(smallTurns, smallHole, small.circle), small.ratio));
+  const work = workTurned(crank, turnsOf("0"), turnsOf(wormRatioOf(bench.head)));
+  const off = pastTooth(bench, place, work);
+  const halfSpace = { n: 1n, d: 2n * BigInt(small.circle * small.ratio) };
+  return [
+    ...near(`${tooth}: off by`, place.errorArcSeconds, secondsOf(off)),
+    ...claim(isNoMoreThan(off, halfSpace, perSpindle(bench.head, "dial")), `${tooth}: there is a nearer hole`),
+    ...notSoOnRing(place, bench),
+    ...notSoOnScale(place, "dial", bench, work),
+    ...notSoOnScale(place, "ring", bench, work),
   ];
 }
 

@@ -20,7 +20,8 @@ describe("a near way never passes for an exact one", () => {
     const traps = {
       moves: "the error grows with every move",
       "nearest-hole": "turns and spaces of each line: they differ",
-      "nearest-direct": "go on to the place of each line",
+      "both-cranks": "Go on to the place of each line",
+      "nearest-direct": "Go on to the place of each line",
       dial: "never add one rounded step to the last",
       ring: "never add one rounded step to the last",
     };
@@ -74,7 +75,8 @@ describe("what is said of each code", () => {
     const by: Readonly<Record<Way["by"], string>> = {
       moves: "COMPOUND INDEXING",
       "nearest-hole": "THE NEAREST HOLES",
-      "nearest-direct": "THE NEAREST NOTCHES",
+      "both-cranks": "WIDE RANGE INDEXING, the nearest holes of both cranks",
+      "nearest-direct": "THE NEAREST DETENTS",
       dial: "BY THE DIAL",
       ring: "BY THE RING",
     };

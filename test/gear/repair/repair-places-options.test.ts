@@ -73,7 +73,7 @@ describe("how a repair is laid out", () => {
       const circle = job.way.setting.circle ?? 0;
       for (const [index, { position }] of places.entries()) {
         const was = usual.places[index]?.position;
-        if (!("hole" in position) || was === undefined || !("hole" in was)) throw new Error("a place without a hole");
+        if (!("from" in position) || was === undefined || !("from" in was)) throw new Error("a place without a hole");
         expect(position.hole).toBe(((was.hole ?? 0) + 3) % circle);
         expect([position.angle, position.errorArcSeconds, position.from]).toEqual([was.angle, was.errorArcSeconds, was.from]);
       }

@@ -9,8 +9,8 @@ export interface Edition {
   readonly digest: string;
 }
 
-/** The edition of a book of this head with these options. */
-export function editionOf(head: Head, options: unknown): Edition {
+/** The edition of a book of this head with these options; of a sheet for which no head is turned of the options alone. */
+export function editionOf(head: Head | null, options: unknown): Edition {
   const { version } = createRequire(import.meta.url)("turns-and-holes/package.json") as { version: string };
   const digest = createHash("sha256").update(JSON.stringify({ head, options, version })).digest("hex").slice(0, 12);
   return { version, digest };

@@ -6,6 +6,8 @@
 import { createHash } from "node:crypto";
 import type { Head } from "../src/index.ts";
 import type { Book } from "./content/blocks.ts";
+import { type BoltCircleSheet, boltCircleBookOf } from "./content/bolt-circle-sheet.ts";
+import { type FlatsSheet, flatsBookOf } from "./content/flats-sheet.ts";
 import { type Job, jobOf } from "./content/job.ts";
 import { type KitSheet, kitBookOf } from "./content/kit-sheet.ts";
 import { type PlateSheet, plateBookOf } from "./content/plate-sheet.ts";
@@ -19,6 +21,8 @@ import { largePaperNamed, paperNamed } from "./layout/papers.ts";
 import { type PdfBytes, printed } from "./printed.ts";
 
 export { type Fault, InputError } from "../src/index.ts";
+export type { BoltCircleSheet } from "./content/bolt-circle-sheet.ts";
+export type { FlatsSheet } from "./content/flats-sheet.ts";
 export type { Job, JobBudget } from "./content/job.ts";
 export type { KitSheet } from "./content/kit-sheet.ts";
 export { type PartId, partIds } from "./content/parts.ts";
@@ -150,14 +154,40 @@ export function kitSheetPdf(options: KitSheetOptions): Promise<PdfBytes> {
   return sheetPdf("kit", kitBookOf, options);
 }
 
+/** What the sheet of flats is for. */
+export interface FlatsSheetOptions extends FlatsSheet, SheetPrinting {}
+
+/**
+ * Prints the sheet of flats on round stock: blank, depth of cut and what is measured on a drawing to scale, the move on
+ * the head, or without one the degrees, and every flat with a box to tick.
+ *
+ * @throws {@link InputError} when the paper is not one of those for a book, or the plan is of another count than the flats.
+ */
+export function flatsSheetPdf(options: FlatsSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("flats", flatsBookOf, options);
+}
+
+/** What the sheet of a bolt circle is for. */
+export interface BoltCircleSheetOptions extends BoltCircleSheet, SheetPrinting {}
+
+/**
+ * Prints the sheet of a bolt circle: x and y of each hole with a box to tick, signed from the centre and from a zero
+ * beside it, a drawing to scale, and chords with room to write what they measure.
+ *
+ * @throws {@link InputError} when the paper is not one of those for a book, there are over 1,000 holes, or the circle is not allowed.
+ */
+export function boltCircleSheetPdf(options: BoltCircleSheetOptions): Promise<PdfBytes> {
+  return sheetPdf("boltCircle", boltCircleBookOf, options);
+}
+
 /** Prints a sheet, and says in its edition what it was made from. */
-async function sheetPdf<Options extends SheetPrinting & { readonly head: Head }>(
+async function sheetPdf<Options extends SheetPrinting>(
   of: string,
   bookOf: (sheet: Omit<Options, keyof SheetPrinting>, edition: Edition) => Book,
-  options: Options,
+  options: Options & { readonly head?: Head },
 ): Promise<PdfBytes> {
   const { paper: name, created = usualDate, tagged = false, signal, onProgress, ...sheet } = options;
   const paper = paperNamed(name ?? "a4");
-  const book = bookOf(sheet, editionOf(options.head, { [of]: sheet, paper: paper.name }));
+  const book = bookOf(sheet, editionOf(options.head ?? null, { [of]: sheet, paper: paper.name }));
   return printed({ book, paper, put: "pages" }, { created, tagged, signal, onProgress });
 }

@@ -1,57 +1,59 @@
+import type { BoltCircleSheet } from "../booklet/index.ts";
 import { checkChords, coordinates } from "../src/index.ts";
-import {
-  type AtRadius,
-  boltCircleColumns,
-  boltCircleWords,
-  chordItem,
-  csvOf,
-  lengthsIn,
-  markdownOf,
-} from "../src/words/index.ts";
+import { type AtRadius, boltCircleColumns, boltCircleWords, chordItem, lengthsIn } from "../src/words/index.ts";
 import { boltCircleHelp } from "./bolt-circle-help.ts";
 import { boltCircleOptions } from "./bolt-circle-options.ts";
 import { angleFromZero, fault, millimetres, millimetresFromZero, optionNames } from "./command-line.ts";
 import { unitOf } from "./gear-options.ts";
-import type { MoreOfJob } from "./more.ts";
+import type { More, MoreOfJob } from "./more.ts";
 import { type Given, readOptions, withOptionNames } from "./read-options.ts";
 import { toldOfItself } from "./self-told.ts";
+import { checkSheet, withSheet } from "./sheet-options.ts";
 import { table } from "./table.ts";
+import { toldAs } from "./told-as.ts";
 import { itemLines, paragraph } from "./words.ts";
 
-/** `bolt-circle …`: the holes of a circle by coordinates. */
-export function boltCircleAsked(words: readonly string[], columns?: number): MoreOfJob {
+type BoltCircleGiven = Given<typeof boltCircleOptions>;
+
+/** `bolt-circle …`: the holes of a circle by coordinates, in words, as data, and as a sheet to print. */
+export async function boltCircleAsked(words: readonly string[], columns?: number): Promise<MoreOfJob> {
   const { values, positionals } = readOptions(words, boltCircleOptions, "bolt-circle --help");
   const itself = toldOfItself(values, boltCircleHelp, columns);
   if (itself !== null) return itself;
   const holes = holesAsked(positionals);
   if (values.diameter === undefined)
     throw fault("missing", "--diameter", "is needed: of the circle through the holes, such as 80");
-  const told = (["json", "csv", "markdown"] as const).filter((name) => values[name] === true);
-  if (told.length > 1) throw fault("conflict", `--${told[0]}`, `is given beside --${told[1]}; give one of the two`);
-  return { ...circleOf(holes, values.diameter, values), json: values.json === true };
+  checkSheet(values);
+  const as = toldAs(values);
+  const circle = circleAsked(holes, values.diameter, values);
+  return withSheet({ ...toldOf(circle), ...as }, values, "bolt-circle", () => circle);
 }
 
-function circleOf(holes: number, diameter: string, given: Given<typeof boltCircleOptions>): Omit<MoreOfJob, "json"> {
-  const radius: AtRadius = { mm: millimetres(diameter, "--diameter") / 2, unit: unitOf(given) };
-  const centre = given.centre === undefined ? null : centreRead(given.centre);
-  const layout = {
-    radius: radius.mm,
+function circleAsked(holes: number, diameter: string, given: BoltCircleGiven): BoltCircleSheet {
+  return {
+    holes,
+    diameter: millimetres(diameter, "--diameter"),
     sense: given.clockwise === true ? "clockwise" : "counter-clockwise",
     ...(given["start-angle"] !== undefined && { startAngle: angleFromZero(given["start-angle"], "--start-angle") }),
-  } as const;
+    ...(given.centre !== undefined && { centre: centreRead(given.centre) }),
+    inches: unitOf(given) === "in",
+  };
+}
+
+function toldOf({ holes, diameter, startAngle, sense, centre, inches }: BoltCircleSheet): More {
+  const radius: AtRadius = { mm: diameter / 2, unit: inches ? "in" : "mm" };
+  const layout = { radius: radius.mm, startAngle, sense };
   const names = { ...optionNames, divisions: "" };
   const signed = withOptionNames(names, () => coordinates(holes, layout));
   const positive = withOptionNames(names, () => coordinates(holes, { ...layout, origin: centre ?? "tangents" }));
   const chords = checkChords(holes, radius.mm);
   const lengths = lengthsIn(radius.unit);
-  const columns = boltCircleColumns(signed, positive, radius.unit);
-  if (given.csv === true || given.markdown === true)
-    return { data: {}, lines: [(given.csv === true ? csvOf : markdownOf)(columns).trimEnd()] };
   return {
     data: { boltCircle: { fromCentre: signed, fromZero: positive, chords } },
+    table: boltCircleColumns(signed, positive, radius.unit),
     lines: [
       `BOLT CIRCLE OF ${holes} HOLES`,
-      paragraph(boltCircleWords(radius, centre)),
+      paragraph(boltCircleWords(radius, centre ?? null)),
       "",
       ...table([
         { head: "hole", cells: signed.map(({ tooth }) => String(tooth)) },

@@ -8,9 +8,12 @@ const page = helpPage(boltCircleOptions, {
     ["turns-and-holes bolt-circle 6 --diameter 80", "x and y of each hole, and chords to check across"],
     ["turns-and-holes bolt-circle 5 --diameter 3.25in --start-angle 90°", "in inches, the first hole at the top"],
     ["turns-and-holes bolt-circle 8 --diameter 80 --centre 75,50", "from a corner of the work"],
+    ["turns-and-holes bolt-circle 6 --diameter 80 --csv", "for a spreadsheet"],
+    ["turns-and-holes bolt-circle 6 --diameter 80 --sheet holes.pdf", "the sheet for the machine"],
   ],
   sections: [
     { title: "The circle", options: ["diameter", "start-angle", "clockwise", "centre"] },
+    { title: "The sheet for the machine (PDF)", options: ["sheet", "paper", "force"] },
     { title: "How it is told", options: ["json", "csv", "markdown", "help", "version"] },
   ],
   end: [

@@ -1,8 +1,11 @@
-import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData, toldAsTable } from "./option-table.ts";
+import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the bolt circle command. */
 export const boltCircleOptions: typeof everywhere &
-  TableOf<"diameter" | "start-angle" | "centre", "clockwise" | "json" | "csv" | "markdown"> = {
+  typeof sheetOptions &
+  typeof toldAsTable &
+  TableOf<"diameter" | "start-angle" | "centre", "clockwise" | "json"> = {
   diameter: { type: "string", value: "LENGTH", says: "of the circle through the middles of the holes" },
   "start-angle": { type: "string", value: "A", says: "where hole 1 lies, from the right upwards (0)" },
   clockwise: { type: "boolean", says: "the holes follow clockwise; else the other way" },
@@ -11,8 +14,8 @@ export const boltCircleOptions: typeof everywhere &
     value: "X,Y",
     says: "where the centre lies from a zero of your own; else the zero is on the left and bottom tangents",
   },
+  ...sheetOptions,
   ...toldAsData,
-  csv: { type: "boolean", says: "the table alone, for a spreadsheet: one value a cell" },
-  markdown: { type: "boolean", says: "the same table in Markdown" },
+  ...toldAsTable,
   ...everywhere,
 };

@@ -28,7 +28,7 @@ export async function said(words: readonly string[], columns?: number): Promise<
   if (job === "ratio") return ofJob((await import("./ratio-asked.ts")).ratioAsked(rest, columns));
   if (job === "kit") return ofJob(await (await import("./kit-asked.ts")).kitAsked(rest, columns));
   if (job === "flats") return ofJob(await (await import("./flats-asked.ts")).flatsAsked(rest, columns));
-  if (job === "bolt-circle") return ofJob((await import("./bolt-circle-asked.ts")).boltCircleAsked(rest, columns));
+  if (job === "bolt-circle") return ofJob(await (await import("./bolt-circle-asked.ts")).boltCircleAsked(rest, columns));
   if (job === "completion") return (await import("./completion.ts")).completionAsked(rest);
   const asked = readCommandLine(words);
   if (asked.options.help === true) return { code: 0, text: (await import("./help.ts")).help(columns) };
@@ -148,6 +148,7 @@ function ofMore({ data, lines, table = [] }: More, { json, csv, markdown }: Pick
 }
 
 /** What a command with options of its own has to say. */
-function ofJob({ json, code = 0, bytes, ...more }: MoreOfJob): Said {
-  return { ...(bytes === undefined ? ofMore(more, { json }) : { text: "", bytes }), code };
+function ofJob({ json, csv, markdown, code = 0, bytes, ...more }: MoreOfJob): Said {
+  const told = { json, ...(csv !== undefined && { csv }), ...(markdown !== undefined && { markdown }) };
+  return { ...(bytes === undefined ? ofMore(more, told) : { text: "", bytes }), code };
 }

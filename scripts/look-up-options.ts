@@ -1,7 +1,7 @@
 import { waysBy } from "../src/index.ts";
 import { budgetOptions } from "./budget-options.ts";
 import { headOptions, startOptions } from "./head-options.ts";
-import { everywhere, type TableOf } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsTable } from "./option-table.ts";
 import type { Given } from "./read-options.ts";
 
 /** Every option of a question. */
@@ -53,8 +53,7 @@ export const options: typeof headOptions &
   uneven: { type: "string", value: "ANGLE", says: "how far off even they may be (a thirtieth of a space)" },
   unpaired: { type: "boolean", says: "no flute opposite another; else an even number has them in pairs" },
   json: { type: "boolean", says: "the answer as data, and a refusal too; lengths in millimetres" },
-  csv: { type: "boolean", says: "the table alone, for a spreadsheet: one value a cell" },
-  markdown: { type: "boolean", says: "the same table in Markdown" },
+  ...toldAsTable,
   ...everywhere,
 };
 

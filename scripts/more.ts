@@ -19,6 +19,9 @@ export const nothingMore: More = { data: {}, lines: [] };
 /** What a command with options of its own has to say. */
 export interface MoreOfJob extends More {
   readonly json: boolean;
+  /** Whether it is the table alone that is told. */
+  readonly csv?: boolean;
+  readonly markdown?: boolean;
   /** Left out, 0. */
   readonly code?: number;
   /** A file that goes to the output instead of the words. */

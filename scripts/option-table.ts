@@ -50,6 +50,12 @@ export const toldAsData: TableOf<never, "json"> = {
   json: { type: "boolean", says: "the answer as data, and a refusal too" },
 };
 
+/** Those of a command whose answer is a table as well. */
+export const toldAsTable: TableOf<never, "csv" | "markdown"> = {
+  csv: { type: "boolean", says: "the table alone, for a spreadsheet: one value a cell" },
+  markdown: { type: "boolean", says: "the same table in Markdown" },
+};
+
 /** Options that every command has. */
 export const everywhere: TableOf<never, "help" | "version"> = {
   help: { type: "boolean", short: "h", says: "this text" },

@@ -1,17 +1,34 @@
-import { kitSheetPdf, type PaperName, plateSheetPdf, repairSheetPdf, scaleSheetPdf } from "../booklet/index.ts";
+import {
+  boltCircleSheetPdf,
+  flatsSheetPdf,
+  kitSheetPdf,
+  type PaperName,
+  plateSheetPdf,
+  repairSheetPdf,
+  scaleSheetPdf,
+} from "../booklet/index.ts";
 import { created } from "./created.ts";
 import { printedTo } from "./printed-to.ts";
 import type { Said } from "./said.ts";
 
 /** What prints the sheet that goes with an answer, by what the sheet is of. */
 interface SheetPdfs {
+  readonly "bolt-circle": typeof boltCircleSheetPdf;
+  readonly flats: typeof flatsSheetPdf;
   readonly kit: typeof kitSheetPdf;
   readonly plate: typeof plateSheetPdf;
   readonly repair: typeof repairSheetPdf;
   readonly scale: typeof scaleSheetPdf;
 }
 
-const sheetPdfs: SheetPdfs = { kit: kitSheetPdf, plate: plateSheetPdf, repair: repairSheetPdf, scale: scaleSheetPdf };
+const sheetPdfs: SheetPdfs = {
+  "bolt-circle": boltCircleSheetPdf,
+  flats: flatsSheetPdf,
+  kit: kitSheetPdf,
+  plate: plateSheetPdf,
+  repair: repairSheetPdf,
+  scale: scaleSheetPdf,
+};
 
 /** What a sheet is of. */
 export type SheetKind = keyof SheetPdfs;

@@ -22,15 +22,18 @@ interface SheetGiven {
   readonly paper?: string;
   readonly force?: boolean;
   readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly markdown?: boolean;
 }
 
 /** Refuses options of a sheet that have no effect without it, and two things for one output. */
-export function checkSheet({ sheet, paper, force, json }: SheetGiven): void {
+export function checkSheet({ sheet, paper, force, ...given }: SheetGiven): void {
   for (const [name, value] of Object.entries({ paper, force }))
     if (value !== undefined && sheet === undefined)
       throw fault("no-effect", `--${name}`, "goes with --sheet, the file to print to");
-  if (sheet === "-" && json === true)
-    throw fault("conflict", "--sheet", "and --json cannot both go to the output; name a file for the sheet");
+  const told = (["json", "csv", "markdown"] as const).find((name) => given[name] === true);
+  if (sheet === "-" && told !== undefined)
+    throw fault("conflict", "--sheet", `and --${told} cannot both go to the output; name a file for the sheet`);
 }
 
 /**

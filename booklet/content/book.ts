@@ -127,11 +127,11 @@ export function withoutTitlePage(running: Running): Running {
  *
  * @param whereKeys - Stands after `plates` where letters stand for them: where to find what those mean.
  */
-export function runningOf({ head, keys }: KeyedHead, { version, digest }: Edition, whereKeys = ""): Running {
+export function runningOf({ head, keys }: KeyedHead, edition: Edition, whereKeys = ""): Running {
   const where = keys.length === 0 ? "" : whereKeys;
   const circles = head.plates.flatMap(({ faces }) => faces.flatMap((face) => face.circles));
   const plates = head.plates.map(plateWithCircles).join("   ");
-  if (head.wormRatio === null) return runningWithoutCrank(head, version, digest);
+  if (head.wormRatio === null) return runningWithoutCrank(head, edition);
   return {
     ratio: ratioInWords(head.wormRatio),
     turn: `${degreesPerTurn(head)} a turn`,
@@ -142,13 +142,12 @@ export function runningOf({ head, keys }: KeyedHead, { version, digest }: Editio
     plates: plates === "" ? "no plates" : `Plates${where} ${plates}`,
     platesInShort: `${counted(head.plates.length, "plate")}${where}, ${counted(circles.length, "circle")} of ${Math.min(...circles)} to ${Math.max(...circles)} holes`,
     rule: footRule(head, { method: "simple" }),
-    edition: `Turns & Holes ${version} · ${digest}`,
-    editionInShort: `${version} · ${digest}`,
+    ...madeBy(edition),
   };
 }
 
 /** Of a head that no crank turns: what stands on its spindle instead of plates and gears. */
-function runningWithoutCrank(head: Head, version: string, digest: string): Running {
+function runningWithoutCrank(head: Head, edition: Edition): Running {
   const onSpindle = head.directPlates.map((plate) => `${plate.name} ${placesInWords(plate)}`);
   const what = onSpindle.length === 0 ? "set by its ring" : onSpindle.join("   ");
   return {
@@ -158,7 +157,24 @@ function runningWithoutCrank(head: Head, version: string, digest: string): Runni
     plates: what,
     platesInShort: onSpindle.length === 0 ? what : counted(onSpindle.length, "plate"),
     rule: footRule(head, { method: "direct" }),
-    edition: `Turns & Holes ${version} · ${digest}`,
-    editionInShort: `${version} · ${digest}`,
+    ...madeBy(edition),
   };
+}
+
+/**
+ * What stands on every page of a sheet that no head is turned for.
+ *
+ * @param what - What the sheet is of, large, and beside it the measure that tells it from another.
+ * @param by - What does the work.
+ */
+export function runningWithoutHead(
+  [ratio, turn]: readonly [what: string, measure: string],
+  { by, rule }: { readonly by: string; readonly rule: string },
+  edition: Edition,
+): Running {
+  return { ratio, turn, gears: [turn], plates: by, platesInShort: by, rule, ...madeBy(edition) };
+}
+
+function madeBy({ version, digest }: Edition): Pick<Running, "edition" | "editionInShort"> {
+  return { edition: `Turns & Holes ${version} · ${digest}`, editionInShort: `${version} · ${digest}` };
 }

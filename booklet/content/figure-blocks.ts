@@ -1,7 +1,15 @@
 /** A drawing. */
 export interface FigureBlock {
   readonly kind: "figure";
-  readonly figure: PlateFigure | TrainFigure | TrainsFigure | GearFigure | TemplateFigure | HeadFigure;
+  readonly figure:
+    | PlateFigure
+    | TrainFigure
+    | TrainsFigure
+    | GearFigure
+    | TemplateFigure
+    | HeadFigure
+    | FlatsFigure
+    | BoltCircleFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -65,6 +73,39 @@ export interface GearFigure {
   readonly proofSpace: number;
   /** A tooth from root to tip: radii in parts of the tip's, and half of its angle there in turns. */
   readonly profile: readonly { readonly radius: number; readonly half: number }[];
+}
+
+/** Round stock with its flats, seen from the end, the first at the top. Lengths in mm. */
+export interface FlatsFigure {
+  readonly type: "flats";
+  readonly sides: number;
+  readonly acrossFlats: number;
+  readonly blank: number;
+  readonly flatWidth: number;
+  /** From a flat to what is measured opposite in the end: a flat, or of an odd number a corner. */
+  readonly opposite: number;
+  /** Each measure as it is written. */
+  readonly says: {
+    readonly blank: string;
+    readonly depth: string;
+    readonly flatWidth: string;
+    readonly flatToRound: string;
+    readonly opposite: string;
+  };
+}
+
+/** The holes of a bolt circle as their coordinates have them, x to the right and y up. */
+export interface BoltCircleFigure {
+  readonly type: "bolt-circle";
+  readonly count: number;
+  /** In mm. */
+  readonly diameter: number;
+  /** Where hole 1 lies, in turns from the +x axis upwards. */
+  readonly start: number;
+  readonly clockwise: boolean;
+  /** Where all is counted from besides the centre: the corner of two tangents, or somewhere else. */
+  readonly zero: "tangents" | "own";
+  readonly says: { readonly diameter: string };
 }
 
 /** A drawing that is a file of its own, no larger than it need be. */

@@ -26,8 +26,12 @@ export function placeCells(columns: readonly PlaceColumn[], place: Place): reado
   return columns.map(({ cell }) => ({ text: cell(place) }));
 }
 
-/** Every place of a job, each with a box to tick. */
-export function positionsTable(job: PlannedJob, head: Head): Block {
+/**
+ * Every place of a job, each with a box to tick.
+ *
+ * @param noun - What the places are; left out, teeth.
+ */
+export function positionsTable(job: PlannedJob, head: Head, noun = "tooth"): Block {
   const all = placeColumns(job, head);
   // Where each place is one move on from the last, the large figures say how to go on.
   const columns = isMoveByMove(job) ? all.filter(({ key }) => !goOn.has(key)).map(holesStrong) : all;
@@ -36,7 +40,7 @@ export function positionsTable(job: PlannedJob, head: Head): Block {
     title: { text: "Positions", anchor: "positions" },
     folds: true,
     summary: "Positions of the job",
-    columns: [{ head: "", align: "center" }, { head: "tooth", align: "right", strong: true }, ...columns.map(columnOf)],
+    columns: [{ head: "", align: "center" }, { head: noun, align: "right", strong: true }, ...columns.map(columnOf)],
     rows: job.places.map((place) => ({
       cells: [{ text: "", box: true }, { text: String(place.tooth) }, ...placeCells(columns, place)],
     })),

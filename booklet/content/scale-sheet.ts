@@ -15,8 +15,8 @@ import {
   straightLegend,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
-import type { Block, Book, Part, Running } from "./blocks.ts";
-import { runningOf } from "./book.ts";
+import type { Block, Book, Part } from "./blocks.ts";
+import { runningOf, runningWithoutHead } from "./book.ts";
 import { itemList } from "./item-list.ts";
 import { checkPlaces } from "./job.ts";
 import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
@@ -39,34 +39,40 @@ export function scaleBookOf({ scale, head, inches }: ScaleSheet, edition: Editio
   checkPlaces(scale.lines.length, "lines", "lines are too many for a sheet");
   const length = lengthsIn(inches ? "in" : "mm");
   const what = capital(scaleWords(scale, length));
-  const of = headedBy(scale, head, length);
+  const of = headedBy(scale, head, length, edition);
   return {
     title: of.title,
     fileTitle: `${what}: ${of.title}`,
     subject: `${what}, ${of.on}`,
     digest: edition.digest,
-    running: { ...runningOf(keyedHead(head), edition), ...of.running },
+    running: of.running,
     sheetsStandAlone: false,
     parts: [scale.shape === "round" ? round(scale, head, length) : straight(scale, length)],
   };
 }
 
 const bySlide = "By the screw of the table";
+const eachFromFirst = "Every line by itself from the first; only its reading is rounded";
 
 /** By the screw's dial no head is turned: its name, ratio and plates do not stand on the page. */
 function headedBy(
   scale: Graduated,
   head: Head,
   length: LengthWords,
-): Pick<Book, "title"> & { on: string; running: Partial<Running> } {
+  edition: Edition,
+): Pick<Book, "title" | "running"> & { on: string } {
   if (scale.shape === "round" || scale.counter.by === "crank")
-    return { title: head.name, on: `on ${ratioOrNone(head)}`, running: {} };
-  const ratio = length(fromExact(scale.travelPerTurn).valueOf());
+    return {
+      title: head.name,
+      on: `on ${ratioOrNone(head)}`,
+      running: runningOf(keyedHead(head), edition),
+    };
+  const lead = length(fromExact(scale.travelPerTurn).valueOf());
   const marks = counted(scale.counter.marks, "mark");
   return {
     title: bySlide,
-    on: `by a screw of ${ratio} a turn, ${marks}`,
-    running: { ratio, turn: `a turn of the screw, ${marks}`, gears: [marks], plates: bySlide, platesInShort: bySlide },
+    on: `by a screw of ${lead} a turn, ${marks}`,
+    running: runningWithoutHead([lead, `a turn of the screw, ${marks}`], { by: bySlide, rule: eachFromFirst }, edition),
   };
 }
 
@@ -113,7 +119,7 @@ function straight(scale: GraduatedStraight, length: LengthWords): Part {
   );
   return {
     ...titled(scale, length),
-    rule: "Every line by itself from the first; only its reading is rounded",
+    rule: eachFromFirst,
     blocks: [
       itemList([...aboutScale(scale, length), ...scaleCautions(scale.shape)]),
       { kind: "paragraph", text: straightLegend(scale, length) },

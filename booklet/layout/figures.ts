@@ -1,4 +1,6 @@
 import type { FigureBlock, PlateFigure, TemplateFigure, TrainFigure } from "../content/figure-blocks.ts";
+import { boltCircleHeight, boltCircleMarks } from "./bolt-circle-drawing.ts";
+import { flatsHeight, flatsMarks } from "./flats-drawing.ts";
 import { gearHeight, gearMarks } from "./gear-drawing.ts";
 import { headHeight, headMarks, headSide } from "./head-drawing.ts";
 import type { Mark, Style } from "./marks.ts";
@@ -74,6 +76,16 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
     }
     case "template":
       return templateDrawn(figure, width, paper, measure);
+    case "flats": {
+      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
+      const height = flatsHeight(figure, room, measure);
+      return { height, marks: (left, top) => flatsMarks(figure, { ...room, left, top }, measure) };
+    }
+    case "bolt-circle": {
+      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
+      const height = boltCircleHeight(figure, room);
+      return { height, marks: (left, top) => boltCircleMarks(figure, { ...room, left, top }, measure) };
+    }
     case "plate":
       return plateDrawn(figure, Math.min(leastHeight(figure), paper.height * share * ofPage) * larger, width, paper, measure);
   }

@@ -152,8 +152,10 @@ export interface KitTold {
 /** `flats`. */
 export interface FlatsTold {
   readonly flats: Flats;
-  /** The moves for them. */
-  readonly indexing: Answer;
+  /** The moves for them; with `--degrees` null. */
+  readonly indexing: Answer | null;
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
 }
 
 /** `bolt-circle`, in millimetres. */
@@ -165,4 +167,6 @@ export interface BoltCircle {
     readonly fromZero: readonly Coordinate[];
     readonly chords: readonly CheckChord[];
   };
+  /** With `--sheet`: its path. */
+  readonly sheet?: string;
 }

@@ -29,10 +29,18 @@ export {
   type TextColumn,
   tableColumns,
 } from "./columns.ts";
-export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
+export { boltCircleCautions, boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
-export { flatsItems, flatsTitle } from "./flats-words.ts";
+export {
+  flatMeasures,
+  flatsCautions,
+  flatsHeading,
+  flatsHow,
+  flatsItems,
+  flatsTitle,
+  withoutHeadCautions,
+} from "./flats-words.ts";
 export { cutterItems } from "./gear/cutter-items.ts";
 export { depthRuleWords } from "./gear/depth-rule.ts";
 export { findingWords, measuresNoteWords } from "./gear/finding-words.ts";

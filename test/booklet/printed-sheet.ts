@@ -19,7 +19,10 @@ export interface PrintedSheet {
 }
 
 /** Reads the sheet of a job, or with `space` that of a repair. */
-export async function readSheet(bytes: Uint8Array, key: "tooth" | "space" | "drill" | "line" = "tooth"): Promise<PrintedSheet> {
+export async function readSheet(
+  bytes: Uint8Array,
+  key: "tooth" | "space" | "drill" | "line" | "flat" = "tooth",
+): Promise<PrintedSheet> {
   const pages = await piecesOf(bytes);
   const lines = pages.flatMap(linesOf);
   return { figures: figuresIn(lines), lines, places: pages.flatMap((page) => placesOn(page, key)) };

@@ -38,7 +38,7 @@ export interface OnTheBench {
   /** The moves that are done before the first line: where a sheet is of what is left. */
   readonly made: number;
   /** The head of the column of places. */
-  readonly key: "tooth" | "space" | "drill" | "line";
+  readonly key: "tooth" | "space" | "drill" | "line" | "flat";
 }
 
 /** Does every line of a sheet in turn, and says what is wrong with each; a way that the head has not is wrong at once. */

@@ -1,5 +1,12 @@
-import { describe, expect, it } from "vitest";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { linesOf, piecesOf } from "../booklet/read-pdf.ts";
 import { runHere } from "../support/command.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "flats-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 async function words(...asked: string[]): Promise<string> {
   return (await runHere(asked)).stdout.replace(/\s+/g, " ");
@@ -47,6 +54,44 @@ describe("flats", () => {
   });
 });
 
+describe("flats without a head", () => {
+  it("are told by degrees, with what to mind, and as data without moves", async () => {
+    const text = await words("flats", "octagon", "--across", "30", "--degrees");
+    expect(text).toContain("flat set at 1 0° 00′ 00.0″ 2 45° 00′ 00.0″");
+    expect(text).toContain("Set its angle from the one zero");
+    expect(text).not.toContain("DIVISIONS");
+    const { code, stdout } = await runHere(["flats", "7", "--across", "30", "--degrees", "--json"]);
+    expect([code, JSON.parse(stdout).indexing]).toEqual([0, null]);
+  });
+});
+
+describe("the sheets", () => {
+  it.each([
+    ["flats", ["hexagon", "--across", "17"], "Hexagon, 17.000 mm across flats"],
+    ["flats", ["hexagon", "--across", "0.75in", "--degrees"], "Hexagon, 0.7500 in across flats"],
+    ["bolt-circle", ["6", "--diameter", "80"], "Bolt circle: 6 holes on 80.000 mm"],
+    ["bolt-circle", ["6", "--diameter", "80", "--csv"], "Bolt circle: 6 holes on 80.000 mm"],
+  ] as const)("of %s %j says the same as the words", async (command, asked, title) => {
+    const file = join(folder, "sheet.pdf");
+    const { code, stdout } = await runHere([command, ...asked, "--sheet", file, "--paper", "letter", "--force"]);
+    expect(code).toBe(0);
+    const isTable = (asked as readonly string[]).includes("--csv");
+    expect(stdout.includes("Sheet")).toBe(!isTable);
+    const lines = (await piecesOf(readFileSync(file))).flatMap(linesOf);
+    expect(lines).toContain(title);
+  });
+
+  it("tell their file as data, and are refused where the head can do nothing", async () => {
+    const file = join(folder, "data.pdf");
+    const asked = ["bolt-circle", "6", "--diameter", "80", "--sheet", file, "--json"];
+    expect(JSON.parse((await runHere(asked)).stdout)).toMatchObject({ sheet: file, boltCircle: {} });
+    const head = join(folder, "direct.json");
+    writeFileSync(head, JSON.stringify({ id: "d", name: "d", wormRatio: "40", directPlates: [{ name: "n", holes: 24 }] }));
+    const { code, stderr } = await runHere(["flats", "53", "--across", "9", "--head", head, "--sheet", join(folder, "none.pdf")]);
+    expect([code, stderr]).toEqual([2, expect.stringContaining("add --degrees for a sheet by degrees")]);
+  });
+});
+
 describe("a bolt circle", () => {
   it("needs no head: signed and all positive, with chords", async () => {
     const text = await words("bolt-circle", "6", "--diameter", "80");
@@ -91,6 +136,11 @@ it.each([
   [["flats", "1", "--across", "9"], "1 is not a whole number from 2 to 360"],
   [["flats", "6", "--across", "17", "--blank", "17"], "--blank: is no larger than the flats are across"],
   [["flats", "6", "--across", "17", "--mounted", "9"], "--mounted: this head has no plate"],
+  [["flats", "6", "--across", "17", "--degrees", "--head", "ratio-90-dial"], "--head: has no effect with --degrees"],
+  [["flats", "6", "--across", "17", "--paper", "a5"], "--paper: goes with --sheet"],
+  [["flats", "6", "--across", "17", "--sheet", "-", "--json"], "--sheet: and --json cannot both go to the output"],
+  [["bolt-circle", "6", "--diameter", "80", "--sheet", "-", "--csv"], "--sheet: and --csv cannot both go to the output"],
+  [["bolt-circle", "1001", "--diameter", "80", "--sheet", "x.pdf"], "1001 holes are too many for a sheet"],
   [["bolt-circle"], "how many holes? Begin with the count"],
   [["bolt-circle", "x", "--diameter", "80"], '"x" is not a count of holes'],
   [["bolt-circle", "6", "8", "--diameter", "80"], '"8" was not expected'],

@@ -7,7 +7,7 @@ import {
   type StraightScale,
   type VernierSpec,
 } from "../src/index.ts";
-import { graduatedWithWhys, lengthsIn } from "../src/words/index.ts";
+import { graduatedWithWhys, lengthsIn, scaleLineColumns } from "../src/words/index.ts";
 import { fault, wholeNumber } from "./command-line.ts";
 import { askedAs, unitOf } from "./gear-options.ts";
 import { graduateHelp } from "./graduate-help.ts";
@@ -20,6 +20,7 @@ import { type Given, readOptions } from "./read-options.ts";
 import { toldOfItself } from "./self-told.ts";
 import { searchAsked, startAsked, wayAsked } from "./shared-options.ts";
 import { checkSheet, withSheet } from "./sheet-options.ts";
+import { toldAs } from "./told-as.ts";
 
 type GraduateGiven = Given<typeof graduateOptions>;
 
@@ -55,13 +56,19 @@ export async function graduateAsked(words: readonly string[], columns?: number):
   const divisions = divisionsAsked(positionals);
   checkSheet(values);
   checkTogether(values, divisions === null);
-  const json = values.json === true;
+  const as = toldAs(values);
   const head = await headAsked(values.head);
   const scale = divisions === null ? straight(head, values) : round(head, divisions, values);
   const data = { scale: graduatedWithWhys(scale) };
-  if (!scale.planned) return { data, lines: noPlateLines(scale, head), code: 1, json };
+  if (!scale.planned) return { data, lines: noPlateLines(scale, head), code: 1, ...as };
   const length = lengthsIn(unitOf(values));
-  const answer = { data, lines: graduatedLines(scale, head, length), code: scale.exact ? 0 : 1, json };
+  const answer = {
+    data,
+    table: scaleLineColumns(scale, length.unit),
+    lines: graduatedLines(scale, head, length),
+    code: scale.exact ? 0 : 1,
+    ...as,
+  };
   return withSheet(answer, values, "scale", () => ({ scale, head, inches: length.unit === "in" }));
 }
 

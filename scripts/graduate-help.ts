@@ -6,6 +6,7 @@ const page = helpPage(graduateOptions, {
   about: "Dials, rules and verniers, line by line: where the hand stands, how long the line is, what is stamped at it.",
   uses: [
     ["turns-and-holes graduate 100", "a dial of 100 lines"],
+    ["turns-and-holes graduate 100 --csv", "its lines for a spreadsheet"],
     ["turns-and-holes graduate 360 --spaces 90 --head ratio-90-dial", "a sector of 90°"],
     ["turns-and-holes graduate 360 --vernier 12 --per-line 5", "its vernier to 5′: 12 over 11"],
     ["turns-and-holes graduate 360 --vernier 12 --over 23 --two-sided --per-line 5", "on both sides, in longer spaces"],
@@ -22,7 +23,7 @@ const page = helpPage(graduateOptions, {
       options: ["head", "by", "method", "teeth-per-move", "mounted", "start-hole", "start-angle", "minus"],
     },
     { title: "The sheet for the machine (PDF)", options: ["sheet", "paper", "force"] },
-    { title: "How it is told", options: ["json", "help", "version"] },
+    { title: "How it is told", options: ["json", "csv", "markdown", "help", "version"] },
   ],
   end: [
     "With any length in inches the answer is in inches, but for --json. Lines are numbered from 0.",

@@ -1,12 +1,13 @@
 import { waysBy } from "../src/index.ts";
 import { headOptions, startOptions } from "./head-options.ts";
-import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData, toldAsTable } from "./option-table.ts";
 import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the graduate command. */
 export const graduateOptions: typeof headOptions &
   typeof startOptions &
   typeof everywhere &
+  typeof toldAsTable &
   TableOf<
     | "spaces"
     | "space"
@@ -47,5 +48,6 @@ export const graduateOptions: typeof headOptions &
   ...startOptions,
   ...sheetOptions,
   ...toldAsData,
+  ...toldAsTable,
   ...everywhere,
 };

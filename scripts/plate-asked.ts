@@ -1,5 +1,5 @@
 import { type DrilledPlate, type DrillOptions, drilledBy, drillPlate, type Head } from "../src/index.ts";
-import { drilledWithWhys, type LengthWords, lengthsIn } from "../src/words/index.ts";
+import { drilledWithWhys, type LengthWords, lengthsIn, plateColumns } from "../src/words/index.ts";
 import { fault, millimetres, millimetresFromZero, wholeNumber } from "./command-line.ts";
 import { askedAs, unitOf } from "./gear-options.ts";
 import { headAsked } from "./head-asked.ts";
@@ -12,6 +12,7 @@ import { type Given, readOptions } from "./read-options.ts";
 import { toldOfItself } from "./self-told.ts";
 import { searchAsked, startAsked } from "./shared-options.ts";
 import { checkSheet, withSheet } from "./sheet-options.ts";
+import { toldAs } from "./told-as.ts";
 
 type PlateGiven = Given<typeof plateOptions>;
 
@@ -39,17 +40,18 @@ async function drilled(holes: number, given: PlateGiven, length: LengthWords): P
   if (given.diameter === undefined)
     throw fault("missing", "--diameter", "is needed: of the circle, through the middles of its holes, such as 120");
   checkSheet(given);
-  const json = given.json === true;
+  const as = toldAs(given);
   const head = await headAsked(given.head);
   const options = drillingAsked(given.diameter, given);
   const plate = askedAs(given, () => drillPlate(head, holes, options), plateNames);
   const data = { plate: drilledWithWhys(plate) };
-  if (!plate.planned) return { data, lines: noPlateLines(plate, head), code: 1, json };
+  if (!plate.planned) return { data, lines: noPlateLines(plate, head), code: 1, ...as };
   const answer = {
     data,
+    table: plateColumns(plate, length.unit),
     lines: drilledLines(plate, bySlides(holes, head, given), head, length),
     code: plate.holes.every(({ errorArcSeconds }) => errorArcSeconds === 0) ? 0 : 1,
-    json,
+    ...as,
   };
   return withSheet(answer, given, "plate", () => ({ plate, head, inches: length.unit === "in" }));
 }

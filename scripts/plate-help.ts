@@ -8,6 +8,7 @@ const page = helpPage(plateOptions, {
     ["turns-and-holes plate 97 --diameter 120 --drill 3", "drill 97 holes on this head, and how good the plate is"],
     ["turns-and-holes plate 97 --diameter 120 --head ratio-90-dial --serves 40", "on a rotary table, for a 40:1 head"],
     ["turns-and-holes plate 97 --diameter 4.5in --by coordinates --step 0.001in", "by the slides of a mill"],
+    ["turns-and-holes plate 97 --diameter 120 --csv", "the holes for a spreadsheet"],
     ["turns-and-holes plate 97 --diameter 120 --sheet plate.pdf", "the sheet for the machine"],
     ["turns-and-holes plate 97 --chords '3.89 over 1, 84.16 over 24'", "check a plate that is made"],
     ["turns-and-holes plate --chords '7.77 over 2, 84.16 over 24'", "what plate is it?"],
@@ -23,7 +24,7 @@ const page = helpPage(plateOptions, {
       options: ["chords"],
     },
     { title: "The sheet for the machine (PDF)", options: ["sheet", "paper", "force"] },
-    { title: "How it is told", options: ["json", "help", "version"] },
+    { title: "How it is told", options: ["json", "csv", "markdown", "help", "version"] },
   ],
   end: [
     "Holes are numbered from 0. Lengths are millimetres such as 2.5, or inches such as 0.1in; with any length in inches the answer is in inches, but for --json.",

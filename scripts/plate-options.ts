@@ -1,12 +1,13 @@
 import { drilledBy } from "../src/index.ts";
 import { headOptions, startOptions } from "./head-options.ts";
-import { everywhere, type TableOf, toldAsData } from "./option-table.ts";
+import { everywhere, type TableOf, toldAsData, toldAsTable } from "./option-table.ts";
 import { sheetOptions } from "./sheet-options.ts";
 
 /** Every option of the plate command. */
 export const plateOptions: typeof headOptions &
   typeof startOptions &
   typeof everywhere &
+  typeof toldAsTable &
   TableOf<
     "diameter" | "by" | "serves" | "drill" | "within" | "step" | "chords" | "sheet" | "paper",
     "clockwise" | "tangents" | "force" | "json"
@@ -41,6 +42,7 @@ export const plateOptions: typeof headOptions &
   ...startOptions,
   ...sheetOptions,
   ...toldAsData,
+  ...toldAsTable,
   ...everywhere,
 };
 

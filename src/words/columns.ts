@@ -1,6 +1,10 @@
 import type { Coordinate } from "../machine/coordinates.ts";
+import type { DrilledPlate, HoleByCoordinates, HoleOnHead } from "../machine/drill-plate.ts";
+import type { Graduated, GraduatedStraight, RoundLine } from "../machine/graduate.ts";
 import type { Place } from "../machine/place.ts";
+import type { ScaleLine } from "../machine/scale-lines.ts";
 import type { BothScales } from "../machine/scale-reader.ts";
+import type { StraightLine } from "../machine/straight-scale.ts";
 import type { SpacedPlace } from "../machine/unequal-spacing.ts";
 import { type LengthUnit, mmPerInch } from "../number/length-unit.ts";
 import { fromExact, type Revolutions } from "../number/ratio.ts";
@@ -82,8 +86,7 @@ const ofRing: Cells<BothScales> = {
   "ring line": ({ ring }) => ring?.line,
 };
 
-const ofPlace: Cells<Place> = {
-  tooth: ({ tooth }) => tooth,
+const ofAnyPlace: Cells<Place> = {
   "go on turns": (place) => goOn(place, "turns"),
   "go on spaces": (place) => goOn(place, "spaces"),
   "second turns": (place) => byMoves(place)?.from.second?.turns,
@@ -101,6 +104,8 @@ const ofPlace: Cells<Place> = {
   "off by seconds": ({ errorArcSeconds }) => decimal(errorArcSeconds, errorDecimals),
   degrees: ({ angle }) => degreesOf(angle),
 };
+
+const ofPlace: Cells<Place> = { tooth: ({ tooth }) => tooth, ...ofAnyPlace };
 
 /**
  * The places of a job as columns with one value a cell, for a spreadsheet or a stepper: what to go on by
@@ -134,8 +139,7 @@ export function spacingColumns(places: readonly SpacedPlace[]): readonly TextCol
  * To six decimals.
  */
 export function coordinateColumns(places: readonly Coordinate[], unit: LengthUnit): readonly TextColumn[] {
-  const size = unit === "in" ? mmPerInch : 1;
-  const length = (value: number) => decimal(value / size, lengthDecimals);
+  const length = lengthIn(unit);
   return told(places, {
     tooth: ({ tooth }) => tooth,
     [`x (${unit})`]: ({ x }) => length(x),
@@ -159,6 +163,61 @@ export function boltCircleColumns(
     named(fromX, "x from zero"),
     named(fromY, "y from zero"),
   ];
+}
+
+/** Cells of a part of each row. */
+function within<Row, Part>(part: (row: Row) => Part, cells: Cells<Part>): Cells<Row> {
+  return Object.fromEntries(Object.entries(cells).map(([head, cell]) => [head, (row: Row) => cell(part(row))]));
+}
+
+/** The holes of an index plate as columns: how each is gone to as {@link positionColumns} has it, or its coordinates, and how far it is off along its circle. */
+export function plateColumns(plate: DrilledPlate, unit: LengthUnit): readonly TextColumn[] {
+  const length = lengthIn(unit);
+  if (plate.by === "coordinates")
+    return told<HoleByCoordinates>(plate.holes, {
+      drill: ({ hole }) => hole,
+      [`x (${unit})`]: ({ x }) => length(x),
+      [`y (${unit})`]: ({ y }) => length(y),
+      [`off along (${unit})`]: ({ errorMm }) => length(errorMm),
+      [`off outwards (${unit})`]: ({ outMm }) => length(outMm),
+    });
+  return told<HoleOnHead>(plate.holes, {
+    drill: ({ hole }) => hole,
+    ...within(({ place }: HoleOnHead) => place, ofAnyPlace),
+    [`off along (${unit})`]: ({ errorMm }) => length(errorMm),
+  });
+}
+
+const ofLine: Cells<ScaleLine> = {
+  line: ({ line }) => line,
+  length: ({ length }) => length,
+  // A spreadsheet knows no true minus.
+  figure: ({ figure }) => figure?.replace("−", "-"),
+};
+
+/** The lines of a scale as columns: length, figure, and how each is gone to. */
+export function scaleLineColumns(scale: Graduated, unit: LengthUnit): readonly TextColumn[] {
+  if (scale.shape === "round")
+    return told<RoundLine>(scale.lines, { ...ofLine, ...within(({ place }: RoundLine) => place, ofAnyPlace) });
+  return told<StraightLine>(scale.lines, { ...ofLine, ...straightCells(scale, lengthIn(unit), unit) });
+}
+
+function straightCells({ counter }: GraduatedStraight, length: (mm: number) => string, unit: LengthUnit): Cells<StraightLine> {
+  const [spaces, mark] = counter.by === "dial" ? ["marks", "mark"] : ["spaces", "hole"];
+  return {
+    "go on turns": ({ from }) => from.turns,
+    [`go on ${spaces}`]: ({ from }) => from.marks,
+    turns: ({ at }) => at.turns,
+    [mark]: ({ at }) => at.marks,
+    [`travel (${unit})`]: ({ travel }) => length(fromExact(travel).valueOf()),
+    [`off by (${unit})`]: ({ errorMm }) => length(errorMm),
+  };
+}
+
+/** Writes lengths in mm as figures of a unit. */
+function lengthIn(unit: LengthUnit): (mm: number) => string {
+  const size = unit === "in" ? mmPerInch : 1;
+  return (mm) => decimal(mm / size, lengthDecimals);
 }
 
 const errorDecimals = 4;

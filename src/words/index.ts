@@ -24,7 +24,9 @@ export { type CheckTelling, checkItem } from "./check-words.ts";
 export {
   boltCircleColumns,
   coordinateColumns,
+  plateColumns,
   positionColumns,
+  scaleLineColumns,
   spacingColumns,
   type TextColumn,
   tableColumns,

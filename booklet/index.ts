@@ -120,7 +120,8 @@ export function plateSheetPdf(options: PlateSheetOptions): Promise<PdfBytes> {
 export interface ScaleSheetOptions extends ScaleSheet, SheetPrinting {}
 
 /**
- * Prints the sheet of a scale or a vernier: the setting, and every line with a box to tick, its length and its figure.
+ * Prints the sheet of a scale or a vernier: the setting, a drawing as it will look, and every line with a box to tick, its
+ * length and its figure.
  *
  * @throws {@link InputError} when the paper is not one of those for a book, or there are over 1,000 lines.
  */

@@ -9,7 +9,8 @@ export interface FigureBlock {
     | TemplateFigure
     | HeadFigure
     | FlatsFigure
-    | BoltCircleFigure;
+    | BoltCircleFigure
+    | ScaleFigure;
   /** The drawing in words. */
   readonly alt: string;
   readonly caption: string;
@@ -106,6 +107,28 @@ export interface BoltCircleFigure {
   /** Where all is counted from besides the centre: the corner of two tangents, or somewhere else. */
   readonly zero: "tangents" | "own";
   readonly says: { readonly diameter: string };
+}
+
+/** A scale as it will look. */
+export interface ScaleFigure {
+  readonly type: "scale";
+  /** In their order from left to right, or clockwise. */
+  readonly lines: readonly DrawnLine[];
+  /** Whether the lines go all round; else they are drawn out straight. */
+  readonly allRound: boolean;
+  /** A space of the main scale in mm; null where only its angle is known. */
+  readonly spaceMm: number | null;
+  /** Whether the main scale is drawn against it. */
+  readonly againstMain: boolean;
+}
+
+/** A line of a scale. */
+export interface DrawnLine {
+  readonly line: number;
+  /** Where it lies, in spaces of the main scale; of a vernier from its zero. */
+  readonly at: number;
+  readonly length: "long" | "medium" | "short";
+  readonly figure: string | null;
 }
 
 /** A drawing that is a file of its own, no larger than it need be. */

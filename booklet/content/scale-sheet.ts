@@ -17,6 +17,7 @@ import {
 import type { Edition } from "../edition.ts";
 import type { Block, Book, Part } from "./blocks.ts";
 import { runningOf, runningWithoutHead } from "./book.ts";
+import type { DrawnLine, FigureBlock } from "./figure-blocks.ts";
 import { itemList } from "./item-list.ts";
 import { checkPlaces } from "./job.ts";
 import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
@@ -100,6 +101,7 @@ function round(scale: GraduatedRound, head: Head, length: LengthWords): Part {
         ...offByItems({ exact }),
       ]),
       ...checksFromZero(scale.plan, head, "line"),
+      drawing(scale),
       linesTable(scale, columns.map(columnOf), (index) => {
         const line = scale.lines[index];
         return line === undefined ? [] : placeCells(columns, line.place);
@@ -122,6 +124,7 @@ function straight(scale: GraduatedStraight, length: LengthWords): Part {
     rule: eachFromFirst,
     blocks: [
       itemList([...aboutScale(scale, length), ...scaleCautions(scale.shape)]),
+      drawing(scale),
       { kind: "paragraph", text: straightLegend(scale, length) },
       linesTable(scale, columns, (index) => {
         const line = scale.lines[index];
@@ -152,6 +155,43 @@ const notes: Block = {
   lines: 5,
   least: 2,
 };
+
+/** Of the height of a page, for the scale as it will look. */
+const scaleShare = 0.5;
+
+function drawing(scale: Graduated): FigureBlock {
+  const { vernier, lines } = scale;
+  const allRound = scale.shape === "round" && vernier === null && lines.length === scale.divisions;
+  const drawn = drawnLines(scale);
+  const alike = "The three lengths are drawn only as longer and shorter.";
+  return {
+    kind: "figure",
+    share: scaleShare,
+    figure: {
+      type: "scale",
+      lines: drawn,
+      allRound,
+      spaceMm: scale.shape === "straight" ? fromExact(scale.space).valueOf() : null,
+      againstMain: vernier !== null,
+    },
+    alt: `The ${lines.length} lines as they will look: ${["long", "medium", "short"]
+      .map((length) => `${lines.filter((line) => line.length === length).length} ${length}`)
+      .join(", ")}`,
+    caption: allRound
+      ? `As it will look, seen so that its lines run clockwise, or to the right where it is drawn out straight. ${alike}`
+      : `As it will look${vernier === null ? "" : "; under the edge the main scale, its figures rising to the right"}. ${alike}`,
+  };
+}
+
+/** The lines from left to right: of a vernier that runs against its scale those after its zero lie to the left. */
+function drawnLines({ lines, vernier }: Graduated): readonly DrawnLine[] {
+  const space = vernier === null ? 1 : fromExact(vernier.space).valueOf();
+  const zero = vernier?.twoSided === true ? vernier.spaces : 0;
+  const way = vernier !== null && !vernier.twoSided && vernier.runs === "against" ? -1 : 1;
+  return lines
+    .map(({ line, length, figure }) => ({ line, length, figure, at: way * (line - zero) * space }))
+    .sort((one, other) => one.at - other.at);
+}
 
 /** Every line in the order of the work, each with a box to tick. */
 function linesTable({ lines }: Graduated, columns: readonly Column[], cells: (index: number) => readonly Cell[]): Block {

@@ -9,6 +9,7 @@ import { frameOf, mm, type Paper } from "./paper.ts";
 import { plateMarks } from "./plate-drawing.ts";
 import { leastHeight, placedPlate } from "./plate-place.ts";
 import { insideFurniture } from "./running.ts";
+import { scaleHeight, scaleMarks } from "./scale-drawing.ts";
 import { type Galley, type Slug, space } from "./slugs.ts";
 import { templateMarks, templateSize } from "./template-drawing.ts";
 import { trainHeight, trainMarks } from "./train-drawing.ts";
@@ -85,6 +86,11 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
       const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
       const height = boltCircleHeight(figure, room);
       return { height, marks: (left, top) => boltCircleMarks(figure, { ...room, left, top }, measure) };
+    }
+    case "scale": {
+      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
+      const height = scaleHeight(figure, room, measure);
+      return { height, marks: (left, top) => scaleMarks(figure, { ...room, left, top }, measure) };
     }
     case "plate":
       return plateDrawn(figure, Math.min(leastHeight(figure), paper.height * share * ofPage) * larger, width, paper, measure);

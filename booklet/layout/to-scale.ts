@@ -16,10 +16,23 @@ export interface DrawnScale {
  */
 export function scaleToFit(size: number, room: number): DrawnScale {
   const times = room / mm(size);
-  if (times >= 1) {
-    const larger = times >= 2 || times < 1.5 ? Math.floor(times) : 1.5;
-    return { pointsPerMm: mm(larger), says: `${larger} : 1` };
-  }
-  const parts = Math.ceil(2 / times) / 2;
+  if (times >= 1) return enlarged(times >= 2 || times < 1.5 ? Math.floor(times) : 1.5);
+  return reduced(Math.ceil(2 / times) / 2);
+}
+
+/** The smallest of them in which a thing is not drawn smaller than it may be. */
+export function scaleToShow(size: number, least: number): DrawnScale {
+  const times = least / mm(size);
+  return times > 0.5 ? enlarged(Math.ceil(times)) : reduced(Math.floor(2 / times) / 2);
+}
+
+/** True size. */
+export const trueSize: DrawnScale = enlarged(1);
+
+function enlarged(times: number): DrawnScale {
+  return { pointsPerMm: mm(times), says: `${times} : 1` };
+}
+
+function reduced(parts: number): DrawnScale {
   return { pointsPerMm: mm(1 / parts), says: `1 : ${parts}` };
 }

@@ -41,6 +41,8 @@ export interface ListBlock {
   readonly items: readonly { readonly term: string; readonly text: string; readonly link?: string }[];
   /** Whether it may stand in two columns where room is short. */
   readonly folds?: boolean;
+  /** Whether it stays on one page, with its heading, where it is no longer than half of one. */
+  readonly together?: boolean;
 }
 
 /** Every count in its place, the look of each telling how it is done. */

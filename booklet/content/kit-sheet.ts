@@ -61,7 +61,12 @@ export function kitBookOf({ kit: answer, head }: KitSheet, edition: Edition): Bo
 }
 
 function titled(text: string, items: readonly Item[]): readonly Block[] {
-  return items.length === 0 ? [] : [{ kind: "heading", text }, itemList(items)];
+  return items.length === 0
+    ? []
+    : [
+        { kind: "heading", text },
+        { ...itemList(items), together: true },
+      ];
 }
 
 function untried(answer: Coverage): readonly Block[] {

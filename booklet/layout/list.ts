@@ -2,6 +2,7 @@ import type { ListBlock } from "../content/blocks.ts";
 import type { Mark, Style } from "./marks.ts";
 import { brokenIntoLines, type Measure, setText } from "./measure.ts";
 import type { Paper } from "./paper.ts";
+import { heightOf } from "./side-by-side.ts";
 import { type Galley, galley, type Slug, space } from "./slugs.ts";
 
 type Item = ListBlock["items"][number];
@@ -11,12 +12,21 @@ const gutter = 16;
 /** Gaps closer than this are a page short of room. */
 const shortOfRoom = 0.8;
 
+/** Of the height of a page, what may be kept on one: longer lists would leave too much of the page before white. */
+const mostTogether = 0.5;
+
 /** Sets terms with what each means; in two columns where room is short and no item needs a second line in them. */
-export function listGalley({ items, folds }: ListBlock, width: number, paper: Paper, measure: Measure): Galley {
+export function listGalley({ items, folds, together = false }: ListBlock, width: number, paper: Paper, measure: Measure): Galley {
   const pitch = (width + gutter) / 2;
   const halved = folds && paper.closeness.gap < shortOfRoom ? itemSlugs(items, pitch - gutter, paper, measure) : [];
   if (halved.length === items.length) return { ...galley(halved), fold: { columns: 2, pitch } };
-  return galley([...itemSlugs(items, width, paper, measure), space(paper.text * 0.5 * paper.closeness.gap)]);
+  const slugs = itemSlugs(items, width, paper, measure);
+  const keeps = together && heightOf(slugs) <= paper.height * mostTogether;
+  return galley([...(keeps ? keptTogether(slugs) : slugs), space(paper.text * 0.5 * paper.closeness.gap)]);
+}
+
+function keptTogether(slugs: readonly Slug[]): readonly Slug[] {
+  return slugs.map((slug, index) => ({ ...slug, keepWithNext: index < slugs.length - 1 }));
 }
 
 function itemSlugs(items: readonly Item[], width: number, paper: Paper, measure: Measure): readonly Slug[] {

@@ -1,6 +1,6 @@
 import type { BoltCircleSheet } from "../booklet/index.ts";
 import { checkChords, coordinates } from "../src/index.ts";
-import { type AtRadius, boltCircleColumns, boltCircleWords, chordItem, lengthsIn } from "../src/words/index.ts";
+import { type AtRadius, boltCircleColumns, boltCircleWords, chordItem, counted, lengthsIn } from "../src/words/index.ts";
 import { boltCircleHelp } from "./bolt-circle-help.ts";
 import { boltCircleOptions } from "./bolt-circle-options.ts";
 import { angleFromZero, fault, millimetres, millimetresFromZero, optionNames } from "./command-line.ts";
@@ -52,7 +52,7 @@ function toldOf({ holes, diameter, startAngle, sense, centre, inches }: BoltCirc
     data: { boltCircle: { fromCentre: signed, fromZero: positive, chords } },
     table: boltCircleColumns(signed, positive, radius.unit),
     lines: [
-      `BOLT CIRCLE OF ${holes} HOLES`,
+      `BOLT CIRCLE OF ${counted(holes, "hole").toUpperCase()}`,
       paragraph(boltCircleWords(radius, centre ?? null)),
       "",
       ...table([

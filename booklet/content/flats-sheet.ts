@@ -21,7 +21,6 @@ import {
   lengthsIn,
   offByItems,
   shortAngle,
-  startItem,
   withoutHeadCautions,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
@@ -33,6 +32,7 @@ import { titleOf } from "./job.ts";
 import { drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { positionsTable } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
+import { startAt } from "./start-at.ts";
 import { ratioOrNone } from "./words.ts";
 
 /** What the sheet of flats is made from. */
@@ -96,7 +96,7 @@ function onHead(flats: Flats, title: string, unit: LengthUnit, { head, plan }: N
       // The large figures say what a plate shows; a train is to be seen.
       ...("gears" in way.setting ? drawings(way, head) : []),
       itemList([
-        startItem(plan, head, "flat"),
+        startAt("flat 1", plan, head),
         eachPlaceItem(way, head),
         ...flatsCautions,
         ...cautionItemsBesides(cautions),

@@ -7,14 +7,11 @@ import {
   coordinateErrors,
   coordinatesWords,
   eachHoleItem,
-  holeStands,
-  type Item,
   type LengthWords,
   lengthsIn,
   offByItems,
   placeColumns,
   plateErrorItems,
-  scalesStand,
   slidesOneWay,
 } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
@@ -25,6 +22,7 @@ import { checkPlaces } from "./job.ts";
 import { checksFromZero, drawings, markOf, ruleOf, setUp } from "./job-setting.ts";
 import { columnOf, placeCells } from "./place-table.ts";
 import { keyedHead } from "./plate-keys.ts";
+import { startAt } from "./start-at.ts";
 import { ratioInWords } from "./words.ts";
 
 /** What the sheet of a plate is made from. */
@@ -65,7 +63,12 @@ function onHead(plate: DrilledOnHead, head: Head, length: LengthWords): Part {
       ...setUp(way, head),
       ...drawings(way, head, smallShare),
       itemList(exact ? errors : errors.slice(1)),
-      itemList([startItem(plate, head), eachHoleItem(way, head), ...cautionItemsBesides(cautions), ...offByItems(plate.plan)]),
+      itemList([
+        startAt("hole 0 of the new plate", plate.plan, head),
+        eachHoleItem(way, head),
+        ...cautionItemsBesides(cautions),
+        ...offByItems(plate.plan),
+      ]),
       ...checksFromZero(plate.plan, head, "new hole"),
       holesTable(plate, head),
       ...toMeasure(plate, length),
@@ -75,13 +78,6 @@ function onHead(plate: DrilledOnHead, head: Head, length: LengthWords): Part {
 
 /** Of the height of a page, for the plate that it is made by: the new one may stand at true size besides. */
 const smallShare = 0.36;
-
-function startItem({ plan: { start, way } }: DrilledOnHead, head: Head): Item {
-  const hole = holeStands(start, way);
-  const stands = [...(hole === "" ? [] : [`pin in ${hole}`]), ...scalesStand(start, head)];
-  const falls = (start.ring ?? start.dial)?.side === "minus" ? "; the figures FALL from there" : "";
-  return { term: "Start", text: `at hole 0 of the new plate${stands.length === 0 ? "" : `: ${stands.join(", ")}${falls}`}` };
-}
 
 /** Every hole in the order of the work, each with a box to tick. */
 function holesTable({ plan, holes }: DrilledOnHead, head: Head): Block {

@@ -2,7 +2,6 @@ import type { Item } from "./item.ts";
 import { type LengthWords, lengthsIn } from "./lengths.ts";
 import type { AtRadius } from "./near-words.ts";
 import { counted } from "./numbers.ts";
-import { slidesOneWay } from "./plate-items.ts";
 
 const units = { mm: "millimetres", in: "inches" } as const;
 
@@ -29,19 +28,3 @@ export function chordItem({ apart, length }: { readonly apart: number; readonly 
     text: `${lengths(length)}, ${counted(apart, "division")} apart`,
   };
 }
-
-/** What is minded when a bolt circle is drilled: general workshop practice, no source. */
-export const boltCircleCautions: readonly Item[] = [
-  {
-    term: "Zero",
-    text: "Find the centre or the corner, set both slides to the figures that it has here, and see that they still show them in the end.",
-  },
-  slidesOneWay,
-  { term: "Clamp", text: "Hold the work so that it can neither lift nor turn, nothing that is not to be drilled under a hole." },
-  {
-    term: "Spot first",
-    text: "Go to every hole with a spot drill and make a mark, count the marks, measure the chords over them. Then drill, and deburr both sides.",
-  },
-  { term: "Drill", text: "No hand near it until it stands; clear chips with a brush. Lock the slides while it cuts." },
-  { term: "First of all", text: "The machine's manual, local codes and qualified practice come before this sheet." },
-];

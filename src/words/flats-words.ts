@@ -27,7 +27,7 @@ export function flatsItems(flats: Flats, unit: Unit): readonly Item[] {
   const { blank, depth, flatWidth, flatToRound, flatToCorner, acrossFlats, sides } = flats;
   const length = lengthsIn(unit);
   return [
-    { term: "Blank", text: `${length(blank)} in diameter${cornerWords(flats, length)}` },
+    { term: "Blank", text: `a diameter of ${length(blank)}${cornerWords(flats, length)}` },
     { term: "Depth of cut", text: `${length(depth)} on each flat, from the round`, inFigures: true },
     { term: "Flat", text: `${length(flatWidth)} wide`, inFigures: true },
     { term: "Check", text: `over the first flat and the round opposite ${length(flatToRound)}`, inFigures: true },

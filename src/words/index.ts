@@ -31,7 +31,7 @@ export {
   type TextColumn,
   tableColumns,
 } from "./columns.ts";
-export { boltCircleCautions, boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
+export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export {
@@ -129,6 +129,7 @@ export { placeColumns, scaleColumns } from "./place-columns.ts";
 export { type GoesBy, goesBy, goOnWords, holeStands, moveWords } from "./place-words.ts";
 export {
   between,
+  boltCircleCautions,
   checkedCells,
   checkedHeads,
   checkFromZero,

@@ -8,18 +8,14 @@ import { directNouns } from "./plates.ts";
 import { scalesStand } from "./reading-words.ts";
 import { wayName, wayShort } from "./way-words.ts";
 
-/**
- * Where everything stands before the first place: pin, ring and dial, and which way the scales go from there.
- *
- * @param noun - What the places are; left out, teeth.
- */
-export function startItem({ start, way }: Pick<PlannedJob, "start" | "way">, head: Head, noun = "tooth"): Item {
+/** Where everything stands before the first place: pin, ring and dial, and which way the scales go from there. */
+export function startItem({ start, way }: Pick<PlannedJob, "start" | "way">, head: Head): Item {
   const hole = holeStands(start, way);
   const scales = scalesStand(start, head);
   const minus = (start.ring ?? start.dial)?.side === "minus";
   const stands = [...(hole === "" ? [] : [`pin in ${hole}`]), ...scales].join(", ");
   const falls = scales.length === 0 ? "" : `; ${minus ? "the figures FALL" : "the figures rise"} from there`;
-  return { term: "Start", text: `at ${noun} ${start.tooth}${stands === "" ? "" : `: ${stands}${falls}`}` };
+  return { term: "Start", text: stands === "" ? `at tooth ${start.tooth}` : `at tooth ${start.tooth}: ${stands}${falls}` };
 }
 
 /** What is done at each place, in its order. */

@@ -102,6 +102,22 @@ export const slidesOneWay: Item = {
   text: "Come to each figure from the same side, in x and in y, so that the screws' slack is always taken up.",
 };
 
+/** What is minded when a bolt circle is drilled: general workshop practice, no source. */
+export const boltCircleCautions: readonly Item[] = [
+  {
+    term: "Zero",
+    text: "Find the centre or the corner, set both slides to the figures that it has here, and see that they still show them in the end.",
+  },
+  slidesOneWay,
+  { term: "Clamp", text: "Hold the work so that it can neither lift nor turn, nothing that is not to be drilled under a hole." },
+  {
+    term: "Spot first",
+    text: "Go to every hole with a spot drill and make a mark, count the marks, measure the chords over them. Then drill, and deburr both sides.",
+  },
+  { term: "Drill", text: "No hand near it until it stands; clear chips with a brush. Lock the slides while it cuts." },
+  { term: "First of all", text: "The machine's manual, local codes and qualified practice come before this sheet." },
+];
+
 /** The holes of a chord: `0 to 24`. */
 export function between({ from, to }: Pick<HoleChord, "from" | "to">): string {
   return `${from} to ${to}`;

@@ -15,7 +15,7 @@ async function words(...asked: string[]): Promise<string> {
 describe("flats", () => {
   it("are told with the blank, the cut, what to measure, and the moves on the head", async () => {
     const text = await words("flats", "hexagon", "--across", "17");
-    expect(text).toContain("HEXAGON, 17.000 mm across flats Blank 19.630 mm in diameter, the least for sharp corners");
+    expect(text).toContain("HEXAGON, 17.000 mm across flats Blank a diameter of 19.630 mm, the least for sharp corners");
     expect(text).toContain("Depth of cut 1.315 mm on each flat, from the round Flat 9.815 mm wide");
     expect(text).toContain("over the first flat and the round opposite 18.315 mm then over two flats 17.000 mm");
     expect(text).toContain("straddle the work 17.000 mm apart need only 3 cuts, the same move between them");
@@ -29,7 +29,7 @@ describe("flats", () => {
     );
     expect(await words("flats", "4", "--across", "20", "--blank", "30")).toContain("corners come out sharp, 28.284 mm across");
     const two = await words("flats", "2", "--across", "22", "--blank", "25");
-    expect(two).toContain("2 FLATS, 22.000 mm across flats Blank 25.000 mm in diameter Depth of cut 1.500 mm");
+    expect(two).toContain("2 FLATS, 22.000 mm across flats Blank a diameter of 25.000 mm Depth of cut 1.500 mm");
     expect(two).toContain("need only one cut");
   });
 
@@ -107,6 +107,10 @@ describe("a bolt circle", () => {
     const text = await words("bolt-circle", "4", "--diameter", "2in", "--start-angle", "90°", "--clockwise");
     expect(text).toContain("In inches, on a diameter of 2.0000");
     expect(text).toContain("1 0.0000 1.0000 1.0000 2.0000 2 1.0000 0.0000 2.0000 1.0000");
+  });
+
+  it("of one hole is told as one", async () => {
+    expect(await words("bolt-circle", "1", "--diameter", "80")).toMatch(/^BOLT CIRCLE OF 1 HOLE In millimetres/);
   });
 
   it("from a corner of the work", async () => {

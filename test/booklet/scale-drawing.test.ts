@@ -121,6 +121,24 @@ describe("a rule as it will look", () => {
   });
 });
 
+describe("a rule that one strip does not hold", () => {
+  it.each([
+    ["0.5", 300, 2],
+    ["25.4", 400, 1 / 30],
+  ])("of spaces of %s mm, %i of them, goes on in others, no smaller than its lines can be told apart", (space, spaces, scale) => {
+    const { page, marks } = drawingOf(straight({ space, spaces }));
+    expect(scaleOn(page)).toBeCloseTo(scale, 9);
+    const drawn = linesIn(marks);
+    const edges = [...new Set(drawn.map(({ from }) => from[1]))];
+    expect(edges.length).toBeGreaterThan(1);
+    // The last line of a strip is the first of the next.
+    expect(drawn).toHaveLength(spaces + edges.length);
+    for (const row of edges.map((edge) => drawn.filter(({ from }) => from[1] === edge)))
+      for (const [index, { from }] of row.slice(1).entries())
+        expect((from[0] - (row[index]?.from[0] ?? 0)) / mm(scale)).toBeCloseTo(Number(space), 6);
+  });
+});
+
 describe("a vernier as it will look", () => {
   it.each([
     [{ spaces: 10 }, 0, 1],

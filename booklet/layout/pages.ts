@@ -151,10 +151,29 @@ function pageOf(
   };
 }
 
-/** From the least count to the greatest of the rows on a page, in whatever order its tables have them: `51–96`. */
+/** The most runs of counts that the head of a page names. */
+const mostRuns = 2;
+
+/**
+ * From the least count to the greatest of the rows on a page: `51–96`. Where a second table goes back to lower counts
+ * each has its own, in their order: `320–372, 153–303`; one over both would name what stands on other pages.
+ */
 function span(words: readonly string[]): string {
-  if (words.length === 0) return "";
-  const counts = words.flatMap((word) => word.split("–").map(Number));
-  const [least, greatest] = [Math.min(...counts), Math.max(...counts)];
+  const runs: { least: number; greatest: number }[] = [];
+  for (const word of words) {
+    const counts = word.split("–").map(Number);
+    const [least, greatest] = [Math.min(...counts), Math.max(...counts)];
+    const run = runs.at(-1);
+    if (run !== undefined && least >= run.greatest) run.greatest = greatest;
+    else runs.push({ least, greatest });
+  }
+  if (runs.length <= mostRuns) return runs.map(rangeOf).join(", ");
+  return rangeOf({
+    least: Math.min(...runs.map(({ least }) => least)),
+    greatest: Math.max(...runs.map(({ greatest }) => greatest)),
+  });
+}
+
+function rangeOf({ least, greatest }: { readonly least: number; readonly greatest: number }): string {
   return least === greatest ? String(least) : `${least}–${greatest}`;
 }

@@ -13,11 +13,15 @@ import { editionOf } from "./edition.ts";
  */
 export function screenPage(head: Head): string {
   const filled = JSON.stringify({ head, ...editionOf(head, { as: "screen" }) }).replaceAll("<", "\\u003c");
-  return template().replace("{{filled}}", () => filled);
+  return template(head).replace("{{filled}}", () => filled);
 }
 
-/** The page that the build has packed, wherever this code is run from. */
-function template(): string {
+/**
+ * The page that the build has packed, wherever this code is run from: for a head with one crank that which holds no
+ * more, for the few with two or none that which holds all.
+ */
+function template({ wormRatio, smallCrank }: Head): string {
+  const page = wormRatio === null || smallCrank !== undefined ? "page-for-any.html" : "page.html";
   const ofPackage = pathToFileURL(createRequire(import.meta.url).resolve("turns-and-holes/package.json"));
-  return readFileSync(new URL("dist/booklet/screen/page.html", ofPackage), "utf8");
+  return readFileSync(new URL(`dist/booklet/screen/${page}`, ofPackage), "utf8");
 }

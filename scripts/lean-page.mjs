@@ -110,16 +110,59 @@ const checksOfCallers = [
   },
 ];
 
+/**
+ * What only heads that few have need: a second crank, or none. Their page has all of it; the page of all others leaves it out, and refuses such a
+ * head where it is handed in.
+ */
+const notOnThisPage = '"this page is for heads with one crank; print the page for that head by itself"';
+const ofFewHeads = [
+  {
+    file: "src/head/small-crank.ts",
+    instead: `export const mostSmallRatio = 0; export const mostSmallCircles = 0;
+      export function readSmallCrank(value, faults) {
+        if (value !== undefined && value !== null) faults.add("conflict", "smallCrank", ${notOnThisPage});
+        return {};
+      }`,
+  },
+  {
+    file: "src/head/without-crank.ts",
+    instead: `export function checkWithoutCrank(_, faults) { faults.add("conflict", "wormRatio", ${notOnThisPage}); }`,
+  },
+  {
+    file: "src/methods/wide-range.ts",
+    instead: `export const wideRange = { places: { "wide-range": 3 }, plain: true, find: () => [] };
+      export function lacksSmall() {} export function wideRangeSettings() {} export function wideRangeSetting() {} export function byCranking() {}`,
+  },
+  {
+    file: "src/near/near-both-cranks.ts",
+    instead: "export function nearWideRange() { return null; } export function nearestByBoth() { return null; }",
+  },
+  { file: "src/near/near-direct.ts", instead: "export function nearestDirect() { return null; }" },
+  { file: "src/machine/by-cranks.ts", instead: "export function placesByCranks() {}" },
+  {
+    file: "src/words/wide-range-words.ts",
+    instead: `export const wideRangeWords = { name: "Two cranks", kinds: {} };
+      export const bothTitle = ""; export function onBoth() {} export function bothFigures() {} export function bothItems() {}`,
+  },
+  { file: "src/words/crank-columns.ts", instead: "export function smallColumn() {} export function cranksColumns() {}" },
+];
+
 const exported = (code) => [...code.matchAll(/export (?:function|const) (\w+)/g)].map(([, name]) => name).sort();
 
-/** Leaves the checks of callers out of the page. */
-export const typedCallers = {
-  name: "typed-callers",
+/** Puts something else in the place of modules, that has all that they have. */
+const replaced = (name, modules) => ({
+  name,
   transform(code, id) {
-    const found = checksOfCallers.find(({ file }) => id.replaceAll("\\", "/").endsWith(file));
+    const found = modules.find(({ file }) => id.replaceAll("\\", "/").endsWith(file));
     if (found === undefined) return null;
     const [there, here] = [exported(code).join(), exported(found.instead).join()];
     if (there !== here) this.error(`${found.file} has ${there}, and the page ${here} for it: see lean-page.mjs`);
     return { code: found.instead, map: null };
   },
-};
+});
+
+/** Leaves the checks of callers out of the page. */
+export const typedCallers = replaced("typed-callers", checksOfCallers);
+
+/** Leaves out what only heads with two cranks or none have. */
+export const oneCrank = replaced("one-crank", ofFewHeads);

@@ -1,4 +1,4 @@
-import { leanFractions, typedCallers } from "./lean-page.mjs";
+import { leanFractions, oneCrank, typedCallers } from "./lean-page.mjs";
 import { screenPage } from "./screen-page.mjs";
 
 /*
@@ -23,8 +23,8 @@ const command = {
   },
 };
 
-/** Packs the page for the screen, in the language of browsers that are five years old. */
-const screen = {
+/** Packs the page for the screen, in the language of browsers that are five years old: for heads with one crank, or for any. */
+const screen = (fileName, without) => ({
   input: "booklet/screen/main.ts",
   platform: "browser",
   logLevel: "warn",
@@ -37,8 +37,8 @@ const screen = {
       { test: /./, sideEffects: false },
     ],
   },
-  plugins: [leanFractions, typedCallers, screenPage],
+  plugins: [leanFractions, typedCallers, ...without, screenPage(fileName)],
   output: { dir: "dist/booklet/screen", format: "iife", minify: true },
-};
+});
 
-export default [command, screen];
+export default [command, screen("page.html", [oneCrank]), screen("page-for-any.html", [])];

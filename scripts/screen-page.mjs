@@ -44,7 +44,7 @@ const pageOf = (script, style) => `<!doctype html>
  * Makes one page of the packed script: script and style stand in it, and its policy lets nothing else run or load. What is left to fill in
  * is the head, as data.
  */
-export const screenPage = {
+export const screenPage = (fileName) => ({
   name: "screen-page",
   async generateBundle(_, bundle) {
     const [[name, { code: packed }]] = Object.entries(bundle);
@@ -54,6 +54,6 @@ export const screenPage = {
     if (/<\/script|<!--/i.test(script)) this.error("the script holds what would end it in a page");
     const style = packedStyle(readFileSync(`${folder}/style.css`, "utf8"));
     delete bundle[name];
-    this.emitFile({ type: "asset", fileName: "page.html", source: pageOf(script, style) });
+    this.emitFile({ type: "asset", fileName, source: pageOf(script, style) });
   },
-};
+});

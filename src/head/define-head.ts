@@ -7,6 +7,7 @@ import type { CrankedHead, Head, HeadSpec } from "./head.ts";
 import { readDirectPlates, readPlates } from "./plate.ts";
 import { readScale } from "./scale.ts";
 import { readSmallCrank } from "./small-crank.ts";
+import { checkWithoutCrank } from "./without-crank.ts";
 import { readWormError } from "./worm-error.ts";
 
 /** The keys of a description of a head. */
@@ -160,27 +161,4 @@ function checkWhole(head: Head, faults: FaultList): void {
   if (head.mounted !== null && !faults.has("mounted") && !head.plates.some(({ name }) => name === head.mounted)) {
     faults.add("not-owned", "mounted", `${quoted(head.mounted)} is not one of the plates listed`);
   }
-}
-
-/** Nothing that a crank turns or moves over, and something that the spindle is set by. */
-function checkWithoutCrank(head: Head, faults: FaultList): void {
-  const ofCrank: Readonly<Record<string, boolean>> = {
-    plates: head.plates.length > 0,
-    rearPin: head.rearPin,
-    gears: head.gears.length > 0,
-    idlers: head.idlers !== null,
-    gearing: head.gearing !== null,
-    dial: head.dial !== null,
-    mounted: head.mounted !== null,
-    wormErrorArcSeconds: head.wormErrorArcSeconds !== undefined,
-    smallCrank: head.smallCrank !== undefined,
-  };
-  for (const [place, isThere] of Object.entries(ofCrank))
-    if (isThere) faults.add("conflict", place, "goes with a crank; give a worm ratio, or leave it out");
-  if (head.directPlates.length === 0 && head.ring === null)
-    faults.add(
-      "missing",
-      "directPlates",
-      "there are none, nor a ring, so no place can be set; list the plates, collars or gears on the spindle, or its ring",
-    );
 }

@@ -1,8 +1,7 @@
 import { wormRatioOf } from "../head/head.ts";
 import { invariant } from "../number/errors.ts";
 import { fromExact } from "../number/ratio.ts";
-import type { NearBy } from "../setting/near-setting.ts";
-import type { PlaceByCranks, PlaceByHole, PlaceByScale } from "./place.ts";
+import type { PlaceByHole, PlaceByScale } from "./place.ts";
 import {
   angleOnScales,
   holesReader,
@@ -32,12 +31,13 @@ export function partsVisited(work: Work, teeth: readonly number[], before?: numb
 }
 
 /** A tooth with where it lies from the start, the whole rounds of the list among it. */
-interface Wanted {
+export interface Wanted {
   readonly tooth: number;
   readonly turned: Turned;
 }
 
-function placesWanted(work: Work, teeth: readonly number[], before?: number): readonly Wanted[] {
+/** The teeth of a list, each with where it lies. */
+export function placesWanted(work: Work, teeth: readonly number[], before?: number): readonly Wanted[] {
   const parts = partsVisited(work, teeth, before);
   return teeth.map((tooth, index) => ({ tooth, turned: partOf(work, parts[index] ?? 0) }));
 }
@@ -100,33 +100,6 @@ function between(spaces: number, circle: number): PlaceByHole["from"] {
   return { direction: spaces < 0 ? "back" : "forward", turns: Math.floor(size / circle), spaces: size % circle };
 }
 
-/** Every tooth by both cranks, each by itself from the start: the large one to the hole below, the small one from there. */
-export function placesByCranks(
-  work: Work,
-  { placesPerTurn, circle, small }: NearBy<"both-cranks">,
-  teeth: readonly number[],
-  before?: number,
-): readonly PlaceByCranks[] {
-  const reader = holesReader(placesPerTurn, wormRatioOf(work.head));
-  const scalesShow = scalesReader(work.head, work.zero);
-  const perHole = placesPerTurn / (circle ?? 1);
-  return placesWanted(work, teeth, before).map(({ tooth, turned }) => {
-    const { turns, mark, errorArcSeconds } = reader.read(turned);
-    const spaces = mark % perHole;
-    return {
-      by: "both-cranks",
-      tooth,
-      angle: angleAt(work, turned),
-      errorArcSeconds,
-      turns,
-      hole: circle === null ? null : (work.startHole + Math.floor(mark / perHole)) % circle,
-      smallTurns: Math.floor(spaces / small.circle),
-      smallHole: spaces % small.circle,
-      ...scalesShow(reader.set(turned)),
-    };
-  });
-}
-
 /**
  * Every tooth by the nearest mark of the dial or the ring, each by itself from the zero. The other
  * scale shows where that leaves the work.
@@ -157,6 +130,6 @@ export function placesByScale(
 }
 
 /** The true place on the ring, which is at the same mark after each turn of the work. */
-function angleAt({ zero }: Work, { n, d }: Turned): PlaceByScale["angle"] {
+export function angleAt({ zero }: Work, { n, d }: Turned): PlaceByScale["angle"] {
   return angleOnScales({ n: ((n % d) + d) % d, d }, zero);
 }

@@ -1,5 +1,6 @@
+import { placesByCranks } from "./by-cranks.ts";
 import { placesByMoves } from "./by-moves.ts";
-import { placesByCranks, placesByHole, placesByScale } from "./from-zero.ts";
+import { placesByHole, placesByScale } from "./from-zero.ts";
 import type { Place } from "./place.ts";
 import type { Asked } from "./plan-options.ts";
 import type { Way } from "./way.ts";

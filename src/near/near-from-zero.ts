@@ -1,9 +1,7 @@
 import type Fraction from "fraction.js";
 import type { OwnedCircle } from "../head/head.ts";
-import { type DirectPlate, placesOf } from "../head/plate.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/identity.ts";
-import { placesOn } from "../methods/direct.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { furthestMultiple } from "../number/first-in-range.ts";
@@ -59,29 +57,8 @@ export function byHolesOf(layout: HeadLayout, wanted: Wanted, { plate, face, hol
   return { ...eachFromZero(layout, wanted, { perTurn: holes, turns: layout.worm }), ...by };
 }
 
-/**
- * The direct plate on which the nearest place to each position is least far off; of equal ones that with the fewest
- * places. It is asked only of a head that no crank turns: any circle comes nearer.
- *
- * @returns Null where the head has none, or one of them has a place for every position.
- */
-export function nearestDirect(layout: HeadLayout, wanted: Wanted): NearBy<"nearest-direct"> | null {
-  const best = closest<DirectPlate>(Number.POSITIVE_INFINITY);
-  for (const plate of layout.head.directPlates) {
-    const perTurn = placesOf(plate);
-    const { residue, parts } = furthest({ perTurn, turns: once }, wanted.move);
-    if (parts === 1) return null;
-    const error = residue / (parts * perTurn);
-    if (best.takes(error)) best.offer(error, plate);
-  }
-  const [plate] = best.candidates.toSorted((a, b) => placesOf(a) - placesOf(b));
-  if (plate === undefined) return null;
-  const by = { kind: "nearest-direct", method: "direct", ...placesOn(plate, true), plateStopPin: null } as const;
-  return { ...eachFromZero(layout, wanted, { perTurn: by.circle, turns: once }), ...by };
-}
-
 /** Of what stands on the spindle itself. */
-const once = { n: 1, d: 1 } as const;
+export const once: Places["turns"] = { n: 1, d: 1 };
 
 /** Each position by the handwheel dial; null where there is none, or it has a mark for every position. */
 export function byDial(layout: HeadLayout, wanted: Wanted): NearFromZero | null {

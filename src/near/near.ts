@@ -9,8 +9,9 @@ import type { NearFromZero, NearMove, NearSetting, UnprovedNearMove } from "../s
 import type { Method } from "../setting/setting.ts";
 import { checkTarget, firstMove, movesFor, type Target } from "../setting/target.ts";
 import { nearestByBoth, nearWideRange } from "./near-both-cranks.ts";
+import { nearestDirect } from "./near-direct.ts";
 import { measure, nearMove } from "./near-errors.ts";
-import { asReadByEye, byDial, byRing, nearestDirect, nearestHole } from "./near-from-zero.ts";
+import { asReadByEye, byDial, byRing, nearestHole } from "./near-from-zero.ts";
 import { nearGearing } from "./near-gearing.ts";
 import { nearCompound, nearSimple, pairMultiples } from "./near-plate.ts";
 

@@ -19,7 +19,8 @@ export function crankFigures(setting: Crank, { plates }: Pick<Head, "plates">): 
   return [...(setting.circle === null && plates.length === 0 ? [] : [circleFigure(setting)]), ...moveFigures(setting, "")];
 }
 
-function moveFigures({ turns, spaces, armsEnclose }: Crank, then: "" | "THEN "): readonly Figure[] {
+/** What is counted of a move on its circle. */
+export function moveFigures({ turns, spaces, armsEnclose }: Crank, then: "" | "THEN "): readonly Figure[] {
   return [
     { head: `${then}TURNS`, figure: String(turns), under: "whole turns" },
     ...(armsEnclose === null
@@ -28,17 +29,6 @@ function moveFigures({ turns, spaces, armsEnclose }: Crank, then: "" | "THEN "):
           { head: "SPACES", figure: String(spaces), under: "then on" },
           { head: "ARMS ENCLOSE", figure: String(armsEnclose), under: "holes" },
         ]),
-  ];
-}
-
-/** Two parts to a move: the large crank, then the small one. */
-export function wideRangeFigures(setting: SettingBy<"wide-range">): readonly Figure[] {
-  const { turns, spaces, circle } = setting.small;
-  const stays = setting.circle === null && setting.turns === 0;
-  return [
-    ...(stays ? [] : [circleFigure(setting), ...moveFigures(setting, "")]),
-    { head: "SMALL TURNS", figure: String(turns), under: "of the small crank" },
-    { head: "SMALL SPACES", figure: String(spaces), under: `of its ${circle}` },
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { MoveBetween } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
+import { smallColumn } from "./crank-columns.ts";
 import { ofCircle, type PlaceColumn } from "./place-column.ts";
 
 /** How to go on from the place before; a part that goes back is made first, so that the worm is last moved forward. */
@@ -19,7 +20,7 @@ export function goColumns(
     cell: goes((on) => (byCrank ? String(on.spaces) : back(on, on.spaces))),
   };
   const alone = byCrank ? [turns, spaces] : [spaces];
-  if ("small" in setting) return [...alone, smallColumn(setting.small)];
+  if ("small" in setting) return [...alone, smallColumn(setting.small, goes)];
   if (second === null) return alone;
   const hasTurns = places.some((place) => place.by === "moves" && (place.from.second?.turns ?? 0) > 0);
   const both: PlaceColumn = {
@@ -30,17 +31,6 @@ export function goColumns(
     cell: goes(bothWords),
   };
   return bothFirst ? [both, ...alone] : [...alone, both];
-}
-
-/** The small crank, after the large one. */
-function smallColumn({ circle }: { readonly circle: number }): PlaceColumn {
-  return {
-    key: "go-small",
-    head: `turns + spaces${ofCircle({ circle })}`,
-    group: "THEN SMALL CRANK",
-    sets: true,
-    cell: goes(({ small }) => (small === undefined ? "" : `${small.turns} + ${small.spaces}`)),
-  };
 }
 
 function goes(cell: (from: GoOn) => string): PlaceColumn["cell"] {

@@ -32,6 +32,7 @@ export {
   tableColumns,
 } from "./columns.ts";
 export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
+export { stopPinIn } from "./crank-items.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export {
@@ -96,7 +97,8 @@ export {
 } from "./kit-words.ts";
 export { backWords, holesUsedWords, type ListOf, legendWords, noPlaces, secondRoundWords } from "./legend-words.ts";
 export { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
-export { type KindWords, type MethodWords, methodWords, type Section, stopPinIn } from "./methods.ts";
+export type { KindWords, MethodWords, Section } from "./method-words.ts";
+export { methodWords } from "./methods.ts";
 export {
   type AtRadius,
   asNearAsRead,

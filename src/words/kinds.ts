@@ -1,7 +1,8 @@
 import { type Kind, kindOf } from "../setting/kind.ts";
 import type { NearKind } from "../setting/near-setting.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import { type KindWords, methodWords } from "./methods.ts";
+import type { KindWords } from "./method-words.ts";
+import { methodWords } from "./methods.ts";
 
 /** What each kind is called. Its words stand with those of its method. */
 export const kindWords: Readonly<Record<Kind, KindWords>> = Object.freeze(

@@ -1,44 +1,13 @@
 import type { Head } from "../head/head.ts";
-import type { KindOf } from "../setting/kind.ts";
-import type { Proof } from "../setting/proof.ts";
-import type { Crank, Method, SettingBy } from "../setting/setting.ts";
-import { compoundFigures, crankFigures, dialFigures, directFigures, type Figure, wideRangeFigures } from "./figures.ts";
+import type { Method, SettingBy } from "../setting/setting.ts";
+import { crankItems, crankShort, stopPinIn, turnsOf } from "./crank-items.ts";
+import { compoundFigures, crankFigures, dialFigures, directFigures } from "./figures.ts";
 import { trainItems, trainShort } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
-import { counted, mixed } from "./numbers.ts";
+import type { MethodWords } from "./method-words.ts";
+import { counted } from "./numbers.ts";
 import { directNouns, plateName } from "./plates.ts";
-
-/** Where a kind of setting stands in a book: geared and compound rows apart, so that none is read as simple. */
-export type Section = "direct" | "simple" | "wide-range" | "dial" | "geared" | "compound";
-
-/** What a kind of setting is called. */
-export interface KindWords {
-  /** In a list: `One pair`. */
-  readonly name: string;
-  /** At the head of an answer. */
-  readonly title: string;
-  /** The letter before its rows in a table. */
-  readonly mark: string;
-  readonly section: Section;
-}
-
-/** What is said of the settings of one method. */
-export interface MethodWords<M extends Method> {
-  /** As in a list of methods: `Simple`. */
-  readonly name: string;
-  /** What its kinds of setting are called, and where they stand in a book. */
-  readonly kinds: Readonly<Record<KindOf<M>, KindWords>>;
-  /** Whether a head can be said to lack it: nobody asks why a head without a direct plate does no direct indexing. */
-  isExpected(head: Head): boolean;
-  /** The setting, item by item in the order of work. */
-  setUp(setting: SettingBy<M>, head: Head): readonly Item[];
-  /** What the hand sets, in figures, in the order of work. */
-  figures(setting: SettingBy<M>, head: Head): readonly Figure[];
-  /** The move in few words: `0 + 5 of 15 (plate 1)`. `plate` is to stand after its circle, or is empty. */
-  short(setting: SettingBy<M>, plate: string): string;
-  /** What all the moves together come to, after `127 moves, 1 turn of the work`. */
-  proof(setting: SettingBy<M>, proof: Proof): string;
-}
+import { wideRangeWords } from "./wide-range-words.ts";
 
 /** What is said of each method: a new method has its words here. */
 export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
@@ -69,20 +38,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
       return `: ${turnsOf(proof.crankTurns)} of the crank bring you back to ${hole}`;
     },
   },
-  "wide-range": {
-    name: "Two cranks",
-    kinds: { "wide-range": { name: "Two cranks", title: "WIDE RANGE INDEXING, both cranks", mark: "W", section: "wide-range" } },
-    isExpected: ({ smallCrank }) => smallCrank !== undefined,
-    setUp: wideRangeItems,
-    figures: wideRangeFigures,
-    short: (setting, plate) => {
-      const { turns, spaces, circle } = setting.small;
-      const small = `small crank ${turns} + ${spaces} of ${circle}`;
-      return setting.circle === null && setting.turns === 0 ? small : `${crankShort(setting)}${plate}, then ${small}`;
-    },
-    proof: (_, { crankTurns, smallTurns = null }) =>
-      `: ${turnsOf(crankTurns)} of the large crank and ${turnsOf(smallTurns)} of the small one bring the work back to its start`,
-  },
+  "wide-range": wideRangeWords,
   compound: {
     name: "Compound",
     kinds: { compound: { name: "Compound", title: "COMPOUND INDEXING", mark: "C", section: "compound" } },
@@ -135,15 +91,6 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
   },
 };
 
-/** The plate held still; where there are gears, none may be on. */
-export function stopPinIn({ gears }: Pick<Head, "gears">): Item {
-  return { term: "Plate stop pin", text: gears.length === 0 ? "IN" : "IN, and no gears on" };
-}
-
-function crankShort({ turns, circle, spaces }: Crank): string {
-  return circle === null ? `${counted(turns, "turn")} + 0` : `${turns} + ${spaces} of ${circle}`;
-}
-
 /** The plate on the spindle, by its holes or what it has for them; with a row of holes, each place by both. */
 function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonly Item[] {
   const { plate, circle, spaces, vernierHoles = 1 } = setting;
@@ -168,39 +115,6 @@ function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonl
           } as const,
           { term: "Each place", text: `turn to its ${place}, then on until the pin drops through its hole of the row` },
         ]),
-  ];
-}
-
-/** Plate, crank and arms. */
-function crankItems(setting: Crank): readonly Item[] {
-  const { turns, spaces, circle } = setting;
-  const move = `${counted(turns, "turn")} + ${counted(spaces, "space")}`;
-  if (circle === null) {
-    return [
-      { term: "Plate", text: "any, any circle: the pin comes back to the same hole" },
-      { term: "Crank", text: move, inFigures: true },
-    ];
-  }
-  return [
-    { term: "Plate", text: `${plateName(setting)}, circle of ${circle} holes`, inFigures: true },
-    { term: "Crank", text: move, inFigures: true },
-    { term: "Sector arms", text: `enclose ${setting.armsEnclose} holes, the pin's own among them`, inFigures: true },
-  ];
-}
-
-/** The large crank, where it moves at all, then the small one, always forward. */
-function wideRangeItems(setting: SettingBy<"wide-range">, head: Head): readonly Item[] {
-  const { turns, spaces, circle, armsEnclose } = setting.small;
-  const stays: Item = { term: "Large crank", text: "stays where it is, its pin in a hole of any circle" };
-  return [
-    ...(setting.circle === null && setting.turns === 0 ? [stays] : crankItems(setting)),
-    stopPinIn(head),
-    {
-      term: "Small crank",
-      text: `then ${counted(turns, "turn")} + ${counted(spaces, "space")} of its ${circle}`,
-      inFigures: true,
-    },
-    { term: "Its arms", text: `enclose ${counted(armsEnclose, "hole")}, the pin's own among them`, inFigures: true },
   ];
 }
 
@@ -242,9 +156,4 @@ function dialItems({ turns, spaces }: SettingBy<"dial">, { dial }: Head): readon
     },
     { term: "One zero", text: "Set every position from one zero, not each from the last." },
   ];
-}
-
-function turnsOf(turns: Proof["crankTurns"]): string {
-  const shown = turns === null ? "0" : mixed(turns, " ");
-  return `${shown} turn${shown === "1" ? "" : "s"}`;
 }

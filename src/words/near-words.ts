@@ -8,6 +8,7 @@ import { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
 import { arcUpTo } from "./numbers.ts";
 import { directNouns, plateName } from "./plates.ts";
 import { shortSetting } from "./setting-words.ts";
+import { onBoth } from "./wide-range-words.ts";
 
 /** The radius of the work, and the unit that its lengths are told in. */
 export interface AtRadius {
@@ -33,12 +34,6 @@ export function nearHow(setting: NearSetting): string {
   if (setting.kind === "both-cranks") return `${onBoth(setting)}, ${each}`;
   if (setting.kind === "nearest-direct") return `${onDirect(setting)}, ${each}`;
   return setting.kind === "nearest-hole" ? `of ${setting.circle} (plate ${plateName(setting)}), ${each}` : each;
-}
-
-/** The circles of both cranks: `100 (plate L) and 100 of the small crank`. */
-export function onBoth(setting: NearBy<"both-cranks">): string {
-  const large = setting.circle === null ? "whole turns" : `${setting.circle} (plate ${plateName(setting)})`;
-  return `${large} and ${setting.small.circle} of the small crank`;
 }
 
 /** The places that are set by: `of 24 on the direct plate A`, `of 36 with a row of 10 on the direct plate B`. */

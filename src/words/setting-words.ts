@@ -5,7 +5,8 @@ import { fromExact, gcd } from "../number/ratio.ts";
 import type { OfMove, Setting, UnprovedSetting } from "../setting/setting.ts";
 import { type Figure, teethFigures } from "./figures.ts";
 import type { Item } from "./item.ts";
-import { type MethodWords, methodWords } from "./methods.ts";
+import type { MethodWords } from "./method-words.ts";
+import { methodWords } from "./methods.ts";
 import { arcUpTo, counted } from "./numbers.ts";
 import { plateName } from "./plates.ts";
 

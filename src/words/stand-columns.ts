@@ -1,6 +1,6 @@
-import type { Place } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
+import { cranksColumns } from "./crank-columns.ts";
 import { whole } from "./numbers.ts";
 import { ofCircle, type PlaceColumn, type Stands, stands } from "./place-column.ts";
 import type { GoesBy } from "./place-words.ts";
@@ -30,46 +30,6 @@ export function standColumns(
   const there = by === "index-holes" ? [turns, hole] : [hole];
   if (!("second" in setting)) return there;
   return [...there, { key: "rear-hole", head: `rear${ofCircle(setting.second)}`, group, sets: false, cell: stands(rearWords) }];
-}
-
-/** Where both cranks stand; those that are set each by itself are gone to by it. */
-function cranksColumns(
-  setting: Extract<Way["setting"], { readonly small: object }>,
-  places: readonly Place[],
-  by: GoesBy,
-): readonly PlaceColumn[] {
-  const sets = by === "both-cranks";
-  const group = sets ? "SET TO" : "THEN AT";
-  const column = (key: PlaceColumn["key"], head: string, cell: PlaceColumn["cell"]): PlaceColumn => ({
-    key,
-    head,
-    group,
-    sets,
-    cell,
-  });
-  const ofSmall =
-    (key: "smallTurns" | "smallHole"): PlaceColumn["cell"] =>
-    (place) =>
-      key in place ? String((place as Partial<Record<typeof key, number>>)[key] ?? "") : "";
-  const turned = places.some((place) => place.by === "both-cranks" && place.smallTurns > 0);
-  return [
-    column(
-      "turns",
-      "turns",
-      stands((place) => whole(place.turns)),
-    ),
-    ...(setting.circle === null
-      ? []
-      : [
-          column(
-            "hole",
-            `hole${ofCircle(setting)}`,
-            stands((place) => String(place.hole)),
-          ),
-        ]),
-    ...(turned ? [column("small-turns", "small turns", ofSmall("smallTurns"))] : []),
-    column("small-hole", `small${ofCircle(setting.small)}`, ofSmall("smallHole")),
-  ];
 }
 
 /** Holes of the row beside a direct plate; 1 where there is none. */

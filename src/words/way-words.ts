@@ -1,12 +1,14 @@
 import type { Head } from "../head/head.ts";
 import type { Way } from "../machine/way.ts";
+import { stopPinIn } from "./crank-items.ts";
 import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
-import { methodWords, stopPinIn } from "./methods.ts";
-import { onBoth, onDirect } from "./near-words.ts";
+import { methodWords } from "./methods.ts";
+import { onDirect } from "./near-words.ts";
 import { directNouns, plateName } from "./plates.ts";
 import { settingFigures, settingItems, shortSetting } from "./setting-words.ts";
+import { bothFigures, bothItems, bothTitle, onBoth } from "./wide-range-words.ts";
 
 /** A way as a title: `COMPOUND INDEXING`, `THE NEAREST HOLES`. */
 export function wayTitle(way: Way): string {
@@ -16,7 +18,7 @@ export function wayTitle(way: Way): string {
     case "nearest-hole":
       return "THE NEAREST HOLES";
     case "both-cranks":
-      return "WIDE RANGE INDEXING, the nearest holes of both cranks";
+      return bothTitle;
     case "nearest-direct":
       return `THE NEAREST ${directNouns(way.setting).places.toUpperCase()}`;
     case "dial":
@@ -58,11 +60,8 @@ export function wayFigures(way: Way, head: Head): readonly Figure[] {
       const circle = circleFigure(way.setting);
       return [{ ...circle, under: `${circle.under}: nearest holes` }];
     }
-    case "both-cranks": {
-      const { small } = way.setting;
-      const smallCircle = { head: "SMALL CIRCLE", figure: String(small.circle), under: "nearest holes" };
-      return [...(way.setting.circle === null ? [] : [circleFigure(way.setting)]), smallCircle];
-    }
+    case "both-cranks":
+      return bothFigures(way.setting);
     case "nearest-direct": {
       const { circle, vernierHoles = 1 } = way.setting;
       const on = circleFigure({ ...way.setting, circle: circle / vernierHoles });
@@ -89,14 +88,7 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
         },
       ];
     case "both-cranks":
-      return [
-        { term: "Circles", text: onBoth(way.setting), inFigures: true },
-        stopPinIn(head),
-        {
-          term: "Set",
-          text: "every place by itself: the large crank to its hole, then the small one; no error adds to the next",
-        },
-      ];
+      return bothItems(way.setting, head);
     case "nearest-direct": {
       const { what, place } = directNouns(way.setting);
       return [

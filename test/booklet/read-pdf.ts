@@ -1,4 +1,4 @@
-import { getDocument, OPS } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { getDocument, OPS } from "./pdf-reader.ts";
 
 /** A piece of text as it stands on a page: edges from the left, baseline from the top, in points. */
 export interface Piece {

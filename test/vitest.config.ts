@@ -13,13 +13,16 @@ export default defineConfig({
     hookTimeout: 60_000,
     // Left to itself it keeps a core free, which of two is the half.
     maxWorkers: "100%",
+    // What is tried and thrown away at once fills what V8 keeps for that many times a second.
+    execArgv: ["--max-semi-space-size=64"],
     projects: [
       // Files one after the other in the same process: to load the library anew for each takes longer than to test it.
       { extends: true, test: { name: "together", isolate: false, include: ["test/**/*.test.ts"], exclude: mocking } },
       { extends: true, test: { name: "apart", include: mocking } },
     ],
     coverage: {
-      provider: "v8",
+      provider: "custom",
+      customProviderModule: "test/support/coverage.ts",
       include: ["src/**/*.ts", "booklet/**/*.ts", "scripts/**/*.ts"],
       // What runs in a browser, as a process of its own, or for the developers of the house alone.
       exclude: [

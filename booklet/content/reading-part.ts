@@ -4,9 +4,9 @@ import {
   type Crank,
   type DialPosition,
   dialReadings,
+  exactSettings,
   fromExact,
   type Head,
-  indexDivisions,
   type OnHoles,
   type PreparedHead,
 } from "../../src/index.ts";
@@ -45,7 +45,8 @@ interface Example {
 function exampleFor(on: PreparedHead): Example | null {
   let second: Example | null = null;
   for (let divisions = 7; divisions <= 400; divisions += 1) {
-    const [setting] = indexDivisions(on, divisions, { methods: ["simple"], limit: 1 }).settings;
+    // Not by its answer: of the many counts that have none, it would look for all that comes near.
+    const [setting] = exactSettings(on, { divisions }, { methods: ["simple"] });
     if (setting?.method !== "simple" || setting.circle === null || setting.teethPerMove > 1) continue;
     if (setting.spaces < 3 || setting.spaces > 12) continue;
     if (setting.turns > 0 && setting.turns < 9) return { divisions, setting };

@@ -7,10 +7,11 @@ import { runs } from "../support/sweep.ts";
 import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
+import { readBack } from "./read-back.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
 
 const [usual] = readyHeads as readonly [Head];
-const usualPages = await piecesOf(await bookletPdf(usual));
+const usualPages = await readBack(usual);
 
 type Pages = readonly (readonly Piece[])[];
 
@@ -46,7 +47,7 @@ describe("the book, read back from the page", () => {
   );
 
   it.each([secondHand, halfTurn].map((head) => [head.id, head] as const))("%s: every row closes", async (_, head) => {
-    expect(faults(await piecesOf(await bookletPdf(head)), head, all)).toEqual(none);
+    expect(faults(await readBack(head), head, all)).toEqual(none);
   });
 
   it.each([
@@ -55,7 +56,7 @@ describe("the book, read back from the page", () => {
     ["on the wall", { as: "wall" }],
   ] as const)("%s every row closes too", async (_, options: BookletOptions) => {
     const range = { from: 40, to: 160 };
-    expect(faults(await piecesOf(await bookletPdf(usual, { ...options, ...range })), usual, range)).toEqual(none);
+    expect(faults(await readBack(usual, { ...options, ...range }), usual, range)).toEqual(none);
   });
 
   it("closes for any head", async () => {
@@ -71,7 +72,7 @@ describe("the book, read back from the page", () => {
           })),
         } as HeadSpec);
         const parts = ["simple", "direct", "dial", "geared", "compound", "impossible"] as const;
-        const pages = await piecesOf(await bookletPdf(head, { ...range, parts, paper: "letter" }));
+        const pages = await readBack(head, { ...range, parts, paper: "letter" });
         const found = faults(pages, headAsPrinted(pages.flatMap(linesOf), head), range);
         expect(found).toEqual(none);
       }),
@@ -115,7 +116,7 @@ describe("the book, read back from the page", () => {
   });
 
   it("says that a count is not in this print, where its part was left out", async () => {
-    const pages = await piecesOf(await bookletPdf(usual, { to: 60, parts: ["simple"] }));
+    const pages = await readBack(usual, { to: 60, parts: ["simple"] });
     expect(pages.flatMap(linesOf)).toContain("51|G|needs gears; not in this print");
   });
 });
@@ -123,10 +124,7 @@ describe("the book, read back from the page", () => {
 describe("the words on the page", () => {
   // Changed on purpose? Run vitest with -u, and read the difference before it is committed.
   it("are those of the book in test/booklet/golden", async () => {
-    const lines = (await piecesOf(await bookletPdf(usual, { to: 60 }))).flatMap((page, index) => [
-      `-- ${index + 1}`,
-      ...linesOf(page),
-    ]);
+    const lines = (await readBack(usual, { to: 60 })).flatMap((page, index) => [`-- ${index + 1}`, ...linesOf(page)]);
     await expect(`${lines.join("\n").replace(editionLine, "<edition>")}\n`).toMatchFileSnapshot("golden/book-to-60.txt");
   });
 

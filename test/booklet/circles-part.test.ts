@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
 import { secondHand } from "./heads.ts";
 import { facesPrinted, plateNamed } from "./plate-named.ts";
-import { linesOf, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf } from "./read-pdf.ts";
 
 /** A count of the chart by circle with its move, read from the page alone. */
 interface Printed {
@@ -52,7 +52,7 @@ describe("the chart by circle", () => {
   it.each(heads.map((head) => [head.id, head] as const))(
     "%s: every move closes on a circle of its plate, and no count is left out",
     async (_, head) => {
-      const printed = printedOn((await piecesOf(await bookletPdf(head, { parts: ["circles"] }))).flatMap(linesOf));
+      const printed = printedOn((await readBack(head, { parts: ["circles"] })).flatMap(linesOf));
       expect(printed.length).toBeGreaterThan(10);
       const wrong = printed.filter((each) => {
         const setting = settingOf(each, head);

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import { fromExact, ratio } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";
 import { manyTurns } from "./heads.ts";
 import { printedRows } from "./printed-rows.ts";
-import { piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
 
 const usual = ready("ratio-40-plates-15-49");
 
@@ -13,7 +12,7 @@ describe("counts that need gears", () => {
     [40, usual],
     [4000, manyTurns],
   ] as const)("say on %i:1 what the crank alone would give, and where that is no count", async (wormRatio, head) => {
-    const pages = await piecesOf(await bookletPdf(head, { from: 51, to: 200, parts: ["geared"] }));
+    const pages = await readBack(head, { from: 51, to: 200, parts: ["geared"] });
     const geared = printedRows(pages, ratio(wormRatio), head).filter(({ mark }) => mark === "G");
     expect(geared.length).toBeGreaterThan(20);
     for (const { setting, rest } of geared) {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sides } from "../../booklet/draw/impose.ts";
-import { bookletPdf } from "../../booklet/index.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
+import { printedBook, readBack } from "./read-back.ts";
 import { openPdf, piecesOf } from "./read-pdf.ts";
 
 describe("the order of pages on folded sheets", () => {
@@ -37,7 +37,7 @@ describe("the order of pages on folded sheets", () => {
   });
 
   it("is what is printed, on full sheets, moved towards the spine by the sheets around", async () => {
-    const bytes = await bookletPdf(readyHeads[0] as Head, { as: "booklet", to: 60 });
+    const bytes = await printedBook(readyHeads[0] as Head, { as: "booklet", to: 60 });
     const document = await openPdf(bytes);
     const [, , width = 0, height = 0] = (await document.getPage(1)).view;
     expect([width, height].map((points) => Math.round((points / 72) * 25.4))).toEqual([297, 210]);
@@ -58,7 +58,7 @@ describe("the order of pages on folded sheets", () => {
   });
 
   it("leaves no page blank: what is over is ruled to write on, under its title, the back cover too", async () => {
-    const pages = await piecesOf(await bookletPdf(readyHeads[0] as Head, { as: "booklet", to: 60 }));
+    const pages = await readBack(readyHeads[0] as Head, { as: "booklet", to: 60 });
     const texts = pages.map((pieces) => pieces.map(({ text }) => text));
     const total = Number(/of (\d+)/.exec(texts.flat().find((text) => /^page \d+ of \d+$/.test(text)) ?? "")?.[1]);
     expect(total % 4).toBe(0);

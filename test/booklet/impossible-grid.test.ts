@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, indexTable } from "../../src/index.ts";
 import { type Turns, turnsOf } from "../support/bench.ts";
 import { fiveToOne as oneRow } from "./heads.ts";
 import { printedSeries } from "./printed-series.ts";
-import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf, type Piece } from "./read-pdf.ts";
 import { arcIn, lastDecimalOf, worstOff } from "./reading-on-scale.ts";
 
 const circles = [15, 16, 17, 18, 19, 20];
@@ -19,7 +19,7 @@ const bareTitle = "Counts that nothing comes near";
 
 /** The counts that something comes near, each with what that is; and those that nothing does, as their rows name them. */
 async function printedOf(head: Head) {
-  const pages = await piecesOf(await bookletPdf(head, { parts: ["impossible"] }));
+  const pages = await readBack(head, { parts: ["impossible"] });
   const isBare = pages.map((page) => {
     const from = page.find(({ text }) => text.startsWith(bareTitle))?.y ?? Number.POSITIVE_INFINITY;
     return ({ y, text }: Piece) => y >= from && !/^page \d+ of/.test(text);
@@ -44,7 +44,7 @@ function countsOf(runs: readonly Run[]): readonly number[] {
 }
 
 describe("a head with one plate on a ratio of 5, which does few counts", async () => {
-  const pages = await piecesOf(await bookletPdf(fiveToOne));
+  const pages = await readBack(fiveToOne);
   const { rows, runs } = await printedOf(fiveToOne);
   const found = indexTable(fiveToOne, { from: 2, to: 400 });
   const done = found.filter(({ setting }) => setting !== null).map(({ divisions }) => divisions);
@@ -115,7 +115,7 @@ describe("counts that nothing comes near", async () => {
 const ringAlone = defineHead({ wormRatio: 1, plates: [{ name: "1", circles: [2] }], ring: { marksPerTurn: 360 } });
 
 it("in full rows, too, a ring that has a mark for every position is said to be exact, and no near move is spoken of", async () => {
-  const pages = await piecesOf(await bookletPdf(ringAlone, { parts: ["impossible"], from: 50, to: 100 }));
+  const pages = await readBack(ringAlone, { parts: ["impossible"], from: 50, to: 100 });
   const lines = pages.flatMap(linesOf);
   expect(lines.join(" ")).toMatch(/each set by itself from one zero/);
   expect(lines.join(" ")).not.toMatch(/near move/);

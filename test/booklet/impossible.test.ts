@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, times, turnsOf } from "../support/bench.ts";
 import { canBeSetUp, workPerMove } from "../support/mechanism.ts";
 import { ready } from "../support/ready.ts";
-import { linesOf, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf } from "./read-pdf.ts";
 import { arcSeconds } from "./sheet-scales.ts";
 
 const ungeared = ready("ratio-40-plates-15-49-ungeared");
@@ -12,7 +12,7 @@ const ungeared = ready("ratio-40-plates-15-49-ungeared");
 const ringAlone = defineHead({ wormRatio: 1, plates: [{ name: "1", circles: [2] }], ring: { marksPerTurn: 360 } });
 
 async function linesFor(head: Head, options: { readonly from: number; readonly to: number }): Promise<readonly string[]> {
-  return (await piecesOf(await bookletPdf(head, { parts: ["impossible"], ...options }))).flatMap(linesOf);
+  return (await readBack(head, { parts: ["impossible"], ...options })).flatMap(linesOf);
 }
 
 /** A count that cannot be done, as it is printed. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
-import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
+import { type BookletOptions, jobSheetPdf } from "../../booklet/index.ts";
 import { betweenParts, brokenAtPoints } from "../../booklet/layout/measure.ts";
 import { largePaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
 import { fiveToOne } from "./heads.ts";
+import { readBack } from "./read-back.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
 const { measure } = await openPrintShop();
@@ -32,7 +33,7 @@ const faced = defineHead({
 });
 
 async function book(head: Head, options: BookletOptions = {}): Promise<readonly (readonly Piece[])[]> {
-  return piecesOf(await bookletPdf(head, options));
+  return readBack(head, options);
 }
 
 async function linesIn(head: Head, options: BookletOptions = {}): Promise<readonly string[]> {

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { bookletPdf } from "../../booklet/index.ts";
 import { shaftsOf } from "../../booklet/layout/train-shafts.ts";
 import { defineHead, type Head, indexTable, readyHeads } from "../../src/index.ts";
-import { linesOf, openPdf, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf, openPdf } from "./read-pdf.ts";
 
 const measured = defineHead({
   name: "Measured plates",
@@ -15,7 +16,7 @@ const measured = defineHead({
 
 /** The rows of the part as they are printed: circle, diameter, and holes with the chord between them. */
 async function rowsOf(head: Head, options: { inches?: boolean } = {}) {
-  const pages = await piecesOf(await bookletPdf(head, { parts: ["chords"], to: 4, ...options }));
+  const pages = await readBack(head, { parts: ["chords"], to: 4, ...options });
   return pages.slice(1).flatMap((page) =>
     linesOf(page).flatMap((line) => {
       const cells = line.split("|").map((cell) => cell.trim());
@@ -78,7 +79,7 @@ describe("a plate at true size", () => {
   it("is printed where the paper holds it; else it is said where it can be had", async () => {
     const large = defineHead({ wormRatio: 40, plates: [{ name: "1", circles: [15, 16], diameters: [250, 260] }] });
     const words = async (head: Head, paper: "a4" | "a5") =>
-      (await piecesOf(await bookletPdf(head, { parts: ["chords"], to: 4, paper }))).flatMap(linesOf).join(" ");
+      (await readBack(head, { parts: ["chords"], to: 4, paper })).flatMap(linesOf).join(" ");
     expect(await words(measured, "a4")).toMatch(/50 mm.*2 in.*Plate 1 at true size/);
     expect(await words(measured, "a5")).toMatch(/50 mm.*2 in.*Plate 1 at true size/);
     expect(await words(large, "a4")).toMatch(/At true size this face is drawn \d+ mm wide, too large for this paper/);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { type BookForm, type BookletOptions, bookletPdf, jobSheetPdf, type PaperName } from "../../booklet/index.ts";
+import { type BookForm, type BookletOptions, jobSheetPdf, type PaperName } from "../../booklet/index.ts";
 import { defineHead, type Head, indexTable, readyHeads, wormRatioOf } from "../../src/index.ts";
 import { everyOf, farthest } from "../support/sweep.ts";
 import { brassPlate, longNamed, longNames } from "./heads.ts";
 import { headAsPrinted, keysPrinted } from "./plate-keys.ts";
 import { closes, printedRows } from "./printed-rows.ts";
+import { readBack } from "./read-back.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
 
 const [usual] = readyHeads as readonly [Head];
@@ -64,7 +65,7 @@ const inBooks: readonly (readonly [BookForm, PaperName])[] = [
 describe("plates with long names, by a letter each", () => {
   it.each(everyOf(2, inBooks))("%s on %s: every row closes by the letters that the print itself gives", async (as, paper) => {
     const range = { from: 2, to: 130 };
-    const pages = await piecesOf(await bookletPdf(longNamed, { as, paper, ...range }));
+    const pages = await readBack(longNamed, { as, paper, ...range });
     expect(
       keysPrinted(pages.flatMap(linesOf), longNamed)
         .map(({ name }) => name)
@@ -79,7 +80,7 @@ describe("plates with long names, by a letter each", () => {
     ["wall", "a4"],
   ] as const)("%s on %s: so it does where short names are letters, and plates have faces", async (as, paper) => {
     const range = { from: 2, to: 130 };
-    const pages = await piecesOf(await bookletPdf(faced, { as, paper, ...range }));
+    const pages = await readBack(faced, { as, paper, ...range });
     const keys = keysPrinted(pages.flatMap(linesOf), faced);
     expect(keys).toHaveLength(2);
     for (const { key } of keys) expect(faced.plates.map(({ name }) => name.toUpperCase())).not.toContain(key);
@@ -87,12 +88,12 @@ describe("plates with long names, by a letter each", () => {
   });
 
   it("takes no letter that marks how a count is done", async () => {
-    const keys = keysPrinted((await piecesOf(await bookletPdf(longNamed, { to: 20 }))).flatMap(linesOf), longNamed);
+    const keys = keysPrinted((await readBack(longNamed, { to: 20 })).flatMap(linesOf), longNamed);
     for (const { key } of keys) expect(["S", "G", "C", "D", "H", "R"]).not.toContain(key);
   });
 
   it("names each of them in full on the title page, and that page at the foot of every other", async () => {
-    const pages = await piecesOf(await bookletPdf(longNamed, { to: 60 }));
+    const pages = await readBack(longNamed, { to: 60 });
     expect(keysPrinted(pages.slice(0, 1).flatMap(linesOf), longNamed)).toHaveLength(4);
     for (const page of pages) expect(linesOf(page).join("\n")).toMatch(/Plates \(letters: page 1\) [A-Z]: 15 16 17/);
   });
@@ -103,7 +104,7 @@ describe("plates with long names, by a letter each", () => {
     ["card", "a4"],
   ] as const)("%s on %s: each sheet that names a plate by its letter says which that is", async (as, paper) => {
     const options: BookletOptions = as === "wall" ? { as, paper, to: 130 } : { as, paper };
-    const pages = await piecesOf(await bookletPdf(longNamed, options));
+    const pages = await readBack(longNamed, options);
     if (as !== "wall") expect(pages).toHaveLength(1);
     expect(pages.flatMap(linesOf).join("\n")).not.toContain("letters: page");
     const letters = new Set(keysPrinted(pages.flatMap(linesOf), longNamed).map(({ key }) => key));
@@ -121,7 +122,7 @@ describe("plates with long names, by a letter each", () => {
       circles: [15, 16, 17].map((holes) => holes + 3 * at),
     }));
     const head = defineHead({ wormRatio: 40, plates });
-    const pages = await piecesOf(await bookletPdf(head, { as: "wall", to: 100, parts: ["simple"] }));
+    const pages = await readBack(head, { as: "wall", to: 100, parts: ["simple"] });
     expect(keysPrinted(linesOf(pages[0] ?? []), head)).toHaveLength(14);
     for (const page of pages.slice(1)) expect(linesOf(page).join(" ")).toContain("The letters of the plates: page 1.");
     expect(faults(pages, head, { from: 2, to: 40 })).toEqual(none);
@@ -142,13 +143,13 @@ describe("plates with long names, by a letter each", () => {
       plates: usual.plates,
       directPlates: [{ name: "nose", holes: 24 }],
     });
-    const pagesOf = async (head: Head) => (await piecesOf(await bookletPdf(head, { to: farthest }))).length;
+    const pagesOf = async (head: Head) => (await readBack(head, { to: farthest })).length;
     expect(await pagesOf(longNamed)).toBeLessThanOrEqual((await pagesOf(short)) + 1);
   });
 
   it("prints names of up to eight letters as they are", async () => {
     const head = defineHead({ wormRatio: 40, plates: [{ name: "old iron", circles: [15, 16, 17, 18] }] });
-    const pages = await piecesOf(await bookletPdf(head, { to: 30 }));
+    const pages = await readBack(head, { to: 30 });
     expect(keysPrinted(pages.flatMap(linesOf), head)).toEqual([]);
     expect(faults(pages, head, { from: 2, to: 30 })).toEqual(none);
   });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type BookletOptions, bookletPdf, paperNames, wallPaperNames } from "../../booklet/index.ts";
+import { type BookletOptions, paperNames, wallPaperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads } from "../../src/index.ts";
 import { eachWithEach, everyOf, farthest } from "../support/sweep.ts";
 import { fiveToOne, secondHand } from "./heads.ts";
 import { astray, countNamed, hasRow, linksAstray, pointersOn } from "./pointers.ts";
-import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
+import { printedBook, readBack } from "./read-back.ts";
+import { linesOf, openPdf, type Piece } from "./read-pdf.ts";
 import { linesIn, pagesOn, wallBook, wholeBook } from "./set-pages.ts";
 
 const heads = [...readyHeads, secondHand, fiveToOne];
@@ -36,8 +37,8 @@ describe("in the file", () => {
     ["the wall", 250, { as: "wall" }],
   ] as const;
   it.each(everyOf(2, files))("%s: numbers and links lead to the row", async (_, least, options: BookletOptions) => {
-    const bytes = await bookletPdf(usual, options);
-    const lines = (await piecesOf(bytes)).map(linesOf);
+    const bytes = await printedBook(usual, options);
+    const lines = (await readBack(usual, options)).map(linesOf);
     expect(pointersOn(lines).length).toBeGreaterThan(least);
     expect(astray(lines)).toEqual([]);
     const links = await linksIn(bytes);
@@ -52,7 +53,7 @@ describe("in the file", () => {
   it.each(everyOf(2, ["half-letter", "a5"] as const))(
     "a booklet folded from %s: numbers lead to the page of that number",
     async (paper) => {
-      const sides = await piecesOf(await bookletPdf(usual, { as: "booklet", paper }));
+      const sides = await readBack(usual, { as: "booklet", paper });
       const width = 2 * paperNamed(paper).width;
       const pages = new Map(
         sides.flatMap((side) => halves(side, width / 2)).map((pieces) => [numberOf(pieces), linesOf(pieces)] as const),

@@ -1,18 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import type { Head } from "../../src/index.ts";
 import { wormRatioOf } from "../../src/index.ts";
 import { add, holeAt, holes, type Turns, times, turnsOf, workTurned } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
 import { type PrintedTable, printedSeries } from "./printed-series.ts";
-import { piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
 import { arcIn, lastDecimalOf, nearNothing, wrongPositions } from "./reading-on-scale.ts";
 import { arcSeconds } from "./sheet-scales.ts";
 
 const ungeared = ready("ratio-40-plates-15-49-ungeared");
 
 async function tablesOf(head: Head): Promise<readonly PrintedTable[]> {
-  return printedSeries(await piecesOf(await bookletPdf(head, { parts: ["degrees"] })), "no.");
+  return printedSeries(await readBack(head, { parts: ["degrees"] }), "no.");
 }
 
 /** What is wrong with a table by the nearest holes of one circle, its moves made one after the other from the start. */

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { bookletPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, readyHeads, wormRatioOf } from "../../src/index.ts";
 import { turnsOf } from "../support/bench.ts";
 import { everyOf } from "../support/sweep.ts";
 import { dialThird } from "./heads.ts";
 import { printedSeries } from "./printed-series.ts";
 import type { PrintedPlace } from "./printed-sheet.ts";
-import { linesOf, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf } from "./read-pdf.ts";
 import { arcIn, lastDecimalOf, nearNothing, placesOn, setTo, worstOff, wrongPositions } from "./reading-on-scale.ts";
 import { arcSeconds } from "./sheet-scales.ts";
 
@@ -25,7 +25,7 @@ const madeUp = [marksDial, ringOnly, bothMarks, dialThird];
 
 describe("the book of a table without plates", () => {
   it.each(everyOf(2, named(bare)))("%s: speaks of nothing that it has not, on 30 pages at most", async (_, head) => {
-    const pages = await piecesOf(await bookletPdf(head));
+    const pages = await readBack(head);
     const text = pages.flatMap(linesOf).join("\n");
     expect(text).not.toMatch(
       /NOT POSSIBLE|cannot be done|none\|none|\|none\b|index pin|sector arms|stop pin|change gears|compound|crank turns|the crank,/i,
@@ -34,7 +34,7 @@ describe("the book of a table without plates", () => {
   });
 
   it.each(named([...bare, ...madeUp]))("%s: has a row for every count, each right by hand", async (_, head) => {
-    const [table] = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["readings"] })), "Count");
+    const [table] = printedSeries(await readBack(head, { parts: ["readings"] }), "Count");
     const rows = table?.rows ?? [];
     expect(rows.flatMap((row) => wrongRow(row, head))).toEqual([]);
     const there = rows.map((row) => Number(row.Count));
@@ -46,7 +46,7 @@ describe("the book of a table without plates", () => {
   });
 
   it.each(named([...bare, ...madeUp]))("%s: sets every position on a mark, none further off than it says", async (_, head) => {
-    const tables = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["degrees"] })), "no.");
+    const tables = printedSeries(await readBack(head, { parts: ["degrees"] }), "no.");
     expect(tables.length).toBeGreaterThan(0);
     if (bare.some((each) => each === head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
     expect(tables.flatMap((each) => wrongPositions(each, head))).toEqual([]);
@@ -58,7 +58,7 @@ describe("the hand that sets the readings is not led by them", () => {
 
   it("any one figure altered is found, of a row and of what is said of the count", async () => {
     const [head] = bare as [Head, ...Head[]];
-    const pages = await piecesOf(await bookletPdf(head, { parts: ["degrees"], degreeTables: [53] }));
+    const pages = await readBack(head, { parts: ["degrees"], degreeTables: [53] });
     const [table] = printedSeries(pages, "no.");
     if (table === undefined) throw new Error("no table of 53 is printed");
     const row = table.rows[20] as PrintedPlace;
@@ -73,7 +73,7 @@ describe("the hand that sets the readings is not led by them", () => {
 
   it("any one figure altered is found, of the row of a count", async () => {
     const [head] = bare as [Head, ...Head[]];
-    const [table] = printedSeries(await piecesOf(await bookletPdf(head, { parts: ["readings"], to: 60 })), "Count");
+    const [table] = printedSeries(await readBack(head, { parts: ["readings"], to: 60 }), "Count");
     const row = table?.rows.find(({ Count }) => Count === "53") as PrintedPlace;
     expect(wrongRow(row, head)).toEqual([]);
     for (const name of ["Count", "turns", "off by", "added up"])

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { type BookletOptions, bookletPdf } from "../../booklet/index.ts";
+import type { BookletOptions } from "../../booklet/index.ts";
 import { defineHead } from "../../src/index.ts";
 import { sweepsAll } from "../support/sweep.ts";
-import { linesOf, piecesOf } from "./read-pdf.ts";
+import { readBack } from "./read-back.ts";
+import { linesOf } from "./read-pdf.ts";
 
 /** Thousands of circles, none of them a multiple of 47, and gears that would have to be tried with every move on each. */
 const holes = Array.from({ length: 3500 }, (_, at) => 6000 + at).filter((count) => count % 47 !== 0);
@@ -16,7 +17,7 @@ const huge = defineHead({
 
 async function pagesOf(options: BookletOptions): Promise<readonly (readonly string[])[]> {
   const parts = ["reading", "reach", "simple", "impossible", "unfound", "index"] as const;
-  return (await piecesOf(await bookletPdf(huge, { from: 46, to: 48, parts, ...options }))).map(linesOf);
+  return (await readBack(huge, { from: 46, to: 48, parts, ...options })).map(linesOf);
 }
 
 describe("a count for which not everything could be tried", async () => {

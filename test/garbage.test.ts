@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as library from "../src/index.ts";
 import { InputError } from "../src/index.ts";
 import { threePlates } from "./support/ready.ts";
+import { runs } from "./support/sweep.ts";
 
 const { indexDivisions, ratio, revolutions } = library;
 const [setting] = indexDivisions(threePlates, 127).settings;
@@ -192,7 +193,7 @@ describe("whatever is spoilt, nothing but an InputError is thrown", () => {
           expect(error.faults.length).toBeGreaterThan(0);
         }
       }),
-      { numRuns: 400 },
+      runs(400),
     );
   });
 });

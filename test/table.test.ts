@@ -4,6 +4,7 @@ import { indexDivisions, indexRows, indexTable } from "../src/index.ts";
 import { heads, small } from "./support/arbitraries.ts";
 import { threePlates } from "./support/ready.ts";
 import { refusalLines } from "./support/refusal.ts";
+import { runs } from "./support/sweep.ts";
 import { wrong } from "./support/wrong.ts";
 
 describe("indexTable", () => {
@@ -16,7 +17,7 @@ describe("indexTable", () => {
           expect(setting).toEqual(indexDivisions(head, divisions, { teethPerMove: 3, limit: 1 }).settings[0] ?? null);
         }
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 });

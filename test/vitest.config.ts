@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./support/longest-first.ts";
 
 /** Files that put other modules in the place of the library's own. */
 const mocking = ["test/gear/repair/worked-out-once.test.ts"];
@@ -15,6 +16,7 @@ export default defineConfig({
     maxWorkers: "100%",
     // What is tried and thrown away at once fills what V8 keeps for that many times a second.
     execArgv: ["--max-semi-space-size=64"],
+    sequence: { sequencer: LongestFirst },
     projects: [
       // Files one after the other in the same process: to load the library anew for each takes longer than to test it.
       { extends: true, test: { name: "together", isolate: false, include: ["test/**/*.test.ts"], exclude: mocking } },

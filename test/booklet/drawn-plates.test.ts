@@ -63,8 +63,8 @@ function rimOf(marks: readonly Mark[]): { readonly middle: Point; readonly radiu
 }
 
 /** The circle that a number says it is of: that to which its line leads, or in whose gap it stands. */
-function circleNumbered(text: TextMark, marks: readonly Mark[], middle: Point): number | null {
-  const drawn = circlesDrawn(marks, middle);
+function circleNumbered(text: TextMark, marks: readonly Mark[], drawn: ReadonlyMap<number, number>): number | null {
+  const { middle, radius: rim } = rimOf(marks);
   const holesAt = (radius: number, within: number) => {
     const [found] = [...drawn]
       .filter(([each]) => Math.abs(each - radius) <= within)
@@ -82,16 +82,16 @@ function circleNumbered(text: TextMark, marks: readonly Mark[], middle: Point): 
   );
   if (line !== undefined) return holesAt(near(line.to, middle), 0.2);
   const radius = near([(left + right) / 2, (top + bottom) / 2], middle);
-  return radius < rimOf(marks).radius ? holesAt(radius, 4) : null;
+  return radius < rim ? holesAt(radius, 4) : null;
 }
 
 /** What is wrong with the numbers of a drawing that should have these circles. */
 function faultsOf({ marks }: GroupMark, circles: readonly number[], least: number) {
-  const { middle } = rimOf(marks);
+  const drawn = circlesDrawn(marks, rimOf(marks).middle);
   const numbers = [...flattened(marks)].filter((mark): mark is TextMark => mark.kind === "text" && /^\d+$/.test(mark.text));
-  const rightly = numbers.filter((text) => circleNumbered(text, marks, middle) === Number(text.text));
+  const rightly = numbers.filter((text) => circleNumbered(text, marks, drawn) === Number(text.text));
   return {
-    notDrawn: circles.filter((holes) => ![...circlesDrawn(marks, middle).values()].includes(holes)),
+    notDrawn: circles.filter((holes) => ![...drawn.values()].includes(holes)),
     notNumbered: circles.filter((holes) => !rightly.some(({ text }) => text === String(holes))),
     tooSmall: numbers.filter(({ size }) => size < least).map(({ text }) => text),
   };

@@ -21,8 +21,19 @@ export interface Followed {
   readonly bench: OnTheBench;
 }
 
-/** Prints a job and reads it back. */
-export async function followed(head: Head, options: JobOptions): Promise<Followed> {
+const known = new WeakMap<Head, Map<string, Promise<Followed>>>();
+
+/** A job printed and read back, once for all that follow it. */
+export function followed(head: Head, options: JobOptions): Promise<Followed> {
+  const jobsOn = known.get(head) ?? new Map<string, Promise<Followed>>();
+  known.set(head, jobsOn);
+  const name = JSON.stringify(options);
+  const job = jobsOn.get(name) ?? printedAndRead(head, options);
+  jobsOn.set(name, job);
+  return job;
+}
+
+async function printedAndRead(head: Head, options: JobOptions): Promise<Followed> {
   const sheet = await readSheet(await jobSheetPdf(head, options));
   const step: Revolutions = "divisions" in options ? revolutions(1, options.divisions) : options.angle;
   const [, tooth = "", hole = "0"] = /^At tooth (\d+)(?:: pin in hole (\d+))?/.exec(said(sheet, "Start")) ?? [];

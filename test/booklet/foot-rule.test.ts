@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { repairBookOf } from "../../booklet/content/repair-sheet.ts";
-import { jobSheetPdf, paperNames } from "../../booklet/index.ts";
+import { paperNames } from "../../booklet/index.ts";
 import { paperNamed, wallPaperNamed } from "../../booklet/layout/papers.ts";
 import { type Head, readyHeads, repairOnHead, spurGear, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, holes, plateTurns, type Turns, times, turnsOf, turnsText } from "../support/bench.ts";
@@ -8,7 +8,6 @@ import { eachWithEach, farthest } from "../support/sweep.ts";
 import { followed, geared, jobs, ungeared } from "./followed-job.ts";
 import { dialThird, halfTurn, secondHand } from "./heads.ts";
 import { printedRows } from "./printed-rows.ts";
-import { linesOf, piecesOf } from "./read-pdf.ts";
 import { edition, linesIn, pagesOn, piecesIn, wallBook, wholeBook } from "./set-pages.ts";
 
 /** The pin over the plate in one move. */
@@ -105,8 +104,8 @@ describe("the rule at the foot of a page", () => {
   );
 
   it.each(jobs)("is true on a job sheet: %s", async (_, head, options) => {
-    const { way, bench } = await followed(head, options);
-    for (const page of (await piecesOf(await jobSheetPdf(head, options))).map(linesOf)) {
+    const { way, bench, sheet } = await followed(head, options);
+    for (const page of sheet.pages) {
       const isExact = !page[0]?.includes("NOT EXACT");
       const made = way.by === "moves" && isExact ? [{ setting: way.setting, work: bench.step }] : [];
       expect(wrongRule(ruleOn(page), head, made)).toEqual([]);

@@ -10,6 +10,7 @@ import { loadHead } from "../../booklet/head-file.ts";
 import { defineHead, type HeadSpec, readyHeads } from "../../src/index.ts";
 import { headSpecs } from "../support/arbitraries.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 const isBySchema = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true }).compile(schema);
 const faultsOf = (spec: unknown) => refusalLines(() => defineHead(spec as HeadSpec));
@@ -181,16 +182,16 @@ describe("the schema and the check of a head agree", () => {
         expect(isBySchema(JSON.parse(JSON.stringify(head))) || isBySchema.errors).toBe(true);
         expect(defineHead(JSON.parse(JSON.stringify(head)))).toEqual(head);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 
   it("on heads with something spoiled", () => {
-    fc.assert(fc.property(spoiled, agree), { numRuns: 3000 });
+    fc.assert(fc.property(spoiled, agree), runs(3000));
   });
 
   it("on anything at all", () => {
-    fc.assert(fc.property(fc.jsonValue(), agree), { numRuns: 300 });
+    fc.assert(fc.property(fc.jsonValue(), agree), runs(300));
   });
 
   it.each([

@@ -115,7 +115,7 @@ describe("the look of a page", () => {
 });
 
 describe("the comparison of pictures", () => {
-  const compared = sweepsAll ? pages : pages.slice(0, 2);
+  const compared = sweepsAll ? pages : pages.slice(1, 2);
 
   it.each(pages)("%s: lets pass what only smooths edges otherwise", async (_, page) => {
     expect(alike(await pictureOf(page), await pictureOf(page, 0.1))).toBe(true);

@@ -13,8 +13,9 @@ export interface PrintedFigure {
 /** A job or a repair as its sheet prints it, read from the pages alone. */
 export interface PrintedSheet {
   readonly figures: readonly PrintedFigure[];
-  /** All lines of text, those of a list with its term before `|`. */
+  /** All lines of text, those of a list with its term before `|`; and by themselves those of each page. */
   readonly lines: readonly string[];
+  readonly pages: readonly (readonly string[])[];
   readonly places: readonly PrintedPlace[];
 }
 
@@ -24,8 +25,9 @@ export async function readSheet(
   key: "tooth" | "space" | "drill" | "line" | "flat" = "tooth",
 ): Promise<PrintedSheet> {
   const pages = await piecesOf(bytes);
-  const lines = pages.flatMap(linesOf);
-  return { figures: figuresIn(lines), lines, places: pages.flatMap((page) => placesOn(page, key)) };
+  const byPage = pages.map(linesOf);
+  const lines = byPage.flat();
+  return { figures: figuresIn(lines), lines, pages: byPage, places: pages.flatMap((page) => placesOn(page, key)) };
 }
 
 /** What a list says of a term, its lines in one; empty where it says nothing. */

@@ -45,12 +45,15 @@ describe("the book of a table without plates", () => {
     expect(settable.filter((count) => !there.includes(count))).toEqual([]);
   });
 
-  it.each(named([...bare, ...madeUp]))("%s: sets every position on a mark, none further off than it says", async (_, head) => {
-    const tables = printedSeries(await readBack(head, { parts: ["degrees"] }), "no.");
-    expect(tables.length).toBeGreaterThan(0);
-    if (bare.some((each) => each === head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
-    expect(tables.flatMap((each) => wrongPositions(each, head))).toEqual([]);
-  });
+  it.each(everyOf(2, named([...bare, ...madeUp])))(
+    "%s: sets every position on a mark, none further off than it says",
+    async (_, head) => {
+      const tables = printedSeries(await readBack(head, { parts: ["degrees"] }), "no.");
+      expect(tables.length).toBeGreaterThan(0);
+      if (bare.some((each) => each === head)) expect(tables.map(({ title }) => Number.parseInt(title, 10))).toEqual(upTo60);
+      expect(tables.flatMap((each) => wrongPositions(each, head))).toEqual([]);
+    },
+  );
 });
 
 describe("the hand that sets the readings is not led by them", () => {

@@ -25,8 +25,12 @@ describe("a count for which not everything could be tried", async () => {
 
   it.each([
     ["on a4", () => pages],
-    ...(sweepsAll ? [["on a5", () => pagesOf({ paper: "a5" })] as const] : []),
-    ["for the wall", () => pagesOf({ as: "wall" })],
+    ...(sweepsAll
+      ? ([
+          ["on a5", () => pagesOf({ paper: "a5" })],
+          ["for the wall", () => pagesOf({ as: "wall" })],
+        ] as const)
+      : []),
   ] as const)("%s: is nowhere told as impossible", async (_, printed) => {
     const text = (await printed()).flat().join("\n");
     expect(text).not.toMatch(/NOT POSSIBLE|cannot be done exactly|cannot do|×/);

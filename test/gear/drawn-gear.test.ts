@@ -6,6 +6,7 @@ import { type SpurGear, spurGear } from "../../src/gear/spur-gear.ts";
 import { chordAt, spaceWidthAt, toothThicknessAt } from "../../src/gear/tooth-thickness.ts";
 import { InputError } from "../../src/number/errors.ts";
 import { drawnOverPins, drawnSpan, drawnThickness, flankPoint, rackPoint } from "../support/drawn-tooth.ts";
+import { runs } from "../support/sweep.ts";
 
 /** Gears over the range of the trade, from whole numbers; those that cannot be cut are left out. */
 const gears = fc
@@ -108,7 +109,7 @@ describe("the formulas against a tooth drawn point by point", () => {
         const pin = between(range.least, range.greatest, share);
         near(overPins(gear, pin), drawnOverPins(gear, pin, gear.tipDiameter), gear, 1e-7);
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

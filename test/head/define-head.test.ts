@@ -4,6 +4,7 @@ import { mountedPlate } from "../../src/head/head.ts";
 import { checkHead, defineHead, type HeadSpec, ownedCircles, readyHeads } from "../../src/index.ts";
 import { headSpecs } from "../support/arbitraries.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 const plates = [{ name: "1", circles: [15, 16, 17] }];
 /** Anything at all, as parsed from a file. */
@@ -533,7 +534,7 @@ describe("checkHead", () => {
         expect(checked.ok ? [] : checked.faults).toEqual(refusal(define(spec)));
         if (!checked.ok) expect(checked.faults.length).toBeGreaterThan(0);
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 

@@ -19,6 +19,7 @@ import { heads, small } from "../support/arbitraries.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
 import { gearsOf } from "../support/parts.ts";
 import { ready, threePlates } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 import { take } from "../support/take.ts";
 
 const ungeared = ready("ratio-40-plates-15-49-ungeared");
@@ -108,7 +109,7 @@ describe("gears to add", () => {
           else seen.none += 1;
         },
       ),
-      { numRuns: 100 },
+      runs(100),
     );
     expect(Math.min(seen.usual, seen.pair, seen.none)).toBeGreaterThan(3);
   });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { defineHead, exactSettings, type Head, indexDivisions, type Method } from "../../src/index.ts";
 import { heads, small } from "../support/arbitraries.ts";
 import { ready, threePlates } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 
 const closes = (head: Head, divisions: number, methods: readonly Method[], teethPerMove: number): boolean =>
   exactSettings(head, { divisions }, { methods, teethPerMove }).next().done !== true;
@@ -24,7 +25,7 @@ describe("nearestCounts", () => {
           expect(closes(head, count, any, teeth)).toBe(false);
         }
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

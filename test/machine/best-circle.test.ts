@@ -6,6 +6,7 @@ import { effortOf } from "../../src/number/effort.ts";
 import { rational } from "../../src/number/ratio.ts";
 import { headSpecs } from "../support/arbitraries.ts";
 import { turnsOf } from "../support/bench.ts";
+import { runs } from "../support/sweep.ts";
 
 /** How far a place of the work, n/d of a turn, is from the nearest hole, over one common size for all circles. */
 function offBy(n: bigint, d: bigint, worm: { n: bigint; d: bigint }, holes: bigint): { off: bigint; over: bigint } {
@@ -37,7 +38,7 @@ it("is the one that trying every circle at every place finds, in the order of pr
       const angles = wanted.map(([n, d]) => rational(n, d));
       expect(bestCircleFor(head, angles, mounted)).toEqual(among.find((circle) => circle.holes === holes) ?? null);
     }),
-    { numRuns: 1000 },
+    runs(1000),
   );
 });
 

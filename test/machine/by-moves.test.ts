@@ -7,6 +7,7 @@ import { chosen, laidOut, optionsOf, planned } from "../support/jobs.ts";
 import { backwards69, jobsByMoves, oddDial } from "../support/known-jobs.ts";
 import { notSoOnBench } from "../support/places-on-bench.ts";
 import { head40, secondHand } from "../support/settings.ts";
+import { runs } from "../support/sweep.ts";
 
 const movesOf = ({ places }: PlannedJob) => places as readonly PlaceByMoves[];
 const planOf = ({ head, target, options }: (typeof jobsByMoves)[number], more = {}) =>
@@ -140,7 +141,7 @@ describe("laws of places by moves", () => {
         const options = optionsOf(job, how);
         expect(notSoOnBench(planned(job.head, job.target, options), { ...job, ...options })).toEqual([]);
       }),
-      { numRuns: 400 },
+      runs(400),
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type CircleLayout, chord, coordinates, revolutions } from "../../src/index.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 const radii = fc.integer({ min: 1, max: 2_000_000 }).map((thousandths) => thousandths / 1000);
 const counts = fc.integer({ min: 1, max: 200 });
@@ -86,7 +87,7 @@ describe("laws of coordinates", () => {
           }
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 
@@ -112,7 +113,7 @@ describe("laws of coordinates", () => {
           expect(y).toBeCloseTo(-(mirrored?.y ?? Number.NaN), 9);
         }
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 });

@@ -4,6 +4,7 @@ import { type FlatsSpec, flats } from "../../src/index.ts";
 import { acrossCorners, hexagonBySide, octagonFromSquare } from "../published/flats.ts";
 import { cited } from "../published/source.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 describe("published factors", () => {
   it.each(acrossCorners.rows)(`$sides sides: $factor across corners (${cited(acrossCorners.source)})`, ({ sides, factor }) => {
@@ -58,7 +59,7 @@ describe("flats cut on round stock", () => {
         expect(Math.abs(Math.max(...rises) - Math.min(...rises) - cut.flatWidth)).toBeLessThan(0.02 * blank);
         expect(cut.flatToRound).toBeCloseTo(blank / 2 + acrossFlats / 2, 9);
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

@@ -9,6 +9,7 @@ import { benchHeads, type Chosen, chosen, type LaidOut, laidOut, optionsOf, plan
 import { jobsFromZero, ungeared } from "../support/known-jobs.ts";
 import { goneTo, notSoOnBench } from "../support/places-on-bench.ts";
 import { threePlates } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 
 /** Settings whose every place is set by itself. */
 const fromZero = chosen.filter(({ setting }) => !setting.exact && setting.moves === "from-zero");
@@ -45,7 +46,7 @@ describe("places set each by itself", () => {
         const options = optionsOf(job, how);
         expect(notSoOnBench(planned(job.head, job.target, options), { ...job, ...options })).toEqual([]);
       }),
-      { numRuns: 400 },
+      runs(400),
     );
   });
 
@@ -83,7 +84,7 @@ describe("by the nearest holes and by the dial", () => {
       fc.property(counted, laidOut, (job, how) => {
         for (const on of stepsOf(job, { ...how, direction: "forward" })) expect(on >= 0 && on < 1).toBe(true);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 
@@ -92,7 +93,7 @@ describe("by the nearest holes and by the dial", () => {
       fc.property(counted, laidOut, (job, how) => {
         for (const on of stepsOf(job, { ...how, direction: "nearer" })) expect(on > -0.5 && on <= 0.5).toBe(true);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 

@@ -5,6 +5,7 @@ import { planKeys } from "../../src/machine/plan-options.ts";
 import { jobsByMoves, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { refusal } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 const anything = (value: unknown) => value as never;
 const fine = defineHead({ wormRatio: 50_000, plates: [{ name: "1", circles: [8] }] });
@@ -143,6 +144,6 @@ it("an option of the wrong kind is refused and never taken", () => {
       // What is taken is a number or a word that is allowed.
       expect(["number", "string"]).toContain(typeof value);
     }),
-    { numRuns: 400 },
+    runs(400),
   );
 });

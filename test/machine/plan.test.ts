@@ -5,6 +5,7 @@ import { teethOf } from "../support/hand-moves.ts";
 import { benchHeads, chosen, laidOut, optionsOf, planned, targets } from "../support/jobs.ts";
 import { jobsByMoves, jobsFromZero, ungeared } from "../support/known-jobs.ts";
 import { head40 } from "../support/settings.ts";
+import { runs } from "../support/sweep.ts";
 
 const every = [...jobsByMoves, ...jobsFromZero];
 const directOnly = defineHead({ wormRatio: 40, directPlates: [{ name: "nose", holes: 24 }] });
@@ -90,7 +91,7 @@ describe("what a plan says of itself", () => {
         if (teeth === undefined && !isScale && how.direction === "forward")
           expect(plan.worstArcSeconds).toBeCloseTo(job.setting.worstArcSeconds, 6);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 

@@ -21,6 +21,7 @@ import { type Turns, turnsOf, turnsText } from "../support/bench.ts";
 import { handScale } from "../support/hand-scale.ts";
 import { refusalLines } from "../support/refusal.ts";
 import { head40, zeros } from "../support/settings.ts";
+import { runs } from "../support/sweep.ts";
 
 const ready = (id: string) => readyHeads.find((head) => head.id === id) as Head;
 const dial90 = ready("ratio-90-dial");
@@ -278,7 +279,7 @@ describe("laws of readings", () => {
           }
         },
       ),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -288,7 +289,7 @@ describe("laws of readings", () => {
         const table = dialReadings(dial90, count, zero);
         expect(JSON.parse(JSON.stringify(table))).toEqual(table);
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 });

@@ -16,6 +16,7 @@ import { benchHeads, chosen, planned, settingsFor, targets } from "../support/jo
 import { jobsByMoves, jobsFromZero, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
 import { refusal, refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 const count97 = { divisions: 97 } as const;
 const ofKind = (kind: NearSetting["kind"], head: Head = ungeared): NearSetting => {
@@ -44,7 +45,7 @@ describe("a setting that is chosen is followed", () => {
         expect(plan.way.setting).toEqual(setting);
         expect(plan.way.by).toBe(setting.exact || setting.moves === "equal" ? "moves" : setting.kind);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 });
@@ -131,7 +132,7 @@ describe("a setting that the head cannot make is refused", () => {
         const on = isAlike ? defineHead({ ...parts, wormRatio: head.wormRatio }) : other;
         expect(refused(setting, on, target)).toHaveLength(owns(on, setting) ? 0 : 1);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 });

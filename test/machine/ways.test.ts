@@ -16,6 +16,7 @@ import { benchHeads, planned, targets } from "../support/jobs.ts";
 import { ungeared } from "../support/known-jobs.ts";
 import { ofRingByEye } from "../support/near-errors.ts";
 import { head40 } from "../support/settings.ts";
+import { runs } from "../support/sweep.ts";
 
 /*
  * Every near setting, every circle of the head, the dial and the ring, tried on the bench over the teeth
@@ -126,7 +127,7 @@ describe("the way that is least off over the teeth named", () => {
         const inOrder = [{ by: way.by, worstArcSeconds: worst }, ...others].map((each) => byEye(each.by, each.worstArcSeconds));
         expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 

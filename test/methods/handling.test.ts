@@ -15,6 +15,7 @@ import { counts, heads } from "../support/arbitraries.ts";
 import { plateTurns } from "../support/bench.ts";
 import { secondOf } from "../support/parts.ts";
 import { ready, threePlates } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 import { take } from "../support/take.ts";
 
 type Geared = SettingBy<"differential"> & Setting;
@@ -100,7 +101,7 @@ describe("the first geared setting of a kind", () => {
           for (const alike of kindsOf(head, divisions, mounted)) choices.note(isChosenWell(alike, mounted ?? null));
         }
       }),
-      { numRuns: 300 },
+      runs(300),
     );
     expect(choices.least()).toBeGreaterThan(3);
   });
@@ -172,7 +173,7 @@ describe("a compound move whose second part goes on comes before one that goes b
           both += Number(new Set(settings.map(goesBack)).size === 2);
         }
       }),
-      { numRuns: 300 },
+      runs(300),
     );
     expect(both).toBeGreaterThan(3);
   });

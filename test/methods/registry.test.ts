@@ -22,6 +22,7 @@ import { canBeSetUp } from "../support/mechanism.ts";
 import { otherHeads } from "../support/other-heads.ts";
 import { ready, threePlates, twoFaces } from "../support/ready.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 import { takeOfEach } from "../support/take.ts";
 import { wrong } from "../support/wrong.ts";
 
@@ -137,7 +138,7 @@ describe("what a head has for a setting", () => {
           }
         }
       }),
-      { numRuns: 300 },
+      runs(300),
     );
     expect(Math.min(has, lacks)).toBeGreaterThan(100);
   });

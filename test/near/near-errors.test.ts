@@ -16,6 +16,7 @@ import { canBeSetUp, closesOnBench, workPerMove } from "../support/mechanism.ts"
 import { expectErrors, isMove, withScales } from "../support/near-errors.ts";
 import { nearestByTrial } from "../support/near-oracle.ts";
 import { ready } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 
 const ungeared = ready("ratio-40-plates-15-49-ungeared");
 
@@ -36,7 +37,7 @@ describe("near settings of one move made over and over", () => {
           );
         }
       }),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 
@@ -61,7 +62,7 @@ describe("near settings of one move made over and over", () => {
           expectErrors(near, errors, place.sub(near.teethPerMove).toFraction());
         }
       }),
-      { numRuns: 120 },
+      runs(120),
     );
   });
 

@@ -4,6 +4,7 @@ import { defineHead, exactSettings, type Head, indexTable, type Method, readyHea
 import { heads, small } from "../support/arbitraries.ts";
 import { countsThatClose, everyMove, type Found } from "../support/brute-force.ts";
 import { settingKey } from "../support/setting-key.ts";
+import { runs } from "../support/sweep.ts";
 
 /** What the library documents that it leaves out of all that can be made. */
 function worthReturning(all: readonly Found[]): string[] {
@@ -36,7 +37,7 @@ describe("against every move that a head can make", () => {
           expect(settings.map(settingKey).sort()).toEqual(worthReturning(made.get(divisions) ?? []).sort());
         }
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 });

@@ -18,6 +18,7 @@ import { nearOn } from "../../src/near/near.ts";
 import { type Allowed, type Efforts, untriedOf, usuallyAllowed } from "../../src/search/efforts.ts";
 import { once, type Search, searchOn, settingsOf } from "../../src/search/exact-settings.ts";
 import { counts, heads, small } from "../support/arbitraries.ts";
+import { runs } from "../support/sweep.ts";
 
 const from = (first: number, count: number, step = 1) => Array.from({ length: count }, (_, index) => first + step * index);
 
@@ -151,7 +152,7 @@ describe("an answer cut short", () => {
         const isCut = untriedOf(search.efforts).some(({ code }) => code === "nearest-counts");
         if (!isCut) expect(found).toEqual(nearestCounts(once(searchOn(head)), divisions));
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

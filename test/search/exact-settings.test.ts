@@ -20,6 +20,7 @@ import { counts, headSpecs, heads, small, teethPerMove } from "../support/arbitr
 import { closesOnBench } from "../support/mechanism.ts";
 import { secondOf } from "../support/parts.ts";
 import { settingKey } from "../support/setting-key.ts";
+import { runs } from "../support/sweep.ts";
 import { take } from "../support/take.ts";
 
 const settingsOf = (head: Head, target: Target, options: SearchOptions) => take(300, head, target, options);
@@ -170,7 +171,7 @@ describe("the same head given otherwise gives the same answer", () => {
         expect(indexDivisions(otherwise, divisions, options)).toEqual(answer);
         expect(indexDivisions(defineHead(JSON.parse(JSON.stringify(head))), divisions, options)).toEqual(answer);
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

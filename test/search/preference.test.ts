@@ -17,6 +17,7 @@ import { gearsOf, secondOf } from "../support/parts.ts";
 import { threePlates } from "../support/ready.ts";
 import { refusalLines } from "../support/refusal.ts";
 import { settingKey } from "../support/setting-key.ts";
+import { runs } from "../support/sweep.ts";
 import { take } from "../support/take.ts";
 import { wrong } from "../support/wrong.ts";
 
@@ -61,7 +62,7 @@ describe("the order of settings", () => {
         const settings = take(300, head, { divisions }, { teethPerMove: teeth, mounted });
         rises(settings, orderOfPreference, mounted ?? null);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 

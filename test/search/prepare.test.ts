@@ -4,6 +4,7 @@ import { indexAngle, indexDivisions, indexTable, nearSettings, prepare, revoluti
 import { counts, heads, small, teethPerMove } from "../support/arbitraries.ts";
 import { threePlates } from "../support/ready.ts";
 import { refusalLines } from "../support/refusal.ts";
+import { runs } from "../support/sweep.ts";
 
 describe("a prepared head answers what its head answers", () => {
   it("asked many times, in any order, with any plate on it", () => {
@@ -17,7 +18,7 @@ describe("a prepared head answers what its head answers", () => {
           expect(indexDivisions(prepared, divisions, options)).toEqual(indexDivisions(head, divisions, options));
         }
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

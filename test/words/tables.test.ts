@@ -5,6 +5,7 @@ import { coordinateColumns, csvOf, markdownOf, positionColumns, tableColumns } f
 import { heads, small } from "../support/arbitraries.ts";
 import { backwards69, cramped, ungeared } from "../support/known-jobs.ts";
 import { ready, threePlates } from "../support/ready.ts";
+import { runs } from "../support/sweep.ts";
 import { planOf } from "../support/told-jobs.ts";
 
 /** Reads CSV by RFC 4180, apart from the code that writes it. */
@@ -121,7 +122,7 @@ describe("the columns of a table", () => {
             ]);
         }
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

@@ -10,6 +10,7 @@ import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { InputError } from "../../../src/number/errors.ts";
 import { type DrawnGear, type Lost, measuredAcross, measuredOverPins, measuredSpan, shared } from "../../support/drawn-gear.ts";
 import { drawnOverPins, drawnSpan } from "../../support/drawn-tooth.ts";
+import { runs } from "../../support/sweep.ts";
 
 /** One measure of a check, with the rebuilt teeth that it judges. */
 interface Reading {
@@ -185,7 +186,7 @@ describe("the checks of a rebuilt tooth against a gear drawn point by point", ()
           else if (rebuilt < -10 * slack || rebuilt > mayLose + 10 * slack) expect(passes(reading, -slack)).toBe(false);
         }
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -210,7 +211,7 @@ describe("the checks of a rebuilt tooth against a gear drawn point by point", ()
           }
         }
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -232,7 +233,7 @@ describe("the checks of a rebuilt tooth against a gear drawn point by point", ()
           else if (loss < -10 * slack || loss > (check?.mayLose ?? 0) + 10 * slack) expect(passes(mean, -slack)).toBe(false);
         }
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -253,7 +254,7 @@ describe("the checks of a rebuilt tooth against a gear drawn point by point", ()
           if (end.overPins) near(end.overPins.length, measuredOverPins(drawn, end.overPins.pinDiameter, 1, opposite));
         }
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 

@@ -6,6 +6,7 @@ import { type SpurGear, spurGear } from "../../../src/gear/spur-gear.ts";
 import { checkItems, checksInWords, conditionItems } from "../../../src/words/gear/rebuilt-check-words.ts";
 import { lengthsIn } from "../../../src/words/lengths.ts";
 import { type DrawnGear, measuredAcross, measuredOverPins, measuredSpan, shared } from "../../support/drawn-gear.ts";
+import { runs } from "../../support/sweep.ts";
 
 const mm = lengthsIn("mm");
 const worn = spurGear({ teeth: 40, module: 3, thinning: 0.24945 });
@@ -153,6 +154,6 @@ it("from what is printed alone: a tooth at a printed limit is right, by caliper,
         for (const full of measured(0)) expect(full - most).toBeLessThanOrEqual(unitOfLast + hair);
       }
     }),
-    { numRuns: 60 },
+    runs(60),
   );
 });

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
 import { defineHead, type Head, type HeadSpec, indexTable, type Ratio, ratio, readyHeads } from "../../src/index.ts";
-import { everyOf, runs } from "../support/sweep.ts";
+import { everyOf, farthest, runs } from "../support/sweep.ts";
 import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
@@ -49,7 +49,8 @@ describe("the book, read back from the page", () => {
   });
 
   it.each([secondHand, halfTurn].map((head) => [head.id, head] as const))("%s: every row closes", async (_, head) => {
-    expect(faults(await readBack(head), head, all)).toEqual(none);
+    const range = { from: 2, to: farthest };
+    expect(faults(await readBack(head, range), head, range)).toEqual(none);
   });
 
   it.each([

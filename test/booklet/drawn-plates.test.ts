@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { Book } from "../../booklet/content/blocks.ts";
-import { bookOf } from "../../booklet/content/book.ts";
 import { jobOf } from "../../booklet/content/job.ts";
 import { forWall } from "../../booklet/content/wall.ts";
 import {
@@ -16,12 +15,12 @@ import { frameOf, type Paper } from "../../booklet/layout/paper.ts";
 import { paperNamed, paperNames, wallPaperNamed, wallPaperNames } from "../../booklet/layout/papers.ts";
 import { insideFurniture } from "../../booklet/layout/running.ts";
 import { defineHead, type Head, indexDivisions, readyHeads } from "../../src/index.ts";
-import { eachWithEach } from "../support/sweep.ts";
+import { eachWithEach, farthest } from "../support/sweep.ts";
 import { facesPrinted } from "./plate-named.ts";
-import { edition, pagesOn } from "./set-pages.ts";
+import { edition, pagesOn, wholeBook } from "./set-pages.ts";
 
 function bookWith(head: Head, parts: readonly ("reading" | "drawings")[]): Book {
-  return bookOf(head, edition, { from: 2, to: 400, parts, degreeTables: [] });
+  return wholeBook(head, { from: 2, to: farthest, degreeTables: [] }, parts);
 }
 
 /** The drawings of plates among pages. */

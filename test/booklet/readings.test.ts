@@ -24,7 +24,7 @@ const bothMarks = defineHead({ id: "both", wormRatio: "81/2", dial: { marksPerTu
 const madeUp = [marksDial, ringOnly, bothMarks, dialThird];
 
 describe("the book of a table without plates", () => {
-  it.each(everyOf(2, named(bare)))("%s: speaks of nothing that it has not, on 30 pages at most", async (_, head) => {
+  it.each(everyOf(3, named(bare)))("%s: speaks of nothing that it has not, on 30 pages at most", async (_, head) => {
     const pages = await readBack(head);
     const text = pages.flatMap(linesOf).join("\n");
     expect(text).not.toMatch(
@@ -33,7 +33,7 @@ describe("the book of a table without plates", () => {
     expect(pages.length).toBeLessThanOrEqual(30);
   });
 
-  it.each(named([...bare, ...madeUp]))("%s: has a row for every count, each right by hand", async (_, head) => {
+  it.each(everyOf(2, named([...madeUp, ...bare])))("%s: has a row for every count, each right by hand", async (_, head) => {
     const [table] = printedSeries(await readBack(head, { parts: ["readings"] }), "Count");
     const rows = table?.rows ?? [];
     expect(rows.flatMap((row) => wrongRow(row, head))).toEqual([]);

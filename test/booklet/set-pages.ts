@@ -1,7 +1,7 @@
 import type { Book } from "../../booklet/content/blocks.ts";
 import { bookOf, countsTold } from "../../booklet/content/book.ts";
 import type { HeadCount } from "../../booklet/content/head-counts.ts";
-import { partIds } from "../../booklet/content/parts.ts";
+import { type PartId, partIds } from "../../booklet/content/parts.ts";
 import { forWall, wallContents } from "../../booklet/content/wall.ts";
 import { openPrintShop } from "../../booklet/draw/print-shop.ts";
 import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.ts";
@@ -45,10 +45,10 @@ function countsOf(head: Head, { from, to }: Wanted): readonly HeadCount[] {
   return wanted.flatMap((count) => known.get(count) ?? []);
 }
 
-/** A head's book, all its parts. */
-export function wholeBook(head: Head, wanted: Wanted): Book {
-  return once("book", head, wanted, () =>
-    bookOf(head, edition, { parts: partIds, degreeTables: null, ...wanted }, countsOf(head, wanted)),
+/** A head's book, all its parts or those that are named. */
+export function wholeBook(head: Head, wanted: Wanted, parts: readonly PartId[] = partIds): Book {
+  return once(parts.join(), head, wanted, () =>
+    bookOf(head, edition, { parts, degreeTables: null, ...wanted }, countsOf(head, wanted)),
   );
 }
 

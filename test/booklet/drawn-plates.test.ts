@@ -19,8 +19,8 @@ import { eachWithEach, farthest } from "../support/sweep.ts";
 import { facesPrinted } from "./plate-named.ts";
 import { edition, pagesOn, wholeBook } from "./set-pages.ts";
 
-function bookWith(head: Head, parts: readonly ("reading" | "drawings")[]): Book {
-  return wholeBook(head, { from: 2, to: farthest, degreeTables: [] }, parts);
+function bookWith(head: Head, parts: readonly ("reading" | "drawings")[], to = farthest): Book {
+  return wholeBook(head, { from: 2, to, degreeTables: [] }, parts);
 }
 
 /** The drawings of plates among pages. */
@@ -180,7 +180,7 @@ describe("drawings fill their pages", () => {
 
   it("a4: three plates, the head and the trains stand on three pages", () => {
     const [head] = readyHeads;
-    expect(pagesOn(paperNamed("a4"), bookWith(head as Head, ["drawings"])).length).toBe(1 + 3);
+    expect(pagesOn(paperNamed("a4"), bookWith(head as Head, ["drawings"], 400)).length).toBe(1 + 3);
   });
 
   it.each(eachWithEach(paperNames, withPlates))(

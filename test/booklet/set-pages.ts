@@ -8,6 +8,7 @@ import { flattened, type Page, type TextMark } from "../../booklet/layout/marks.
 import { type SetBook, setInPages } from "../../booklet/layout/pages.ts";
 import type { Paper } from "../../booklet/layout/paper.ts";
 import type { Head } from "../../src/index.ts";
+import { sweepsAll } from "../support/sweep.ts";
 import { linesOf, type Piece } from "./read-pdf.ts";
 
 const { measure } = await openPrintShop();
@@ -66,8 +67,9 @@ export function setOn(paper: Paper, book: Book): SetBook {
 
 const pagesSet = new WeakMap<Book, Map<Paper, readonly Page[]>>();
 
-/** The pages of a book as they are set, before anything is drawn; set once on a paper. */
+/** The pages of a book as they are set, before anything is drawn; set once on a paper, but in a soak, which sets too many to keep. */
 export function pagesOn(paper: Paper, book: Book): readonly Page[] {
+  if (sweepsAll) return [...setOn(paper, book).pages()];
   const known = pagesSet.get(book) ?? new Map<Paper, readonly Page[]>();
   pagesSet.set(book, known);
   const pages = known.get(paper) ?? [...setOn(paper, book).pages()];

@@ -36,7 +36,7 @@ describe("in the file", () => {
     ["the book on half Letter", 600, { paper: "half-letter" }],
     ["the wall", 250, { as: "wall" }],
   ] as const;
-  it.each(everyOf(2, files))("%s: numbers and links lead to the row", async (_, least, options: BookletOptions) => {
+  it.each(everyOf(3, files))("%s: numbers and links lead to the row", async (_, least, options: BookletOptions) => {
     const bytes = await printedBook(usual, options);
     const lines = (await readBack(usual, options)).map(linesOf);
     expect(pointersOn(lines).length).toBeGreaterThan(least);

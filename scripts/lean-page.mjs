@@ -101,6 +101,15 @@ const checksOfCallers = [
     file: "src/search/preference.ts",
     instead: 'import { orderOfPreference } from "../methods/registry.ts"; export const preferenceFrom = () => orderOfPreference;',
   },
+  {
+    file: "src/search/check-lists.ts",
+    instead: "export function checkLists() {} export function checkLimit(limit) { return limit; }",
+  },
+  { file: "src/mechanism/check-train.ts", instead: "export function checkTrain() {}" },
+  {
+    file: "src/machine/check-plan.ts",
+    instead: "export function checkHow() {} export function checkMatters(matters) { return new Set(matters); }",
+  },
   { file: "src/machine/way-chosen.ts", instead: 'import { wayOf } from "./way.ts"; export const wayChosen = wayOf;' },
   {
     file: "src/number/check-options.ts",
@@ -131,7 +140,7 @@ const ofFewHeads = [
   {
     file: "src/methods/wide-range.ts",
     instead: `export const wideRange = { places: { "wide-range": 3 }, plain: true, find: () => [] };
-      export function lacksSmall() {} export function wideRangeSettings() {} export function wideRangeSetting() {} export function byCranking() {}`,
+      export function lacksSmall() {} export function wideRangeSetting() {} export function byCranking() {}`,
   },
   {
     file: "src/near/near-both-cranks.ts",
@@ -141,8 +150,15 @@ const ofFewHeads = [
   { file: "src/machine/by-cranks.ts", instead: "export function placesByCranks() {}" },
   {
     file: "src/words/wide-range-words.ts",
-    instead: `export const wideRangeWords = { name: "Two cranks", kinds: {} };
+    instead: `export const wideRangeWords = { name: "Two cranks", kinds: { "wide-range": { name: "Two cranks" } } };
       export const bothTitle = ""; export function onBoth() {} export function bothFigures() {} export function bothItems() {}`,
+  },
+  { file: "src/mechanism/wide-range-motion.ts", instead: "export function wideRangeMotion() {}" },
+  { file: "src/instead/direct-plate-to-add.ts", instead: "export function directPlate() { return []; }" },
+  {
+    file: "src/words/nearest-direct-words.ts",
+    instead: `export function onDirect() {} export function directTitle() {} export function nearestDirectFigures() {}
+      export function nearestDirectItems() {}`,
   },
   { file: "src/words/crank-columns.ts", instead: "export function smallColumn() {} export function cranksColumns() {}" },
 ];

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { minify } from "terser";
 
 const folder = "booklet/screen";
@@ -17,13 +17,14 @@ function packedStyle(text) {
 }
 
 /**
- * Which names of properties may be shortened: those in two words or more, `armsEnclose`, that neither stand in text anywhere, as they would to be looked
- * up by it, nor are keys of a head, which comes and goes as data. The names of a link, of attributes and of words are in one word.
+ * Which names of properties may be shortened: those that neither stand in text anywhere, as they would to be looked up by it, nor are keys of a head,
+ * which comes and goes as data; and of those in one word only such as the page itself never names, for those are of links, of attributes and of the browser.
  */
 function shortened(script) {
+  const ofPage = readdirSync(folder).flatMap((file) => readFileSync(`${folder}/${file}`, "utf8").match(/\b[a-z]+\b/g) ?? []);
   const inText = [...script.matchAll(/["'`]([A-Za-z]\w*)["'`]/g)].map(([, name]) => name);
   const ofHeads = [...readFileSync("booklet/head.schema.json", "utf8").matchAll(/"(\w+)"/g)].map(([, name]) => name);
-  return { regex: /^[a-z]+[A-Z]/, keep_quoted: true, reserved: [...inText, ...ofHeads] };
+  return { keep_quoted: true, reserved: [...inText, ...ofHeads, ...ofPage] };
 }
 
 /** The page. `{{filled}}` is left for the head, as data. */
@@ -49,7 +50,11 @@ export const screenPage = (fileName) => ({
   async generateBundle(_, bundle) {
     const [[name, { code: packed }]] = Object.entries(bundle);
     // Once more, since what the packer's own making small leaves is a fiftieth of the page.
-    const { code } = await minify(packed, { ecma: 2020, compress: { passes: 2 }, mangle: { properties: shortened(packed) } });
+    const { code } = await minify(packed, {
+      ecma: 2020,
+      compress: { passes: 3, unsafe_arrows: true, pure_getters: true },
+      mangle: { properties: shortened(packed) },
+    });
     const script = code.trim();
     if (/<\/script|<!--/i.test(script)) this.error("the script holds what would end it in a page");
     const style = packedStyle(readFileSync(`${folder}/style.css`, "utf8"));

@@ -6,8 +6,8 @@ import { type Route, routesFor } from "./instead/routes.ts";
 import { nearOn } from "./near/near.ts";
 import { checkAngle } from "./number/angle.ts";
 import { checkKeys, keysOf } from "./number/check-options.ts";
-import { quoted, refuse, wholeNumberFault } from "./number/errors.ts";
-import { groupDigits, type Revolutions } from "./number/ratio.ts";
+import type { Revolutions } from "./number/ratio.ts";
+import { checkLimit } from "./search/check-lists.ts";
 import { type Untried, untriedOf } from "./search/efforts.ts";
 import { once, type SearchOnce, type SearchOptions, searchKeys, searchOn, settingsOf } from "./search/exact-settings.ts";
 import type { PreparedHead } from "./search/prepare.ts";
@@ -76,7 +76,6 @@ export type Answer = Found | NotPossible;
 const answerKeys = keysOf<AnswerOptions>({ ...searchKeys, all: true, near: true, limit: true });
 const usualLimit = 24;
 const usualLimitOfAll = 500;
-const greatestLimit = 100_000;
 
 /**
  * Answers one count of divisions.
@@ -184,13 +183,4 @@ function gather(
 
 function isAlike(a: Setting, b: Setting): boolean {
   return kindOf(a) === kindOf(b) && a.teethPerMove === b.teethPerMove;
-}
-
-function checkLimit(limit: unknown): number {
-  if (typeof limit === "number" && Number.isInteger(limit) && limit >= 1 && limit <= greatestLimit) return limit;
-  return refuse(
-    wholeNumberFault(limit),
-    "limit",
-    `${quoted(limit)} is not a number of settings; give a whole number from 1 to ${groupDigits(greatestLimit)}`,
-  );
 }

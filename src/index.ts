@@ -88,8 +88,9 @@ export type { CirclesSpec, DirectForm, DirectPlate, DirectPlateSpec, Face, Plate
 export { type RatioCandidate, type RatioFound, type RatioTrial, ratioFromTrial } from "./head/ratio-from-trial.ts";
 export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
+export type { AddDirectPlate } from "./instead/direct-plate-to-add.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
-export type { AddDirectPlate, AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
+export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
 export type { CircleToAdd } from "./kit/circles-to-add.ts";
 export { type Coverage, coverage, type WantedCounts } from "./kit/coverage.ts";
 export type { UntriedOfKit } from "./kit/efforts.ts";

@@ -90,6 +90,11 @@ export function inShort({ id, name, wormRatio }: Head): HeadInShort {
  * The worm ratio of a head that is asked for a crank.
  *
  * @throws {@link InputError} when no crank turns its spindle.
+ *
+ * @example
+ * ```ts
+ * wormRatioOf(readyHeads[0]); // "40"
+ * ```
  */
 export function wormRatioOf({ wormRatio }: Pick<Head, "wormRatio">): Ratio {
   if (wormRatio !== null) return wormRatio;

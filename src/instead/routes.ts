@@ -3,7 +3,8 @@ import { usualMethods } from "../methods/registry.ts";
 import { firstSetting, type Search, type SearchOnce } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
-import { firstMove, type Target, usualTeethPerMove } from "../setting/target.ts";
+import { type Target, usualTeethPerMove } from "../setting/target.ts";
+import { type AddDirectPlate, directPlate } from "./direct-plate-to-add.ts";
 import { fitsCommonPlate } from "./missing-circles.ts";
 import { gearsThatWouldDo } from "./missing-gears.ts";
 
@@ -28,14 +29,6 @@ export interface DrillCircle {
   /** Any one of these would do; the smallest first. */
   readonly circles: readonly number[];
   /** On the first of them, on a plate of its own. */
-  readonly setting: Setting;
-}
-
-/** On a head that no crank turns: by a direct plate, or a gear in its place, that is not owned. Exact. */
-export interface AddDirectPlate {
-  readonly kind: "direct-plate";
-  /** The fewest holes, or teeth, that would do; so would any multiple. */
-  readonly holes: number;
   readonly setting: Setting;
 }
 
@@ -102,12 +95,4 @@ function drillCircle(search: Search, target: Target, circles: readonly number[])
   const drilled = { ...layOut({ ...layout.head, plates, mounted: null }), mounted: layout.mounted };
   const setting = firstSetting({ ...search, layout: drilled, methods: ["simple"] }, target);
   return setting === null ? [] : [{ kind: "circle", circles, setting }];
-}
-
-function directPlate(search: Search, target: Target): Route[] {
-  const { head } = search.layout;
-  const { divisions: holes } = firstMove(target);
-  if (head.wormRatio !== null || holes < 2 || !fitsCommonPlate(holes)) return [];
-  const setting = firstSetting({ ...search, layout: layOut({ ...head, directPlates: [{ name: "new", holes }] }) }, target);
-  return setting === null ? [] : [{ kind: "direct-plate", holes, setting }];
 }

@@ -1,6 +1,7 @@
 import { handOf } from "../head/hand.ts";
 import type { Head } from "../head/head.ts";
-import { motionOf, type Pin } from "../mechanism/motion.ts";
+import type { Pin } from "../mechanism/act.ts";
+import { motionOf } from "../mechanism/motion.ts";
 import { gearsForgotten, type MoveGives } from "../mechanism/reverse.ts";
 import type { Fouling } from "../setting/setting.ts";
 import type { Repeated } from "./by-moves.ts";

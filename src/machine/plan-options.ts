@@ -6,8 +6,9 @@ import { type SearchOptions, searchKeys } from "../search/exact-settings.ts";
 import type { NearSetting } from "../setting/near-setting.ts";
 import type { Setting } from "../setting/setting.ts";
 import type { Target } from "../setting/target.ts";
+import { checkHow, checkMatters } from "./check-plan.ts";
 import { checkListed } from "./listed.ts";
-import { type Way, waysBy } from "./way.ts";
+import type { Way } from "./way.ts";
 import { stepsOf, type Work } from "./work.ts";
 import { checkZero, type Side } from "./zero.ts";
 
@@ -88,14 +89,9 @@ export function workFrom(head: Head, target: Target, options: PlanOptions): Work
 /** What is asked for of the work. */
 export function askedFrom(options: PlanOptions, work: Work, target: Target): Asked {
   const { teeth, after, order = "given", matters, goodEnough = 0, by } = options;
-  oneOf(order, ["given", "moves"], "order");
-  if (by !== undefined) oneOf(by, waysBy, "by");
-  if (teeth !== undefined && after !== undefined)
-    refuse("conflict", "after", "is given beside teeth; name the teeth that are left, or the last that is done");
+  checkHow({ teeth, after, order, goodEnough, by });
   // Checked here, too, where the head can do no tooth of the job.
   if (after !== undefined) checkTooth(after, work.count, "after");
-  if (typeof goodEnough !== "number" || !(goodEnough >= 0))
-    refuse("unreadable", "goodEnough", `${quoted(goodEnough)} is not an error in arc-seconds; give 0 or more`);
   // An angle that is not closed is gone to once: how many places there are is seen when the way is found.
   if (teeth === undefined && after === undefined && "divisions" in target) checkListed(work.count, "teeth");
   const wanted = teeth === undefined ? null : teethNamed(teeth, work, "teeth");
@@ -114,15 +110,6 @@ function teethNamed(list: unknown, { count }: Work, place: string): readonly num
   if (list.length === 0) refuse("missing", place, "the list names none; give teeth such as 1, 17, 40, or leave it out for all");
   checkListed(list.length, place);
   return Array.from(list, (tooth, index) => checkTooth(tooth, count, `${place}[${index}]`));
-}
-
-/** A tooth that matters and is not gone to would be passed over in silence. */
-function checkMatters(matters: readonly number[], teeth: readonly number[] | null): ReadonlySet<number> {
-  if (teeth === null) refuse("no-effect", "matters", "says nothing without teeth; name the teeth that are gone to");
-  const goneTo = new Set(teeth);
-  const index = matters.findIndex((tooth) => !goneTo.has(tooth));
-  if (index >= 0) refuse("conflict", `matters[${index}]`, `tooth ${matters[index]} is not among the teeth named; add it there`);
-  return new Set(matters);
 }
 
 /** Checks the number of a tooth. */

@@ -2,7 +2,8 @@ import type Fraction from "fraction.js";
 import { noTurn, type Revolutions, rational, toRevolutions } from "../number/ratio.ts";
 import type { Proof } from "../setting/proof.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import { motionOf, type SetMove, spindleOf, still, sumOf } from "./motion.ts";
+import { still } from "./act.ts";
+import { motionOf, type SetMove, spindleOf, sumOf } from "./motion.ts";
 import { exactNumber } from "./turns.ts";
 
 /**

@@ -1,8 +1,10 @@
 import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
-import { isPositive, type Ratio, rational } from "../number/ratio.ts";
+import { isPositive, type Ratio } from "../number/ratio.ts";
 import type { Method, SecondMove, SettingGears, SmallMove } from "../setting/setting.ts";
+import { type Act, byCrank, type Motion, still } from "./act.ts";
 import { exactNumber, holes, plateRatio, towards } from "./turns.ts";
+import { wideRangeMotion } from "./wide-range-motion.ts";
 
 /** A move as it is set on a head, right or wrong: all that the mechanism needs to make it. */
 export interface SetMove {
@@ -21,34 +23,6 @@ export interface SetMove {
   /** Differential only. */
   readonly gears?: Pick<SettingGears, "drivers" | "driven" | "direction"> | undefined;
 }
-
-/** How far crank, plate and spindle turn in one act of the hand, seen from the bench, in turns; + is forward. */
-export interface Act {
-  /** The crank; of two the large. */
-  readonly crank: Fraction;
-  /** The small crank, over its plate. */
-  readonly small: Fraction;
-  readonly plate: Fraction;
-  readonly spindle: Fraction;
-}
-
-/** A pin that is to drop into a hole when a move is made, and the circle it drops into. */
-export interface Pin {
-  readonly at: "index-pin" | "small-pin" | "rear-pin" | "spindle-pin" | "dial";
-  /** Holes of the circle, or places of the dial; null where any circle serves. */
-  readonly circle: number | null;
-}
-
-/** One move of a head that is set up: the acts in the order of work, and the pins. */
-export interface Motion {
-  readonly acts: readonly Act[];
-  /** The pin over the plate; for direct indexing over the plate on the spindle. */
-  readonly pin: Fraction;
-  readonly pins: readonly Pin[];
-}
-
-/** That a part does not turn. */
-export const still: Fraction = rational(0);
 
 /**
  * How each method moves the parts of a head. A method's motion is told here without a look at how
@@ -135,28 +109,6 @@ function directMotion({ circle }: SetMove, pin: Fraction): Motion {
 /** One act of the crank, to a hole of a plate that stands still or to a mark of the dial. */
 function crankMotion(at: "index-pin" | "dial"): MethodMotion["of"] {
   return ({ wormRatio, circle }, pin) => ({ acts: [byCrank(wormRatio, pin)], pin, pins: [{ at, circle }] });
-}
-
-/** The crank over a plate that stands still. */
-function byCrank(wormRatio: SetMove["wormRatio"], turns: Fraction): Act {
-  return { crank: turns, small: still, plate: still, spindle: turns.div(exactNumber(wormRatio, "wormRatio")) };
-}
-
-/** Two acts: the large crank over its plate, then the small one over its own, which turns the worm that many times slower. */
-function wideRangeMotion({ wormRatio, circle, small }: SetMove, pin: Fraction): Motion {
-  const { ratio, turns, spaces, circle: ofSmall } = small as NonNullable<SetMove["small"]>;
-  const travel = holes(turns, 1, "small.turns").add(holes(spaces, ofSmall, "small.spaces"));
-  if (!isPositive(travel)) refuse("out-of-range", "setting.small", "turns and spaces of 0 are no move; give a move above 0");
-  const worm = travel.div(exactNumber(String(ratio), "small.ratio"));
-  const act: Act = { ...byCrank(wormRatio, worm), crank: still, small: travel };
-  return {
-    acts: isPositive(pin) ? [byCrank(wormRatio, pin), act] : [act],
-    pin,
-    pins: [
-      { at: "index-pin", circle },
-      { at: "small-pin", circle: ofSmall },
-    ],
-  };
 }
 
 /**

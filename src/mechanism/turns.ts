@@ -2,29 +2,11 @@ import type Fraction from "fraction.js";
 import { quoted, refuse } from "../number/errors.ts";
 import { isPositive, rational, readExact } from "../number/ratio.ts";
 import type { SettingGears } from "../setting/setting.ts";
+import { checkTrain } from "./check-train.ts";
 
 /** Plate turns for one turn of the spindle by a train, + with the crank. */
 export function plateRatio({ drivers, driven, direction }: Pick<SettingGears, "drivers" | "driven" | "direction">): Fraction {
-  if (!Array.isArray(drivers) || !Array.isArray(driven))
-    refuse(
-      "unreadable",
-      "setting.gears",
-      `${quoted(Array.isArray(drivers) ? driven : drivers)} is not a list of gears; give drivers and driven, such as [56] and [24]`,
-    );
-  if (drivers.length !== driven.length || drivers.length < 1 || drivers.length > 2)
-    refuse(
-      "cannot-be-made",
-      "setting.gears",
-      `${drivers.length} drivers and ${driven.length} driven gears are no train of one or two pairs`,
-    );
-  const areGears = (teeth: readonly number[]) => teeth.every((each) => Number.isSafeInteger(each) && each > 0);
-  if (!areGears(drivers) || !areGears(driven)) {
-    refuse(
-      "unreadable",
-      "setting.gears",
-      `${drivers.map(quoted).join(" and ")} to ${driven.map(quoted).join(" and ")} are not the teeth of gears; give whole numbers above 0`,
-    );
-  }
+  checkTrain(drivers, driven);
   const pairs = drivers.map((driver, index) => holes(driver, driven[index] ?? 0, "gears"));
   return towards(
     direction,

@@ -3,7 +3,7 @@ import type { Head } from "../head/head.ts";
 import { placesOf } from "../head/plate.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
-import { type Act, type Motion, type Pin, still } from "./motion.ts";
+import { type Act, type Motion, type Pin, still } from "./act.ts";
 
 /*
  * The head on the bench, in one frame: crank, plate and spindle stand at angles against the bench,

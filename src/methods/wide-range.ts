@@ -58,7 +58,7 @@ export function lacksSmall({ ratio, circle }: Pick<SmallMove, "ratio" | "circle"
  * @returns One for each pair of circles, in order of handling: the plate on the head, the least turning of the small
  * crank, the fewest spaces. None where the large crank does it alone.
  */
-export function wideRangeSettings(layout: HeadLayout, move: Move, wanted: CrankTurns): SettingBy<"wide-range">[] {
+function wideRangeSettings(layout: HeadLayout, move: Move, wanted: CrankTurns): SettingBy<"wide-range">[] {
   const { smallCrank } = layout.head;
   if (smallCrank === undefined) return [];
   const { ratio, circles } = smallCrank;

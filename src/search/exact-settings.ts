@@ -4,13 +4,14 @@ import type { GearedMove } from "../methods/crank-moves.ts";
 import { byGearedHandling } from "../methods/handling.ts";
 import type { Trial, TrialEffort } from "../methods/law.ts";
 import { checkTerms, type HeadLayout } from "../methods/layout.ts";
-import { allMethods, lackOf, methodOf, settingsOfKind, usualMethods } from "../methods/registry.ts";
+import { lackOf, methodOf, settingsOfKind, usualMethods } from "../methods/registry.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
-import { invariant, quoted, refuse } from "../number/errors.ts";
+import { invariant } from "../number/errors.ts";
 import type { Kind } from "../setting/kind.ts";
 import type { Move } from "../setting/move.ts";
 import type { Method, Proved, Setting, UnprovedSetting } from "../setting/setting.ts";
 import { checkTarget, checkTeethPerMove, firstMove, movesFor, type Target, usualTeethPerMove } from "../setting/target.ts";
+import { checkLists } from "./check-lists.ts";
 import { type Allowed, cutMethods, type Efforts, effortsOf, usuallyAllowed } from "./efforts.ts";
 import { preferenceFrom } from "./preference.ts";
 import { layoutOf, type PreparedHead } from "./prepare.ts";
@@ -63,14 +64,7 @@ export function once(search: Search): SearchOnce {
 export function searchOn(head: Head | PreparedHead, options: SearchOptions = {}): Search {
   const layout = layoutOf(head, options.mounted);
   const { methods = usualMethods(layout.head), teethPerMove = usualTeethPerMove, prefer = [] } = options;
-  const known = `the methods are ${allMethods.join(", ")}`;
-  for (const [place, list] of Object.entries({ methods, prefer })) {
-    if (!Array.isArray(list)) refuse("unreadable", place, `${quoted(list)} is not a list; give its names in a list`);
-  }
-  for (const method of methods) {
-    if (!allMethods.includes(method)) refuse("unknown-word", "methods", `there is no method ${quoted(method)}; ${known}`);
-  }
-  if (methods.length === 0) refuse("missing", "methods", `the list names none; ${known}`);
+  checkLists(methods, prefer);
   return {
     layout,
     methods,

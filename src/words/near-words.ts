@@ -1,12 +1,13 @@
 import { isGraded } from "../gear/graded.ts";
 import { finestGrade } from "../gear/pitch-deviation.ts";
 import { errorAtRadius } from "../number/error-at-radius.ts";
-import type { NearBy, NearSetting } from "../setting/near-setting.ts";
+import type { NearSetting } from "../setting/near-setting.ts";
 import type { Item } from "./item.ts";
 import { nearNames } from "./kinds.ts";
 import { type LengthWords, lengthsIn, type Unit } from "./lengths.ts";
+import { onDirect } from "./nearest-direct-words.ts";
 import { arcUpTo } from "./numbers.ts";
-import { directNouns, plateName } from "./plates.ts";
+import { plateName } from "./plates.ts";
 import { shortSetting } from "./setting-words.ts";
 import { onBoth } from "./wide-range-words.ts";
 
@@ -34,13 +35,6 @@ export function nearHow(setting: NearSetting): string {
   if (setting.kind === "both-cranks") return `${onBoth(setting)}, ${each}`;
   if (setting.kind === "nearest-direct") return `${onDirect(setting)}, ${each}`;
   return setting.kind === "nearest-hole" ? `of ${setting.circle} (plate ${plateName(setting)}), ${each}` : each;
-}
-
-/** The places that are set by: `of 24 on the direct plate A`, `of 36 with a row of 10 on the direct plate B`. */
-export function onDirect(setting: NearBy<"nearest-direct">): string {
-  const { circle, plate, vernierHoles = 1 } = setting;
-  const row = vernierHoles === 1 ? "" : ` with a row of ${vernierHoles}`;
-  return `of ${circle / vernierHoles}${row} on the ${directNouns(setting).what} ${plate}`;
 }
 
 /** Of a ring that has no error but that of the eye. */

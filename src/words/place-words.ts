@@ -1,7 +1,8 @@
 import type { Head } from "../head/head.ts";
 import type { MoveBetween, Place, PlaceByHole } from "../machine/place.ts";
 import type { Way } from "../machine/way.ts";
-import { motionOf, type Pin } from "../mechanism/motion.ts";
+import type { Pin } from "../mechanism/act.ts";
+import { motionOf } from "../mechanism/motion.ts";
 import { directNouns } from "./plates.ts";
 
 /**

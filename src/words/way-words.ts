@@ -5,8 +5,8 @@ import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
 import { nearNames, settingTitle } from "./kinds.ts";
 import { methodWords } from "./methods.ts";
-import { onDirect } from "./near-words.ts";
-import { directNouns, plateName } from "./plates.ts";
+import { directTitle, nearestDirectFigures, nearestDirectItems, onDirect } from "./nearest-direct-words.ts";
+import { plateName } from "./plates.ts";
 import { settingFigures, settingItems, shortSetting } from "./setting-words.ts";
 import { bothFigures, bothItems, bothTitle, onBoth } from "./wide-range-words.ts";
 
@@ -20,7 +20,7 @@ export function wayTitle(way: Way): string {
     case "both-cranks":
       return bothTitle;
     case "nearest-direct":
-      return `THE NEAREST ${directNouns(way.setting).places.toUpperCase()}`;
+      return directTitle(way.setting);
     case "dial":
       return "BY THE DIAL";
     case "ring":
@@ -44,7 +44,7 @@ export function wayShort(way: Way): string {
     case "both-cranks":
       return `the nearest holes of ${onBoth(way.setting)}`;
     case "nearest-direct":
-      return `the nearest ${directNouns(way.setting).places} ${onDirect(way.setting)}`;
+      return `the nearest ${onDirect(way.setting)}`;
     case "dial":
     case "ring":
       return `the ${way.by}`;
@@ -62,11 +62,8 @@ export function wayFigures(way: Way, head: Head): readonly Figure[] {
     }
     case "both-cranks":
       return bothFigures(way.setting);
-    case "nearest-direct": {
-      const { circle, vernierHoles = 1 } = way.setting;
-      const on = circleFigure({ ...way.setting, circle: circle / vernierHoles });
-      return [{ ...on, under: `${on.under}: nearest ${directNouns(way.setting).places}` }];
-    }
+    case "nearest-direct":
+      return nearestDirectFigures(way.setting);
     case "dial":
     case "ring":
       return [{ head: "SET BY", figure: way.by, under: "from one zero" }];
@@ -89,13 +86,8 @@ export function wayItems(way: Way, head: Head): readonly Item[] {
       ];
     case "both-cranks":
       return bothItems(way.setting, head);
-    case "nearest-direct": {
-      const { what, place } = directNouns(way.setting);
-      return [
-        { term: "Plate", text: onDirect(way.setting).slice("of ".length), inFigures: true },
-        { term: "Set", text: `every place to the nearest ${place} of the ${what}; no error adds to the next` },
-      ];
-    }
+    case "nearest-direct":
+      return nearestDirectItems(way.setting);
     case "dial":
     case "ring":
       return [{ term: "Set", text: `every place by the ${way.by} from one zero; no error adds to the next` }];

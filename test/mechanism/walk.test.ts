@@ -11,7 +11,8 @@ import {
   revolutions,
   type UnprovedSetting,
 } from "../../src/index.ts";
-import { type Act, type Motion, motionOf } from "../../src/mechanism/motion.ts";
+import type { Act, Motion } from "../../src/mechanism/act.ts";
+import { motionOf } from "../../src/mechanism/motion.ts";
 import { walk } from "../../src/mechanism/walk.ts";
 import { rational } from "../../src/number/ratio.ts";
 import { heads, small, teethPerMove } from "../support/arbitraries.ts";

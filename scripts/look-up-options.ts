@@ -33,7 +33,7 @@ export const options: typeof headOptions &
   by: {
     type: "string",
     value: "WAY",
-    says: "how they are set: by moves, made over and over; or each by itself, by nearest-hole, dial or ring. Left out: an exact setting, else whatever is the least off",
+    says: "how they are set: by moves, made over and over; or each by itself, by nearest-hole, both-cranks, nearest-direct, dial or ring. Left out: an exact setting, else whatever is the least off",
     words: waysBy,
   },
   ring: { type: "string", value: "ANGLE", says: "the tooth that the degree ring stands at" },

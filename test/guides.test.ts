@@ -3,7 +3,10 @@ import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from
 import { join, resolve } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { loadHead } from "../booklet/head-file.ts";
+import { defineHead } from "../src/index.ts";
 import { ownFolder } from "./support/own-folder.ts";
+import { blocksIn, expectTold } from "./support/told-by-command.ts";
 
 const folder = "docs/guide";
 const project = ownFolder("guides");
@@ -29,6 +32,7 @@ describe("the guides are true", () => {
     expect(guides.map(({ name }) => name)).toEqual([
       "head-files.md",
       "job-sheet.md",
+      "other-heads.md",
       "rotary-axis.md",
       "spreadsheet.md",
       "web-page.md",
@@ -61,5 +65,13 @@ describe("the guides are true", () => {
     const { outputText } = ts.transpileModule(codeOf(text, false), { compilerOptions: options });
     const printed = execFileSync(process.execPath, ["--input-type=module", "-e", outputText], { encoding: "utf8" });
     expect(printed.trimEnd().split("\n")).toEqual(toldIn(text));
+  });
+
+  it.each(guides.flatMap(({ text }) => blocksIn(text, "console")))("the command prints what they show: %s", expectTold);
+
+  it("a head file that they show is the example that the command after it names", () => {
+    const files = guides.flatMap(({ text }) => [...text.matchAll(/```json\n(.*?)```.*?--head (booklet\/heads\/\S+)/gs)]);
+    expect(files.length).toBeGreaterThan(2);
+    for (const [, shown = "", named = ""] of files) expect(defineHead(JSON.parse(shown))).toEqual(loadHead(named));
   });
 });

@@ -2,29 +2,15 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { defineHead, indexDivisions } from "../src/index.ts";
-import { run } from "./support/command.ts";
+import { blocksIn, expectTold } from "./support/told-by-command.ts";
 
 const readme = readFileSync("README.md", "utf8");
 
 /** The blocks of code in one language. */
-function blocks(language: string): string[] {
-  return [...readme.matchAll(new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, "gs"))].map(([, code = ""]) => code);
-}
+const blocks = (language: string) => blocksIn(readme, language);
 
 describe("the README is true", () => {
-  it.each(blocks("console"))("prints what it shows: %s", async (block) => {
-    const [asked = "", ...shown] = block.trimEnd().split("\n");
-    const words = [...asked.replace(/^\$ (?:npm start --silent --|turns-and-holes) /, "").matchAll(/"([^"]*)"|(\S+)/g)].map(
-      ([, quoted, plain]) => quoted ?? plain ?? "",
-    );
-    const { stdout } = await run(words);
-    let from = 0;
-    for (const line of shown.filter((each) => each.trim() !== "…")) {
-      const at = stdout.indexOf(`${line}\n`, from);
-      expect(at, `${JSON.stringify(line)} after what came before`).toBeGreaterThanOrEqual(from);
-      from = at + line.length;
-    }
-  });
+  it.each(blocks("console"))("prints what it shows: %s", expectTold);
 
   it.each(blocks("ts"))("runs what it imports: %s", (code) => {
     const [, said] = /console\.log\(.*\); \/\/ (.*)/.exec(code) ?? [];

@@ -43,6 +43,7 @@ const beyondSchema = [
   /^mounted: .* is not one of the plates listed$/,
   /^rearPin: a rear pin needs a plate to hold/,
   /^(gearing|gears): without a plate there is nothing to gear/,
+  /^smallCrank: the large crank beside it needs a plate to stand on/,
   /^(wormRatio|gearing\.greatestPlateRatio): .* is out of range/,
 ];
 
@@ -55,6 +56,13 @@ const scales = fc.option(
     },
     { requiredKeys: ["marksPerTurn"] },
   ),
+);
+
+const smallCranks = fc.option(
+  fc.record({
+    ratio: fc.integer({ min: 2, max: 1000 }),
+    circles: fc.uniqueArray(fc.integer({ min: 2, max: 10_000 }), { minLength: 1, maxLength: 12 }),
+  }),
 );
 
 const names = fc.oneof(
@@ -73,6 +81,7 @@ const specs: fc.Arbitrary<Record<string, unknown>> = fc
         ring: scales,
         dial: scales,
         wormErrorArcSeconds: fc.double({ min: 0, max: 3600, noNaN: true }),
+        smallCrank: smallCranks,
       },
       { requiredKeys: [] },
     ),
@@ -110,6 +119,7 @@ const spoilers: fc.Arbitrary<unknown> = fc.oneof(
     { marksPerTurn: 360 },
     { circles: [15] },
     { onePair: 1 },
+    { ratio: 100, circles: [100] },
   ),
   fc.constantFrom<unknown>(
     "a\nb",
@@ -137,6 +147,8 @@ function placesIn(value: unknown): Place[] {
   return keys.flatMap((key) => [{ holder, key }, ...placesIn(holder[key])]);
 }
 
+const keysOfHead = Object.keys(schema.properties);
+
 /** Specs with one to three things changed, taken out or put in. */
 const spoiled: fc.Arbitrary<unknown> = fc
   .tuple(
@@ -158,7 +170,7 @@ const spoiled: fc.Arbitrary<unknown> = fc
       else if (how === "take out") list ? list.splice(Number(key), 1) : delete holder[key];
       else if (how === "double" && list) list.push(list[Number(key)]);
       else if (list) list.push(value);
-      else holder[pick % 2 === 0 ? "other" : (Object.keys(schema.properties)[pick % 13] ?? "id")] = value;
+      else holder[pick % 2 === 0 ? "other" : (keysOfHead[pick % keysOfHead.length] ?? "id")] = value;
     }
     return JSON.parse(JSON.stringify(copy));
   });
@@ -213,6 +225,20 @@ describe("the schema and the check of a head agree", () => {
     ["a diameter twice", { wormRatio: 40, plates: [{ name: "1", circles: [15, 16], diameters: [80, 80] }] }],
     ["diameters beside faces", { wormRatio: 40, plates: [{ name: "1", diameters: [80], faces: [{ circles: [15] }] }] }],
     ["a name on two lines", { wormRatio: 40, plates: [{ name: "1\n2", circles: [15] }] }],
+    ["a small crank of no ratio", { wormRatio: 40, plates: [{ name: "1", circles: [15] }], smallCrank: { circles: [100] } }],
+    ["a small crank of 1:1", { wormRatio: 40, plates: [{ name: "1", circles: [15] }], smallCrank: { ratio: 1, circles: [100] } }],
+    [
+      "a small crank without circles",
+      { wormRatio: 40, plates: [{ name: "1", circles: [15] }], smallCrank: { ratio: 100, circles: [] } },
+    ],
+    [
+      "a circle of a small crank twice",
+      { wormRatio: 40, plates: [{ name: "1", circles: [15] }], smallCrank: { ratio: 100, circles: [54, 54] } },
+    ],
+    [
+      "a small crank where there is no large one",
+      { wormRatio: null, directPlates: [{ name: "1", holes: 36 }], smallCrank: { ratio: 100, circles: [100] } },
+    ],
     ["null for a list", { wormRatio: 40, plates: [{ name: "1", circles: [15] }], gears: null }],
     ["null for a vernier", { wormRatio: 40, dial: { marksPerTurn: 50, vernierLines: null } }],
     ["a key that is not there", { wormRatio: 40, plates: [{ name: "1", circles: [15] }], gear: [24] }],

@@ -17,11 +17,12 @@ export function screenPage(head: Head): string {
 }
 
 /**
- * The page that the build has packed, wherever this code is run from: for a head with one crank that which holds no
- * more, for the few with two or none that which holds all.
+ * The page that the build has packed, wherever this code is run from: for most heads that which holds no more, and for
+ * the few with two cranks or none, or with more on the spindle than plates of holes, that which holds all.
  */
-function template({ wormRatio, smallCrank }: Head): string {
-  const page = wormRatio === null || smallCrank !== undefined ? "page-for-any.html" : "page.html";
+function template({ wormRatio, smallCrank, directPlates }: Head): string {
+  const hasMore = directPlates.some(({ vernierHoles, form }) => vernierHoles !== undefined || form !== undefined);
+  const page = wormRatio === null || smallCrank !== undefined || hasMore ? "page-for-any.html" : "page.html";
   const ofPackage = pathToFileURL(createRequire(import.meta.url).resolve("turns-and-holes/package.json"));
   return readFileSync(new URL(`dist/booklet/screen/${page}`, ofPackage), "utf8");
 }

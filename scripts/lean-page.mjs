@@ -120,10 +120,10 @@ const checksOfCallers = [
 ];
 
 /**
- * What only heads that few have need: a second crank, or none. Their page has all of it; the page of all others leaves it out, and refuses such a
+ * What only heads that few have need: a second crank, or none, a row of holes beside a direct plate, gears in the place of one. Their page has all of it; the page of all others leaves it out, and refuses such a
  * head where it is handed in.
  */
-const notOnThisPage = '"this page is for heads with one crank; print the page for that head by itself"';
+const notOnThisPage = '"is not for this page; print the page of that head by itself"';
 const ofFewHeads = [
   {
     file: "src/head/small-crank.ts",
@@ -159,6 +159,24 @@ const ofFewHeads = [
     file: "src/words/nearest-direct-words.ts",
     instead: `export function onDirect() {} export function directTitle() {} export function nearestDirectFigures() {}
       export function nearestDirectItems() {}`,
+  },
+  {
+    file: "src/head/direct-extras.ts",
+    instead: `export const mostVernierHoles = 0; export const directForms = [];
+      const refuse = (value, place, faults) => {
+        if (value !== undefined) faults.add("conflict", place, ${notOnThisPage});
+        return {};
+      };
+      export function readVernier(value, place, faults) { return refuse(value, place, faults); }
+      export function readForm(value, place, faults) { return refuse(value, place, faults); }`,
+  },
+  {
+    file: "src/words/direct-nouns.ts",
+    instead: 'export function directNouns() { return { what: "direct plate", place: "hole", places: "holes" }; }',
+  },
+  {
+    file: "src/words/row-words.ts",
+    instead: "export function rowItems() {} export function rowFigure() {} export function rowColumns() {}",
   },
   { file: "src/words/crank-columns.ts", instead: "export function smallColumn() {} export function cranksColumns() {}" },
 ];

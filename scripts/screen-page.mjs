@@ -5,9 +5,11 @@ import { minify } from "terser";
 const folder = "booklet/screen";
 const digestOf = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
-/** A style without what is there for its reader alone. */
+/** A style without what is there for its reader alone, its colours by a letter each. */
 function packedStyle(text) {
-  return text
+  const colours = [...new Set(text.match(/--[a-z]+(?=:)/g))];
+  return colours
+    .reduce((all, name, index) => all.replaceAll(new RegExp(`${name}\\b`, "g"), `--${index.toString(36)}`), text)
     .replace(/\/\*[\s\S]*?\*\//g, "")
     .replace(/\s+/g, " ")
     .replace(/ ?([{};,]) ?/g, "$1")

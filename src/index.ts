@@ -73,6 +73,7 @@ export {
   toothThicknessAt,
 } from "./gear/tooth-thickness.ts";
 export { type CheckedHead, checkHead, defineHead } from "./head/define-head.ts";
+export type { DirectForm, DirectPlate, DirectPlateSpec } from "./head/direct-plate.ts";
 export type { Gearing, GearingSpec } from "./head/gearing.ts";
 export {
   type CrankedHead,
@@ -84,10 +85,11 @@ export {
   wormRatioOf,
 } from "./head/head.ts";
 export { type IdlerTrial, idlersFromTrial } from "./head/idlers-from-trial.ts";
-export type { CirclesSpec, DirectForm, DirectPlate, DirectPlateSpec, Face, Plate, PlateSpec } from "./head/plate.ts";
+export type { CirclesSpec, Face, Plate, PlateSpec } from "./head/plate.ts";
 export { type RatioCandidate, type RatioFound, type RatioTrial, ratioFromTrial } from "./head/ratio-from-trial.ts";
 export { readyHead, readyHeads } from "./head/ready-heads.ts";
 export type { Scale, ScaleSpec } from "./head/scale.ts";
+export type { SmallCrank } from "./head/small-crank.ts";
 export type { AddDirectPlate } from "./instead/direct-plate-to-add.ts";
 export type { Impossible, Reason } from "./instead/impossible.ts";
 export type { AddGears, BestNear, DrillCircle, OtherCount, OtherMethod, Route } from "./instead/routes.ts";
@@ -179,6 +181,8 @@ export { exactSettings, type SearchOptions } from "./search/exact-settings.ts";
 export { type PreparedHead, prepare } from "./search/prepare.ts";
 export { type Kind, type KindOf, kindOf } from "./setting/kind.ts";
 export type {
+  ByBothCranks,
+  ByNearestDirect,
   ByNearestHole,
   ByScale,
   NearBy,
@@ -208,8 +212,10 @@ export type {
   SettingBy,
   SettingGears,
   SimpleWay,
+  SmallMove,
   UnprovedSetting,
   WholeTurns,
+  WideRangeWay,
 } from "./setting/setting.ts";
 export type { Target } from "./setting/target.ts";
 export { indexRows, indexTable, type Stop, type TableOptions, type TableRow, type TableWatch } from "./table.ts";

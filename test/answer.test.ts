@@ -171,11 +171,14 @@ describe("what is refused", () => {
     [{ limit: 0 }, limit("0")],
     [{ limit: 100_001 }, limit("100001")],
     [{ limit: Number.NaN }, limit("NaN")],
-    [{ methods: ["plain"] }, 'methods: there is no method "plain"; the methods are direct, simple, differential, compound, dial'],
-    [{ methods: [] }, "methods: the list names none; the methods are direct, simple, differential, compound, dial"],
+    [
+      { methods: ["plain"] },
+      'methods: there is no method "plain"; the methods are direct, simple, wide-range, differential, compound, dial',
+    ],
+    [{ methods: [] }, "methods: the list names none; the methods are direct, simple, wide-range, differential, compound, dial"],
     [
       { prefer: ["compound", "geared"] },
-      'prefer: there is no kind "geared"; the kinds are direct, simple, one-pair, two-pair, compound, block, dial, may-foul',
+      'prefer: there is no kind "geared"; the kinds are direct, simple, wide-range, one-pair, two-pair, compound, block, dial, may-foul',
     ],
     [{ mounted: "9" }, 'mounted: this head has no plate "9"; its plates are 1, 2, 3'],
   ])("options %j", (options, line) => {

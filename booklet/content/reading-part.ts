@@ -1,5 +1,5 @@
+import { placesOf } from "../../src/head/direct-plate.ts";
 import { wormRatioOf } from "../../src/head/head.ts";
-import { placesOf } from "../../src/head/plate.ts";
 import {
   type Crank,
   type DialPosition,

@@ -1,4 +1,4 @@
-import { placesOf } from "../../src/head/plate.ts";
+import { placesOf } from "../../src/head/direct-plate.ts";
 import type { DirectPlate, Head, Scale } from "../../src/index.ts";
 import { arcUpTo, counted, directNouns, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";

@@ -1,18 +1,9 @@
 import { quoted, refuse } from "../number/errors.ts";
+import { directForms, mostVernierHoles } from "./direct-extras.ts";
+import type { DirectPlate } from "./direct-plate.ts";
 import { type Gearing, leastTeeth, mostGears, mostIdlers, mostTeeth } from "./gearing.ts";
 import type { Head } from "./head.ts";
-import {
-  type DirectPlate,
-  directForms,
-  type Face,
-  leastDiameter,
-  mostCircles,
-  mostDiameter,
-  mostHoles,
-  mostPlates,
-  mostVernierHoles,
-  type Plate,
-} from "./plate.ts";
+import { type Face, leastDiameter, mostCircles, mostDiameter, mostHoles, mostPlates, type Plate } from "./plate.ts";
 import { mostLines, mostMarks, type Scale } from "./scale.ts";
 import { mostSmallCircles, mostSmallRatio, type SmallCrank } from "./small-crank.ts";
 import { mostWormError } from "./worm-error.ts";

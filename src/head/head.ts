@@ -1,8 +1,9 @@
 import { quoted, refuse } from "../number/errors.ts";
 import type { Ratio } from "../number/ratio.ts";
 import { checkIsHead } from "./check-is-head.ts";
+import type { DirectPlate, DirectPlateSpec } from "./direct-plate.ts";
 import type { Gearing, GearingSpec } from "./gearing.ts";
-import type { DirectPlate, DirectPlateSpec, Plate, PlateSpec } from "./plate.ts";
+import type { Plate, PlateSpec } from "./plate.ts";
 import type { Scale, ScaleSpec } from "./scale.ts";
 import type { SmallCrank } from "./small-crank.ts";
 

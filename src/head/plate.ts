@@ -22,36 +22,6 @@ export interface Plate {
   readonly faces: readonly Face[];
 }
 
-/** What a direct plate is where it is no plate with holes: a notched collar, detents, or a gear that a detent drops into. */
-export type DirectForm = "collar" | "detents" | "gear";
-
-/** A plate or ring of holes on the spindle itself, for direct indexing with the worm out of mesh. */
-export interface DirectPlate {
-  readonly name: string;
-  /** Places round it that the pin drops into: holes, notches, detents, or the teeth of a gear. */
-  readonly holes: number;
-  /**
-   * Holes of the row that the pin goes through instead of one, where there is such a row: each lies one
-   * of as many parts of a space further along than the last, so that a plate of 36 with ten is set to 360 places.
-   */
-  readonly vernierHoles?: number;
-  /** Left out: a plate with holes. */
-  readonly form?: DirectForm;
-}
-
-/** A direct plate as it is written in a head file. */
-export interface DirectPlateSpec {
-  readonly name: string;
-  readonly holes: number;
-  readonly vernierHoles?: number | undefined;
-  readonly form?: DirectForm | undefined;
-}
-
-/** The places in a turn that a direct plate can be set to. */
-export function placesOf({ holes, vernierHoles = 1 }: Pick<DirectPlate, "holes" | "vernierHoles">): number {
-  return holes * vernierHoles;
-}
-
 /** The circles of a face as they are written in a head file, in any order. */
 export interface CirclesSpec {
   readonly circles: readonly number[];
@@ -66,8 +36,6 @@ export type PlateSpec =
 
 /** The most holes that a circle may have. */
 export const mostHoles = 10_000;
-/** The most holes of the row beside a direct plate. */
-export const mostVernierHoles = 60;
 /** The most plates of a head. */
 export const mostPlates = 50;
 /** The most circles of a face. */
@@ -149,48 +117,8 @@ function readDiameters(value: unknown, place: string, circles: number, faults: F
   return diameters;
 }
 
-/** Checks the direct plates of a spec. */
-export function readDirectPlates(value: unknown, place: string, faults: FaultList): readonly DirectPlate[] {
-  const plates = faults.list(value, place, mostPlates).map((plate, index) => {
-    const at = `${place}[${index}]`;
-    const spec = faults.object(plate, at, ["name", "holes", "vernierHoles", "form"]);
-    if (spec === null) return { name: "", holes: 0 };
-    return Object.freeze({
-      name: faults.name(spec.name, `${at}.name`),
-      holes: faults.wholeNumber(spec.holes, `${at}.holes`, 2, mostHoles),
-      ...readVernier(spec.vernierHoles, `${at}.vernierHoles`, faults),
-      ...readForm(spec.form, `${at}.form`, faults),
-    });
-  });
-  refuseDoubles(
-    plates.map(({ name }) => name),
-    place,
-    "name",
-    faults,
-  );
-  return Object.freeze(plates);
-}
-
-function readVernier(value: unknown, place: string, faults: FaultList): Pick<DirectPlate, "vernierHoles"> {
-  return value === undefined ? {} : { vernierHoles: faults.wholeNumber(value, place, 2, mostVernierHoles) };
-}
-
-/** What a direct plate can be besides a plate with holes. */
-export const directForms: readonly DirectForm[] = ["collar", "detents", "gear"];
-
-function readForm(value: unknown, place: string, faults: FaultList): Pick<DirectPlate, "form"> {
-  if (value === undefined) return {};
-  const form = directForms.find((each) => each === value);
-  if (form !== undefined) return { form };
-  faults.add(
-    "unknown-word",
-    place,
-    `there is no form ${quoted(value)}; give collar, detents or gear, or leave it out for a plate with holes`,
-  );
-  return {};
-}
-
-function refuseDoubles(values: readonly (string | number)[], place: string, what: string, faults: FaultList): void {
+/** Refuses what stands in a list more than once. */
+export function refuseDoubles(values: readonly (string | number)[], place: string, what: string, faults: FaultList): void {
   const seen = new Set<string | number>();
   for (const value of values) {
     if (value === "" || Number.isNaN(value)) continue;

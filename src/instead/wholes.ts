@@ -1,4 +1,5 @@
-import { type Face, placesOf } from "../head/plate.ts";
+import { placesOf } from "../head/direct-plate.ts";
+import type { Face } from "../head/plate.ts";
 import { type Effort, take } from "../number/effort.ts";
 import { type Factors, factorsOf, lcmFactors, timesFactors } from "../number/factors.ts";
 import { lcm } from "../number/ratio.ts";

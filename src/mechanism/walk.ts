@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
+import { placesOf } from "../head/direct-plate.ts";
 import type { Head } from "../head/head.ts";
-import { placesOf } from "../head/plate.ts";
 import { fromExact } from "../number/ratio.ts";
 import type { UnprovedSetting } from "../setting/setting.ts";
 import { type Act, type Motion, type Pin, still } from "./act.ts";

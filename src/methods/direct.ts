@@ -1,5 +1,5 @@
+import { type DirectPlate, placesOf } from "../head/direct-plate.ts";
 import type { Head } from "../head/head.ts";
-import { type DirectPlate, placesOf } from "../head/plate.ts";
 import { groupDigits } from "../number/ratio.ts";
 import type { DirectWay, SettingBy } from "../setting/setting.ts";
 import { firstMove } from "../setting/target.ts";

@@ -1,4 +1,4 @@
-import { type DirectPlate, placesOf } from "../head/plate.ts";
+import { type DirectPlate, placesOf } from "../head/direct-plate.ts";
 import { placesOn } from "../methods/direct.ts";
 import type { HeadLayout } from "../methods/layout.ts";
 import type { NearBy } from "../setting/near-setting.ts";

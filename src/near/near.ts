@@ -1,5 +1,5 @@
+import { placesOf } from "../head/direct-plate.ts";
 import type { Head } from "../head/head.ts";
-import { placesOf } from "../head/plate.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { type Effort, effortOf } from "../number/effort.ts";
 import { checkSearchOptions, type Search, type SearchOptions, searchOn } from "../search/exact-settings.ts";

@@ -1,4 +1,4 @@
-import type { DirectForm } from "../head/plate.ts";
+import type { DirectForm } from "../head/direct-plate.ts";
 import type { Ratio, Revolutions } from "../number/ratio.ts";
 import type { Proof } from "./proof.ts";
 

@@ -1,6 +1,7 @@
 import type { Head } from "../head/head.ts";
 import type { Crank, OfMove, SettingBy } from "../setting/setting.ts";
 import { type OnPlate, plateShort } from "./plates.ts";
+import { rowFigure } from "./row-words.ts";
 
 /** A figure that the hand sets, to be read from the machine: what it is above, of what it is under. */
 export interface Figure {
@@ -48,7 +49,7 @@ export function directFigures(setting: SettingBy<"direct">, { wormRatio }: Pick<
   return [
     circleFigure({ ...setting, circle: circle / vernierHoles }),
     { head: "SPACES", figure: String(Math.floor(spaces / vernierHoles)), under: of },
-    ...(vernierHoles === 1 ? [] : [{ head: "ROW", figure: String(spaces % vernierHoles), under: `of ${vernierHoles}` }]),
+    ...(vernierHoles === 1 ? [] : [rowFigure(setting)]),
   ];
 }
 

@@ -34,6 +34,7 @@ export {
 export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { stopPinIn } from "./crank-items.ts";
 export { csvOf, markdownOf } from "./delimited.ts";
+export { type DirectNouns, directNouns } from "./direct-nouns.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export {
   flatMeasures,
@@ -146,7 +147,7 @@ export {
   plateFoundItems,
   slidesOneWay,
 } from "./plate-items.ts";
-export { circlesOf, type DirectNouns, directNouns, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
+export { circlesOf, type OnPlate, plateName, plateShort, plateWithCircles } from "./plates.ts";
 export { readingShort, readingWords, scalesStand } from "./reading-words.ts";
 export { faultIn } from "./refusals.ts";
 export {

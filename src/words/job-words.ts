@@ -1,10 +1,10 @@
 import type { Head } from "../head/head.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { RankedWay, Way } from "../machine/way.ts";
+import { directNouns } from "./direct-nouns.ts";
 import type { Item } from "./item.ts";
 import { arcUpTo } from "./numbers.ts";
 import { goesBy, holeStands } from "./place-words.ts";
-import { directNouns } from "./plates.ts";
 import { scalesStand } from "./reading-words.ts";
 import { wayName, wayShort } from "./way-words.ts";
 

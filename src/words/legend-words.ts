@@ -3,9 +3,9 @@ import type { Place, PlaceByMoves } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
 import type { Side } from "../machine/zero.ts";
+import { directNouns } from "./direct-nouns.ts";
 import { shortAngle } from "./numbers.ts";
 import { goesBy } from "./place-words.ts";
-import { directNouns } from "./plates.ts";
 
 /** What a list of places says only in its columns: where it begins, and which way the scales go. */
 export interface ListOf {

@@ -1,12 +1,14 @@
 import type { Head } from "../head/head.ts";
 import type { Method, SettingBy } from "../setting/setting.ts";
 import { crankItems, crankShort, stopPinIn, turnsOf } from "./crank-items.ts";
+import { directNouns } from "./direct-nouns.ts";
 import { compoundFigures, crankFigures, dialFigures, directFigures } from "./figures.ts";
 import { trainItems, trainShort } from "./gear-train-words.ts";
 import type { Item } from "./item.ts";
 import type { MethodWords } from "./method-words.ts";
 import { counted } from "./numbers.ts";
-import { directNouns, plateName } from "./plates.ts";
+import { plateName } from "./plates.ts";
+import { rowItems } from "./row-words.ts";
 import { wideRangeWords } from "./wide-range-words.ts";
 
 /** What is said of each method: a new method has its words here. */
@@ -94,7 +96,7 @@ export const methodWords: { readonly [M in Method]: MethodWords<M> } = {
 /** The plate on the spindle, by its holes or what it has for them; with a row of holes, each place by both. */
 function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonly Item[] {
   const { plate, circle, spaces, vernierHoles = 1 } = setting;
-  const { what, place, places } = directNouns(setting);
+  const { what, places } = directNouns(setting);
   const worm: Item = { term: "Worm", text: "out of mesh; the spindle is moved by hand" };
   const on: Item = {
     term: `${what[0]?.toUpperCase()}${what.slice(1)}`,
@@ -104,17 +106,7 @@ function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonl
   return [
     ...(wormRatio === null ? [] : [worm]),
     on,
-    ...(vernierHoles === 1
-      ? [{ term: "Move", text: counted(spaces, "space"), inFigures: true } as const]
-      : [
-          { term: "Row of holes", text: `${vernierHoles}, each 1/${vernierHoles} of a space on`, inFigures: true } as const,
-          {
-            term: "Move",
-            text: `${counted(Math.floor(spaces / vernierHoles), "space")} + ${spaces % vernierHoles} of the row`,
-            inFigures: true,
-          } as const,
-          { term: "Each place", text: `turn to its ${place}, then on until the pin drops through its hole of the row` },
-        ]),
+    ...(vernierHoles === 1 ? [{ term: "Move", text: counted(spaces, "space"), inFigures: true } as const] : rowItems(setting)),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { NearBy } from "../setting/near-setting.ts";
+import { directNouns } from "./direct-nouns.ts";
 import { circleFigure, type Figure } from "./figures.ts";
 import type { Item } from "./item.ts";
-import { directNouns } from "./plates.ts";
 
 /** The places that are set by: `of 24 on the direct plate A`, `of 36 with a row of 10 on the direct plate B`. */
 export function onDirect(setting: NearBy<"nearest-direct">): string {

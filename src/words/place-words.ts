@@ -3,7 +3,7 @@ import type { MoveBetween, Place, PlaceByHole } from "../machine/place.ts";
 import type { Way } from "../machine/way.ts";
 import type { Pin } from "../mechanism/act.ts";
 import { motionOf } from "../mechanism/motion.ts";
-import { directNouns } from "./plates.ts";
+import { directNouns } from "./direct-nouns.ts";
 
 /**
  * What the hand goes by to a place: holes of an index plate, those of both cranks, each place by itself, holes of the spindle's own plate, those with a row

@@ -1,4 +1,4 @@
-import type { DirectForm, Face, Plate } from "../head/plate.ts";
+import type { Face, Plate } from "../head/plate.ts";
 
 /** A place on a plate, as a setting or a circle names it. */
 export interface OnPlate {
@@ -16,25 +16,6 @@ export function plateName({ plate, face }: OnPlate): string {
 export function plateShort({ plate, face }: OnPlate): string {
   if (plate === null) return "any";
   return face === null ? plate : `${plate} ${face}`;
-}
-
-/** What a direct plate is called, and a place round it. */
-export interface DirectNouns {
-  readonly what: string;
-  readonly place: string;
-  readonly places: string;
-}
-
-const directNounsBy: Readonly<Record<DirectForm | "plate", DirectNouns>> = {
-  plate: { what: "direct plate", place: "hole", places: "holes" },
-  collar: { what: "collar", place: "notch", places: "notches" },
-  detents: { what: "detents", place: "detent", places: "detents" },
-  gear: { what: "gear", place: "tooth space", places: "teeth" },
-};
-
-/** What the direct plate of a setting is called; of any other, a plate with holes. */
-export function directNouns(setting: { readonly form?: DirectForm | undefined } | object): DirectNouns {
-  return directNounsBy[("form" in setting && setting.form) || "plate"];
 }
 
 /** The circles of a plate face: `15 16 17 18 19 20`. */

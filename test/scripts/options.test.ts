@@ -165,7 +165,10 @@ describe("what an option is refused for", () => {
     [["table", "2-3-4"], '"2-3-4" is no range of counts; give one such as table 2-100'],
     [["table", "9-2"], "2 is below 9; give the smaller count first"],
     [["127", "--by", "moves"], "--by: has no effect without --teeth, --every or --after; add it, or leave --by out"],
-    [["127", "--teeth", "2", "--by", "eye"], '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring'],
+    [
+      ["127", "--teeth", "2", "--by", "eye"],
+      '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring, both-cranks, nearest-direct',
+    ],
     [
       ["127", "--teeth", "2", "--by", "dial"],
       '--by: this head has no setting by "dial" that comes near; leave it out for the best there is',

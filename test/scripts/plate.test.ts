@@ -168,7 +168,7 @@ it.each([
   [["1", "--diameter", "120"], "1 is not a number of holes for a circle; give 2 to 10,000"],
   [
     ["97", "--diameter", "120", "--by", "eye"],
-    '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring, coordinates',
+    '--by: there is no way "eye"; the ways are moves, nearest-hole, dial, ring, both-cranks, nearest-direct, coordinates',
   ],
   [["97", "--diameter", "120", "--step", "0.01"], "--step: has no effect but by coordinates"],
   [["97", "--diameter", "120", "--clockwise"], "--clockwise: has no effect but by coordinates"],

@@ -25,7 +25,7 @@ function packedStyle(text) {
 function shortened(script) {
   const ofPage = readdirSync(folder).flatMap((file) => readFileSync(`${folder}/${file}`, "utf8").match(/\b[a-z]+\b/g) ?? []);
   const inText = [...script.matchAll(/["'`]([A-Za-z]\w*)["'`]/g)].map(([, name]) => name);
-  const ofHeads = [...readFileSync("booklet/head.schema.json", "utf8").matchAll(/"(\w+)"/g)].map(([, name]) => name);
+  const ofHeads = [...readFileSync("booklet/head.schema.json", "utf8").matchAll(/"(\$?\w+)"/g)].map(([, name]) => name);
   return { keep_quoted: true, reserved: [...inText, ...ofHeads, ...ofPage] };
 }
 

@@ -26,7 +26,7 @@ export function nearWideRange(layout: HeadLayout, move: Move, bar: number, effor
   const perTurn = (worm.d * move.divisions) / worm.n;
   const nearest = closest<SettingBy<"wide-range">>(bar);
   for (const on of circles) {
-    if (!take(effort, on.holes * head.smallCrank.circles.length)) return null;
+    if (!take(effort, 2 * on.holes * head.smallCrank.circles.length)) return null;
     for (const circle of head.smallCrank.circles) {
       const most = Math.floor(wanted * on.holes);
       for (let large = most; large >= Math.max(0, most - on.holes + 1); large -= 1) {

@@ -188,7 +188,7 @@ const outOfRange = (given: string) =>
   `wormRatio: ${given} is out of range; give at most 100,000, as a fraction over at most 1,000`;
 const noNumber = 'is not an exact number; give a whole number or a fraction in quotes, such as "81/2"';
 const allKeys =
-  "$schema, id, name, wormRatio, plates, directPlates, rearPin, gears, idlers, gearing, ring, dial, mounted, wormErrorArcSeconds";
+  "$schema, id, name, wormRatio, plates, directPlates, rearPin, gears, idlers, gearing, ring, dial, mounted, wormErrorArcSeconds, smallCrank";
 
 describe("defineHead refuses a worm ratio", () => {
   it.each([

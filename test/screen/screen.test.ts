@@ -4,6 +4,7 @@ import { accessLaws } from "./access-laws.ts";
 import { answerLaws } from "./answer-laws.ts";
 import { headLaws } from "./head-laws.ts";
 import { jobLaws } from "./job-laws.ts";
+import { otherHeadsLaws } from "./other-heads-laws.ts";
 import { opener } from "./pages.ts";
 import { repairLaws } from "./repair-laws.ts";
 
@@ -19,5 +20,6 @@ describe.skipIf(open === null)("the screen edition, in a browser", () => {
   describe("works through a job", () => jobLaws(open));
   describe("repairs a gear", () => repairLaws(open));
   describe("has a head of its own", () => headLaws(open));
+  describe("is for other heads as well", () => otherHeadsLaws(open));
   describe("is for everybody", () => accessLaws(open));
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Head, indexDivisions, type PlanOptions } from "../../src/index.ts";
-import { headLine, nearItems, orderItems, reasonItems, routeItems, triedWords } from "../../src/words/index.ts";
+import { headLine, nearItems, orderItems, reasonItems, routeItems, triedWords, wayFigures } from "../../src/words/index.ts";
 import { allTold } from "../support/all-told.ts";
 import { planned } from "../support/jobs.ts";
 import { byDegrees, byGears, byRing } from "../support/without-crank.ts";
@@ -39,6 +39,16 @@ describe("what is said of a job on a head without a crank", () => {
       "Each place: turn to its hole, then on until the pin drops through its hole of the row",
     ]);
     expect(setUp(byDegrees, 7, { by: "nearest-direct" })[0]).toBe("Plate: 36 with a row of 10 on the direct plate body");
+  });
+
+  it("its figures, large enough to be read from the machine", () => {
+    const figures = (head: Head, divisions: number, options: PlanOptions = {}) =>
+      wayFigures(planned(head, { divisions }, options).way, head).map(
+        ({ head: over, figure, under }) => `${over} ${figure} ${under}`,
+      );
+    expect(figures(byDegrees, 40)).toEqual(["CIRCLE 36 plate body", "SPACES 0 of 36", "ROW 9 of 10"]);
+    expect(figures(byGears, 7)).toEqual(["CIRCLE 56 plate small", "SPACES 8 of 56"]);
+    expect(figures(byDegrees, 7, { by: "nearest-direct" })).toEqual(["CIRCLE 36 plate body: nearest holes"]);
   });
 
   it("lists each place by its hole and that of the row", () => {

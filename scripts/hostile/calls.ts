@@ -1,4 +1,5 @@
 import * as library from "../../src/index.ts";
+import { noCrank, twoCranks } from "./other-heads.ts";
 
 const [head, other] = library.readyHeads as readonly [library.Head, library.Head];
 const count = { divisions: 97 };
@@ -19,6 +20,11 @@ export const libraryCalls: readonly Call[] = [
     [head, 97, { all: true, near: true, limit: 9, methods: ["simple"], teethPerMove: 3 }],
   ],
   ["indexAngle", library.indexAngle, [head, "29/3600", { near: true, mounted: "2" }]],
+  ["indexDivisions", library.indexDivisions, [twoCranks, 126, { near: true, methods: ["wide-range"] }]],
+  ["indexDivisions", library.indexDivisions, [noCrank, 7, { all: true }]],
+  ["planJob", library.planJob, [twoCranks, { divisions: 127 }, { by: "both-cranks", teeth: [1, 2], startHole: 3 }]],
+  ["planJob", library.planJob, [noCrank, { divisions: 40 }, { after: 3 }]],
+  ["prove", library.prove, [library.indexDivisions(twoCranks, 126).settings[0], { walkOn: twoCranks }]],
   ["indexTable", library.indexTable, [head, { from: 2, to: 30, teethPerMove: 3, onProgress: () => {} }]],
   ["indexRows", library.indexRows, [head, { from: 2, to: 30 }]],
   ["exactSettings", library.exactSettings, [head, count, { methods: ["simple", "compound"] }]],

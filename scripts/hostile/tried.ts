@@ -6,6 +6,7 @@ import { type Outlet, run } from "../run.ts";
 import { type Chance, chanceFrom } from "../worst/random.ts";
 import { gearCalls, libraryCalls } from "./calls.ts";
 import { junkText, spoilt } from "./junk.ts";
+import { noCrank, twoCranks } from "./other-heads.ts";
 import { wordsTyped } from "./words-typed.ts";
 
 /** What is thrown at. */
@@ -44,6 +45,10 @@ const thrownAt: Readonly<Record<Tried["target"], (chance: Chance) => Promise<Out
       ["2°54'"],
       ["97", "--teeth", "2,3"],
       ["table", "2-20", "--csv"],
+      ["126", "--by", "moves", "--teeth", "all"],
+      ["127", "--by", "both-cranks"],
+      ["kit", "2-30"],
+      ["booklet", "--as", "screen", "--out", "-"],
       ["booklet", "--job", "12", "--out", "-"],
     ];
     return commanded([...chance.one(questions), "--head", path]);
@@ -54,7 +59,7 @@ const thrownAt: Readonly<Record<Tried["target"], (chance: Chance) => Promise<Out
 
 /** The text of a head file with something wrong with it. */
 function headText(chance: Chance): string | Uint8Array {
-  const { id: _, ...head } = chance.one(readyHeads);
+  const { id: _, ...head } = chance.one([...readyHeads, twoCranks, noCrank]);
   if (chance.happens(0.15)) return Uint8Array.from({ length: chance.spread(1, 5000) }, () => chance.below(256));
   const text =
     JSON.stringify(spoilt(head, chance), (_key, value: unknown) => (typeof value === "bigint" ? `${value}` : value)) ?? "";

@@ -9,6 +9,8 @@ import {
   nearSettings,
   planJob,
   prove,
+  ratio,
+  whatMoveGives,
 } from "../../src/index.ts";
 import { wideHead } from "../support/known-jobs.ts";
 import { refusalLines } from "../support/refusal.ts";
@@ -59,22 +61,52 @@ describe("both cranks", () => {
     );
   });
 
-  it("go forward, the small one as little as can be on its circles, and are proved on the head", () => {
+  it("make on each pair of circles the move with the fewest spaces of the small one, and are put in order by handling", () => {
     fc.assert(
-      fc.property(specs, fc.integer({ min: 2, max: 400 }), (spec, divisions) => {
-        const head = headOf(spec);
-        for (const setting of exactSettings(head, { divisions }, { methods: ["wide-range"] })) {
+      fc.property(specs, fc.integer({ min: 2, max: 400 }), fc.boolean(), (spec, divisions, onPlate) => {
+        const head = { ...headOf(spec), mounted: onPlate ? "1" : null };
+        const found = [...exactSettings(head, { divisions }, { methods: ["wide-range"], teethPerMove: 1 })].map((setting) => {
           if (setting.method !== "wide-range") throw new Error("not by both cranks");
-          const { small, turns, spaces, circle } = setting;
-          expect(Math.min(small.turns, small.spaces, turns, spaces)).toBeGreaterThanOrEqual(0);
-          expect(small.turns + small.spaces).toBeGreaterThan(0);
-          expect(small.spaces).toBeLessThan(small.circle);
-          expect(small.armsEnclose).toBe(small.spaces + 1);
-          // One hole of the large circle less would take a whole number more of the small crank's.
-          expect(small.turns * small.circle + small.spaces).toBeLessThan(small.ratio * small.circle);
-          expect(spaces === 0 ? circle : circle !== null && spaces < circle).toBe(spaces === 0 ? null : true);
           expect(prove(setting, { walkOn: head }).closes).toBe(true);
+          const { small, turns, spaces, circle, plate, armsEnclose } = setting;
+          expect([small.armsEnclose, small.ratio]).toEqual([small.spaces + 1, spec.ratio]);
+          expect([plate, armsEnclose]).toEqual(circle === null ? [null, null] : ["1", spaces + 1]);
+          expect(small.spaces).toBeLessThan(small.circle);
+          if (circle !== null) expect(spaces).toBeLessThan(circle);
+          return {
+            circle,
+            large: turns * (circle ?? 1) + spaces,
+            small: small.turns * small.circle + small.spaces,
+            of: small.circle,
+          };
+        });
+        const wanted = new Map<string, (typeof found)[number]>();
+        for (const large of spec.circles) {
+          for (const of of spec.small) {
+            const all = (large * of * spec.ratio * spec.worm) / divisions;
+            for (let small = 0; small * large <= all; small += 1) {
+              const rest = all - small * large;
+              if (!Number.isInteger(rest) || rest % (of * spec.ratio) !== 0) continue;
+              const spaces = rest / (of * spec.ratio);
+              const isWhole = spaces % large === 0;
+              const move = { circle: isWhole ? null : large, large: isWhole ? spaces / large : spaces, small, of };
+              if (small > 0) wanted.set(JSON.stringify(move), move);
+              break;
+            }
+          }
         }
+        const inOrder = (each: (typeof found)[number]) => [
+          each.circle === null || head.mounted === "1" ? 0 : 1,
+          each.small / each.of,
+          (each.circle === null ? 0 : each.large % each.circle) + (each.small % each.of),
+          each.circle === null ? each.large : Math.floor(each.large / each.circle),
+        ];
+        const compare = (a: readonly number[], b: readonly number[]) => {
+          const at = a.findIndex((value, index) => value !== b[index]);
+          return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
+        };
+        expect(new Set(found.map((each) => JSON.stringify(each)))).toEqual(new Set(wanted.keys()));
+        expect(found.map(inOrder)).toEqual(found.map(inOrder).toSorted(compare));
       }),
     );
   });
@@ -143,31 +175,96 @@ describe("both cranks", () => {
   });
 });
 
+describe("a move of both cranks, as it is set", () => {
+  const move = {
+    wormRatio: ratio(40),
+    turns: 0,
+    spaces: 11,
+    circle: 42,
+    small: { ratio: 100, turns: 5, spaces: 30, circle: 54 },
+  };
+
+  it("turns the work by the large crank and a hundredth of the small one", () => {
+    expect(whatMoveGives(move).divisions).toBe(126);
+    expect(whatMoveGives({ ...move, spaces: 0, circle: null }).spindlePerMove).toBe("1/720");
+  });
+
+  it.each<[string, object, string]>([
+    [
+      "no move of the small crank",
+      { small: { ...move.small, turns: 0, spaces: 0 } },
+      "setting.small: turns and spaces of 0 are no move; give a move above 0",
+    ],
+    [
+      "no ratio",
+      { small: { ...move.small, ratio: 0 } },
+      'setting.small.ratio: "0" is not an exact number above 0, such as "40" or "81/2"',
+    ],
+    [
+      "a second part besides",
+      { second: { spaces: 1, circle: 20, direction: "with" } },
+      "setting: a move of the small crank is neither compound nor geared",
+    ],
+    [
+      "gears besides",
+      { gears: { drivers: [24], driven: [48], direction: "with" } },
+      "setting: a move of the small crank is neither compound nor geared",
+    ],
+    [
+      "a method that has none",
+      { method: "simple" },
+      'setting: a move by the method "simple" has no move of the small crank; give one that fits its method',
+    ],
+    [
+      "a key that is none",
+      { small: { ...move.small, holes: 3 } },
+      'move.small: there is no key "holes"; the keys are ratio, turns, spaces, circle, armsEnclose',
+    ],
+  ])("with %s is refused", (_, changed, line) => {
+    expect(refusalLines(() => whatMoveGives({ ...move, ...changed } as never))).toEqual([line]);
+  });
+});
+
 describe("what both cranks come near", () => {
-  it("by one move: no multiple of what two circles make is nearer", () => {
+  it("stands on the plate that is on the head, of circles with as many holes", () => {
+    const two = [
+      { name: "a", circles: [50] },
+      { name: "b", circles: [50] },
+    ];
+    for (const mounted of ["a", "b"]) {
+      const head = defineHead({ wormRatio: 40, plates: two, smallCrank: { ratio: 100, circles: [100] }, mounted });
+      const both = nearSettings(head, { divisions: 127 }).find(({ kind }) => kind === "both-cranks");
+      expect(both).toMatchObject({ plate: mounted, circle: 50 });
+    }
+  });
+
+  it("by one move: the nearest of all forward, where it ends within half a step and none closes", () => {
+    let seen = 0;
     fc.assert(
       fc.property(specs, fc.integer({ min: 5, max: 60 }), (spec, divisions) => {
-        const head = headOf(spec);
-        const near = nearSettings(head, { divisions }, { methods: ["wide-range"] }).find(({ moves }) => moves === "equal");
-        if (near === undefined) return;
-        // Every move forward of both cranks that ends within half a step.
+        const near = nearSettings(headOf(spec), { divisions }, { methods: ["wide-range"], teethPerMove: 1 }).find(
+          ({ moves }) => moves === "equal",
+        );
         let least = Number.POSITIVE_INFINITY;
         for (const large of spec.circles) {
           for (const holes of spec.small) {
             const perTurn = large * holes * spec.ratio * spec.worm;
             for (let a = 0; a * divisions <= 2 * large * spec.worm; a += 1) {
               for (let b = 1; b * divisions <= 2 * holes * spec.ratio * spec.worm; b += 1) {
-                const turned = a * holes * spec.ratio + b * large;
-                const off = Math.abs(divisions * turned - perTurn) / perTurn;
-                if (off > 0) least = Math.min(least, off);
+                least = Math.min(least, Math.abs(divisions * (a * holes * spec.ratio + b * large) - perTurn) / perTurn);
               }
             }
           }
         }
-        expect(near.closingArcSeconds / 1_296_000).toBeLessThanOrEqual(least * (1 + 1e-9));
+        if (least === 0 || least >= 1 / divisions / 2) {
+          expect(near).toBeUndefined();
+          return;
+        }
+        seen += 1;
+        expect((near?.closingArcSeconds ?? 0) / 1_296_000).toBeCloseTo(least, 12);
       }),
-      { numRuns: 60 },
     );
+    expect(seen).toBeGreaterThan(5);
   });
 
   it("each place by itself: the small crank's hole is the nearest, on the circle that is least off", () => {
@@ -184,7 +281,11 @@ describe("what both cranks come near", () => {
           );
         const all = spec.small.map((holes) => worstOn(holes * spec.ratio * spec.worm));
         expect(both.worstArcSeconds).toBeCloseTo(Math.min(...all) * 1_296_000, 6);
-        expect(both.circle === null || (spec.ratio * both.small.circle) % both.circle === 0).toBe(true);
+        // Of circles that are as near the one with the most holes, and for the large crank that which leaves the small one the least.
+        const nearest = spec.small.filter((_, index) => (all[index] ?? 0) - Math.min(...all) < 1e-12);
+        expect(both.small).toEqual({ ratio: spec.ratio, circle: Math.max(...nearest) });
+        const stands = spec.circles.filter((holes) => (spec.ratio * both.small.circle) % holes === 0);
+        expect(both.circle).toBe(stands.length === 0 ? null : Math.max(...stands));
       }),
     );
   });

@@ -34,7 +34,6 @@ export const wideRange: Law<"wide-range"> = {
  * crank would often have to go back.
  */
 function firstForward(layout: HeadLayout, { moves }: Trial): readonly SettingBy<"wide-range">[] {
-  if (layout.head.smallCrank === undefined) return [];
   for (const move of moves()) {
     const found = wideRangeSettings(layout, move, crankTurns(layout, move));
     if (found.length > 0) return found;
@@ -64,7 +63,6 @@ function wideRangeSettings(layout: HeadLayout, move: Move, wanted: CrankTurns): 
   const { ratio, circles } = smallCrank;
   const found: SettingBy<"wide-range">[] = [];
   for (const on of layout.circles) {
-    if (on.holes % wanted.parts === 0) continue;
     for (const circle of circles) {
       const both = solve(on.holes, ratio * circle, wanted);
       if (both !== null) found.push(wideRangeSetting(layout, move, { on, circle, ...both }));

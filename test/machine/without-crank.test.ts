@@ -149,6 +149,20 @@ describe("where the places are", () => {
     );
   });
 
+  it("by the plate that is least off, and by none where one has a hole for every place", () => {
+    const near = (holes: readonly number[], divisions: number) => {
+      const head = { ...byGears, directPlates: holes.map((each) => ({ name: `p${each}`, holes: each })) };
+      const found = nearSettings(head, { divisions }).find(({ kind }) => kind === "nearest-direct");
+      return found?.plate ?? null;
+    };
+    // Tooth 2 of 16 lies half-way between two holes of either.
+    expect(near([72, 24], 16)).toBe("p72");
+    expect(near([10, 30], 4)).toBe("p30");
+    expect(near([30, 10], 30)).toBeNull();
+    expect(near([9, 27], 2)).toBe("p27");
+    expect(near([27, 9], 9)).toBeNull();
+  });
+
   it("from the hole that was named as the start, on the plate and not in the row", () => {
     const { places } = planned(byDegrees, { divisions: 40 }, { startHole: 35 });
     expect(places.slice(0, 3)).toMatchObject([

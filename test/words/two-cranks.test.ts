@@ -4,10 +4,12 @@ import {
   moveWords,
   nearItems,
   passedOverItems,
+  placeColumns,
   positionColumns,
   reasonItems,
   tableColumns,
   wayFigures,
+  wayItems,
 } from "../../src/words/index.ts";
 import { allTold } from "../support/all-told.ts";
 import { planned } from "../support/jobs.ts";
@@ -113,5 +115,48 @@ describe("what is said of both cranks", () => {
     expect(asked({ small: { ratio: 100, circle: 49 }, placesPerTurn: 4900 })[0]).toMatch(
       /^setting: needs a circle of 49 for the small crank/,
     );
+  });
+
+  it("where no circle of the large crank is among the places it goes by whole turns, and the small one's are counted", () => {
+    const head = { ...wideHead, plates: [{ name: "p", faces: [{ name: null, circles: [49] }] }] };
+    const job = planned(head, { divisions: 127 }, { by: "both-cranks" });
+    const { legend, places, setUp, title } = allTold(job, head);
+    expect(job.way.setting.circle).toBeNull();
+    expect(setUp[0]).toBe("Circles: whole turns and 100 of the small crank");
+    expect(title[2]).toBe("the nearest holes of whole turns and 100 of the small crank");
+    expect(legend.slice(1, 4)).toEqual(["SET TO turns", "SET TO small turns", "SET TO small of 100"]);
+    expect(wayFigures(job.way, head).map(({ head: over }) => over)).toEqual(["SMALL CIRCLE"]);
+    // 40 ÷ 127 of a turn are 31 turns of the small crank and 50 of its holes, as near as it comes.
+    expect(places.some((line) => line.startsWith("0 | 31 | 50 | "))).toBe(true);
+    expect(positionColumns(job.places).map(({ head: over }) => over)).toContain("small turns");
+  });
+
+  it("what the hand sets is told strongly, and what it stands at is not, but where that is what it sets", () => {
+    const sets = (divisions: number, by?: "both-cranks") =>
+      placeColumns(planned(wideHead, { divisions }, by === undefined ? {} : { by }), wideHead).map(
+        ({ key, sets: strong }) => `${key} ${strong}`,
+      );
+    expect(sets(126).slice(0, 6)).toEqual([
+      "go-turns true",
+      "go-spaces true",
+      "go-small true",
+      "turns false",
+      "hole false",
+      "small-hole false",
+    ]);
+    expect(sets(128).slice(0, 5)).toEqual([
+      "go-turns true",
+      "go-spaces true",
+      "go-small true",
+      "turns false",
+      "small-hole false",
+    ]);
+    expect(sets(127, "both-cranks").slice(0, 3)).toEqual(["turns true", "hole true", "small-hole true"]);
+    const inFigures = (divisions: number, by?: "both-cranks") =>
+      wayItems(planned(wideHead, { divisions }, by === undefined ? {} : { by }).way, wideHead).flatMap(
+        ({ term, inFigures: are }) => (are ? term : []),
+      );
+    expect(inFigures(126)).toEqual(["Plate", "Crank", "Sector arms", "Small crank", "Its arms"]);
+    expect(inFigures(127, "both-cranks")).toEqual(["Circles"]);
   });
 });

@@ -1,6 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { type Head, indexDivisions, type PlanOptions } from "../../src/index.ts";
-import { headLine, nearItems, orderItems, reasonItems, routeItems, triedWords, wayFigures } from "../../src/words/index.ts";
+import {
+  headLine,
+  nearItems,
+  orderItems,
+  placeColumns,
+  reasonItems,
+  routeItems,
+  triedWords,
+  wayFigures,
+  wayItems,
+} from "../../src/words/index.ts";
 import { allTold } from "../support/all-told.ts";
 import { planned } from "../support/jobs.ts";
 import { byDegrees, byGears, byRing } from "../support/without-crank.ts";
@@ -77,5 +87,37 @@ describe("what is said of a job on a head without a crank", () => {
     expect(orderItems(job, byGears).map(({ text }) => text)).toEqual([
       "the work goes round 3 times. Go on by what each line says, not by the move of one place above. What was cut first has cooled and settled by then.",
     ]);
+  });
+
+  it("what the hand sets is told strongly: the hole and that of the row, or the spaces", () => {
+    const columns = (head: Head, divisions: number) =>
+      placeColumns(planned(head, { divisions }), head).map(({ key, sets }) => `${key} ${sets}`);
+    expect(columns(byDegrees, 40).slice(0, 2)).toEqual(["hole true", "row-hole true"]);
+    expect(columns(byGears, 7).slice(0, 2)).toEqual(["go-spaces true", "hole false"]);
+    const inFigures = (head: Head, divisions: number, options: PlanOptions = {}) =>
+      wayItems(planned(head, { divisions }, options).way, head).flatMap(({ term, inFigures: are }) => (are ? term : []));
+    expect(inFigures(byDegrees, 40)).toEqual(["Direct plate", "Row of holes", "Move"]);
+    expect(inFigures(byGears, 7)).toEqual(["Gear", "Move"]);
+    expect(inFigures(byGears, 11, { by: "nearest-direct" })).toEqual(["Plate"]);
+  });
+
+  it("the nearest of a plate without a row, by that plate alone", () => {
+    const job = planned(byGears, { divisions: 11 }, { by: "nearest-direct" });
+    expect(allTold(job, byGears).title).toEqual([
+      "THE NEAREST DETENTS",
+      "nearest place",
+      "the nearest of 72 on the detents five",
+    ]);
+    expect(wayFigures(job.way, byGears)).toEqual([{ head: "CIRCLE", figure: "72", under: "plate five: nearest detents" }]);
+  });
+
+  it("a plate to add is told where it would fit, and no larger one", () => {
+    const kinds = (count: number) => indexDivisions(byGears, count).routes.map(({ kind }) => kind);
+    expect(kinds(11)).toContain("direct-plate");
+    expect(kinds(199)).toContain("direct-plate");
+    expect(kinds(200)).toContain("direct-plate");
+    expect(kinds(201)).not.toContain("direct-plate");
+    const [route] = indexDivisions(byGears, 11).routes;
+    expect(route).toMatchObject({ kind: "direct-plate", holes: 11, setting: { spaces: 1, circle: 11, plate: "new" } });
   });
 });

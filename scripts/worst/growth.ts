@@ -54,6 +54,12 @@ export const growths: readonly Growth[] = [
     question: (size) => count({ wormRatio: 99_991, rearPin: true, plates: [{ name: "1", circles: from(101, size) }] }),
   },
   {
+    name: "plates of 120 circles, a small crank of twelve",
+    sizes: [1, 4, 16, 50],
+    question: (size) =>
+      count({ wormRatio: 40, plates: plates(size) ?? [], smallCrank: { ratio: 1000, circles: from(9001, 12) } }),
+  },
+  {
     name: "change gears, 60 circles, plate ratio 100",
     sizes: [25, 100, 200],
     question: (size) =>

@@ -45,9 +45,18 @@ const ratio = (chance: Chance, most: number) => {
 const scale = (chance: Chance) => ({ marksPerTurn: chance.spread(2, 100_000), vernierLines: chance.spread(1, 120) });
 
 /** Each part of a head at random within what defineHead takes. */
-const headParts: Parts<Pick<HeadSpec, "wormRatio" | "plates" | "rearPin" | "gears" | "gearing" | "idlers" | "dial" | "ring">> = {
+const headParts: Parts<
+  Pick<HeadSpec, "wormRatio" | "plates" | "smallCrank" | "rearPin" | "gears" | "gearing" | "idlers" | "dial" | "ring">
+> = {
   wormRatio: (chance) => ratio(chance, 100_000),
   plates,
+  smallCrank: (chance) =>
+    chance.happens(0.7)
+      ? null
+      : {
+          ratio: chance.spread(2, 1000),
+          circles: [...new Set(Array.from({ length: chance.spread(1, 12) }, () => chance.spread(2, 10_000)))],
+        },
   rearPin: (chance) => chance.happens(0.7),
   gears,
   gearing: (chance) => ({ greatestPlateRatio: ratio(chance, 100) }),

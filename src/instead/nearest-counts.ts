@@ -70,10 +70,7 @@ function farWithoutGears(search: Search, divisions: number, effort: Effort): Eit
 /** Whether a count closes, by whatever setting is found first. */
 function closesOn(search: Search, effort: Effort): (divisions: number) => boolean {
   const any: Search = { ...search, isAnyGood: true };
-  const { circles, head } = search.layout;
-  // Both cranks are tried on each pair of their circles.
-  const pairs = circles.length * (head.smallCrank?.circles.length ?? 0);
-  const steps = search.teethPerMove + circles.length + ((pairs * search.teethPerMove) >> 2);
+  const steps = search.teethPerMove + search.layout.circles.length;
   return (divisions) => take(effort, steps) && firstSetting(any, { divisions }, sharedBy(effort)) !== null;
 }
 

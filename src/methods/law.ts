@@ -11,6 +11,7 @@ import type { WhyNot } from "./why-not.ts";
 /** The work that a trial is let to be, by the methods that can be much of it. */
 export interface TrialEffort {
   readonly compound: Effort;
+  readonly wideRange: Effort;
   readonly differential: Effort;
 }
 

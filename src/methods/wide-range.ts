@@ -1,4 +1,5 @@
 import type { Head, OwnedCircle } from "../head/head.ts";
+import { take } from "../number/effort.ts";
 import { floorMod, gcd, inverseModulo } from "../number/ratio.ts";
 import type { Move } from "../setting/move.ts";
 import type { SettingBy, SmallMove } from "../setting/setting.ts";
@@ -33,8 +34,10 @@ export const wideRange: Law<"wide-range"> = {
  * The settings of the first move that has any: more teeth per move are tried as well, since of a small move the large
  * crank would often have to go back.
  */
-function firstForward(layout: HeadLayout, { moves }: Trial): readonly SettingBy<"wide-range">[] {
+function firstForward(layout: HeadLayout, { moves, effort }: Trial): readonly SettingBy<"wide-range">[] {
+  const pairs = layout.circles.length * (layout.head.smallCrank?.circles.length ?? 0);
   for (const move of moves()) {
+    if (!take(effort.wideRange, 1 + (pairs >> 1))) break;
     const found = wideRangeSettings(layout, move, crankTurns(layout, move));
     if (found.length > 0) return found;
   }

@@ -6,6 +6,8 @@ import type { Method } from "../setting/setting.ts";
 export interface Allowed {
   /** Compound settings: pairs of circles, and the moves on each. */
   readonly compound: number;
+  /** Wide range settings: pairs of circles, one of each crank, for every number of teeth per move. */
+  readonly wideRange: number;
   /** Differential settings: crank moves, and the trains of each. */
   readonly differential: number;
   /** What comes nearest. */
@@ -22,6 +24,7 @@ export interface Allowed {
  */
 export const usuallyAllowed: Allowed = {
   compound: 1_000_000,
+  wideRange: 2_000_000,
   differential: 3_000_000,
   near: 1_500_000,
   counts: 1_500_000,
@@ -32,9 +35,10 @@ export const usuallyAllowed: Allowed = {
 export type Efforts = Readonly<Record<keyof Allowed, Effort>>;
 
 /** Starts one answer. */
-export function effortsOf({ compound, differential, near, counts, gears }: Allowed): Efforts {
+export function effortsOf({ compound, wideRange, differential, near, counts, gears }: Allowed): Efforts {
   return {
     compound: effortOf(compound),
+    wideRange: effortOf(wideRange),
     differential: effortOf(differential),
     near: effortOf(near),
     counts: effortOf(counts),
@@ -43,8 +47,12 @@ export function effortsOf({ compound, differential, near, counts, gears }: Allow
 }
 
 /** The methods that were not tried to their end. */
-export function cutMethods({ compound, differential }: TrialEffort): readonly Method[] {
-  return [...(isCut(compound) ? ["compound" as const] : []), ...(isCut(differential) ? ["differential" as const] : [])];
+export function cutMethods({ compound, wideRange, differential }: TrialEffort): readonly Method[] {
+  return [
+    ...(isCut(wideRange) ? ["wide-range" as const] : []),
+    ...(isCut(compound) ? ["compound" as const] : []),
+    ...(isCut(differential) ? ["differential" as const] : []),
+  ];
 }
 
 /** What of an answer was not tried to its end, on a head so large that it would take too long. */
@@ -65,5 +73,5 @@ export function untriedOf(efforts: Efforts): readonly Untried[] {
 
 /** One effort for all that a trial may take. */
 export function sharedBy(effort: Effort): TrialEffort {
-  return { compound: effort, differential: effort };
+  return { compound: effort, wideRange: effort, differential: effort };
 }

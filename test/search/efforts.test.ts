@@ -18,6 +18,7 @@ import { nearOn } from "../../src/near/near.ts";
 import { type Allowed, type Efforts, untriedOf, usuallyAllowed } from "../../src/search/efforts.ts";
 import { once, type Search, searchOn, settingsOf } from "../../src/search/exact-settings.ts";
 import { counts, heads, small } from "../support/arbitraries.ts";
+import { wideHead } from "../support/known-jobs.ts";
 import { runs } from "../support/sweep.ts";
 
 const from = (first: number, count: number, step = 1) => Array.from({ length: count }, (_, index) => first + step * index);
@@ -121,7 +122,7 @@ describe("the work for an answer", () => {
 });
 
 describe("an answer cut short", () => {
-  const short: Allowed = { compound: 60, differential: 100, near: 50, counts: 400, gears: 100 };
+  const short: Allowed = { compound: 60, wideRange: 60, differential: 100, near: 50, counts: 400, gears: 100 };
   const cutShort = (head: Head) => once({ ...searchOn(head), allowed: short });
 
   it("holds settings that are exact all the same, and claims of no method cut short that it cannot", () => {
@@ -141,6 +142,15 @@ describe("an answer cut short", () => {
       }),
     );
     expect(cut).toBeGreaterThan(5);
+  });
+
+  it("claims nothing of both cranks where not every number of teeth was tried, and is not cut on a usual head", () => {
+    const search = cutShort(wideHead);
+    expect([...settingsOf(search, { divisions: 127 }, search.efforts)]).toEqual([]);
+    expect(whyImpossible(search, { divisions: 127 }).reasons).toContainEqual({ method: "wide-range", code: "not-all-tried" });
+    expect(untriedOf(search.efforts)).toContainEqual({ code: "settings" });
+    expect(indexDivisions(wideHead, 127).untried).toEqual([]);
+    expect(indexDivisions(wideHead, 9_999_991).untried).toEqual([]);
   });
 
   it("names nearest counts that close, and says where there may be nearer ones", () => {

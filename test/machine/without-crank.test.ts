@@ -58,6 +58,12 @@ describe("which counts are done", () => {
       ["five", 3, false],
       ["a", 1, true],
     ]);
+    expect(of(8)).toEqual([
+      ["a", 1, false],
+      ["collar", 3, false],
+      ["small", 7, false],
+      ["five", 9, false],
+    ]);
   });
 
   it("every setting is proved by walking it on the head, and refused on another", () => {

@@ -10,6 +10,7 @@ import {
   planJob,
   prove,
   ratio,
+  revolutions,
   whatMoveGives,
 } from "../../src/index.ts";
 import { wideHead } from "../support/known-jobs.ts";
@@ -234,6 +235,20 @@ describe("a move of both cranks, as it is set", () => {
 });
 
 describe("what both cranks come near", () => {
+  it("one angle of several parts of a turn, by the nearest of all forward", () => {
+    const head = headOf({ worm: 7, ratio: 5, circles: [6, 11], small: [9] });
+    const near = nearSettings(head, { angle: revolutions(5, 17) }, { methods: ["wide-range"] }).find(
+      ({ moves }) => moves === "equal",
+    );
+    let least = Number.POSITIVE_INFINITY;
+    for (const large of [6, 11]) {
+      for (let a = 0; a < 4 * large; a += 1) {
+        for (let b = 1; b < 4 * 45; b += 1) least = Math.min(least, Math.abs((a / large + b / 45) / 7 - 5 / 17));
+      }
+    }
+    expect((near?.worstArcSeconds ?? 0) / 1_296_000).toBeCloseTo(least, 12);
+  });
+
   it("stands on the plate that is on the head, of circles with as many holes", () => {
     const two = [
       { name: "a", circles: [50] },

@@ -265,6 +265,8 @@ describe("what both cranks come near", () => {
     let seen = 0;
     fc.assert(
       fc.property(specs, fc.integer({ min: 5, max: 60 }), (spec, divisions) => {
+        // Where the large crank does it alone nobody asks what the small one would add.
+        fc.pre(!spec.circles.some((holes) => (spec.worm * holes) % divisions === 0));
         const near = nearSettings(headOf(spec), { divisions }, { methods: ["wide-range"], teethPerMove: 1 }).find(
           ({ moves }) => moves === "equal",
         );
@@ -286,6 +288,7 @@ describe("what both cranks come near", () => {
         seen += 1;
         expect((near?.closingArcSeconds ?? 0) / 1_296_000).toBeCloseTo(least, 12);
       }),
+      { numRuns: 200 },
     );
     expect(seen).toBeGreaterThan(5);
   });

@@ -17,6 +17,8 @@ describe("the nearest whole parts of a crank turn", () => {
     let unsafe = 0;
     fc.assert(
       fc.property(fc.tuple(...terms), ([n = 1, d = 1, divisions = 1, teeth = 1, perTurn = 1]) => {
+        // No head has so many parts in a move that they are no safe integer themselves.
+        fc.pre((n * teeth * perTurn) / (divisions * d) < Number.MAX_SAFE_INTEGER / 2);
         const { parts, closing } = nearestParts({ worm: { n, d } }, { divisions, teeth }, perTurn);
         // In parts of 1/(n·perTurn) of a turn of the work.
         const missed = (count: bigint) => BigInt(divisions) * BigInt(d) * count - BigInt(n) * BigInt(teeth) * BigInt(perTurn);

@@ -15,7 +15,7 @@ const categories = [
   [/^src\/(?:mechanism|methods|search)\//, "How settings are found and proved"],
   [/^src\/number\//, "Exact values, lengths and faults"],
   [/^src\/words\/gear\//, "Gears and their repair, in words"],
-  [/^src\/words\/(?:columns|delimited|json)\.ts$/, "For other programs"],
+  [/^src\/words\/(?:spreadsheet\/\w+|json)\.ts$/, "For other programs"],
   [/^src\/words\//, "In words"],
   [/^booklet\//, "Printing"],
 ];

@@ -21,19 +21,8 @@ export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { budgetGradeNote, budgetItems, budgetTitle, untoldItems } from "./budget-words.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
-export {
-  boltCircleColumns,
-  coordinateColumns,
-  plateColumns,
-  positionColumns,
-  scaleLineColumns,
-  spacingColumns,
-  type TextColumn,
-  tableColumns,
-} from "./columns.ts";
 export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
 export { stopPinIn } from "./crank-items.ts";
-export { csvOf, markdownOf } from "./delimited.ts";
 export { type DirectNouns, directNouns } from "./direct-nouns.ts";
 export { circleFigure, compoundFigures, crankFigures, dialFigures, directFigures, type Figure, teethFigures } from "./figures.ts";
 export {
@@ -164,6 +153,12 @@ export {
   shortSetting,
 } from "./setting-words.ts";
 export { proposedItems, spacingItems, spacingScale, spacingTitle } from "./spacing-words.ts";
+export type { TextColumn } from "./spreadsheet/columns.ts";
+export { boltCircleColumns, coordinateColumns } from "./spreadsheet/coordinates.ts";
+export { csvOf, markdownOf } from "./spreadsheet/delimited.ts";
+export { plateColumns, scaleLineColumns } from "./spreadsheet/made.ts";
+export { positionColumns, spacingColumns } from "./spreadsheet/places.ts";
+export { tableColumns } from "./spreadsheet/settings.ts";
 export { standingItems } from "./standing-words.ts";
 export { wayFigures, wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";

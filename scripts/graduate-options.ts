@@ -6,6 +6,7 @@ import { sheetOptions } from "./sheet-options.ts";
 /** Every option of the graduate command. */
 export const graduateOptions: typeof headOptions &
   typeof startOptions &
+  typeof sheetOptions &
   typeof everywhere &
   typeof toldAsTable &
   TableOf<
@@ -21,10 +22,8 @@ export const graduateOptions: typeof headOptions &
     | "figure-every"
     | "figure-from"
     | "per-line"
-    | "by"
-    | "sheet"
-    | "paper",
-    "two-sided" | "force" | "json"
+    | "by",
+    "two-sided" | "json"
   > = {
   spaces: { type: "string", value: "N", says: "spaces that are cut, one line more (all round; of a straight scale needed)" },
   space: { type: "string", value: "LENGTH", says: "of a straight scale, from line to line: 1, 0.5mm, 0.025in or 1/40in" },

@@ -1,5 +1,6 @@
 import type { Graduated, GraduatedRound, GraduatedStraight, Head } from "../src/index.ts";
 import {
+  capital,
   cautionsBesides,
   checkFromZero,
   headLine,
@@ -33,10 +34,6 @@ export function graduatedLines(scale: Graduated, head: Head, length: LengthWords
     ...itemLines(scaleCautions(scale.shape)),
     ...(scale.shape === "round" ? ["", paragraph(cautionsBesides(scale.plan.cautions))] : []),
   ];
-}
-
-function capital(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}`;
 }
 
 function setUp({ plan: { way, exact } }: GraduatedRound, head: Head): readonly string[] {

@@ -151,7 +151,7 @@ const ofFewHeads = [
   {
     file: "src/words/wide-range-words.ts",
     instead: `export const wideRangeWords = { name: "Two cranks", kinds: { "wide-range": { name: "Two cranks" } } };
-      export const bothTitle = ""; export function onBoth() {} export function bothFigures() {} export function bothItems() {}`,
+      export const bothTitle = ""; export function largeCrankStays() {} export function onBoth() {} export function bothFigures() {} export function bothItems() {}`,
   },
   { file: "src/mechanism/wide-range-motion.ts", instead: "export function wideRangeMotion() {}" },
   { file: "src/instead/direct-plate-to-add.ts", instead: "export function directPlate() { return []; }" },

@@ -6,12 +6,10 @@ import { sheetOptions } from "./sheet-options.ts";
 /** Every option of the plate command. */
 export const plateOptions: typeof headOptions &
   typeof startOptions &
+  typeof sheetOptions &
   typeof everywhere &
   typeof toldAsTable &
-  TableOf<
-    "diameter" | "by" | "serves" | "drill" | "within" | "step" | "chords" | "sheet" | "paper",
-    "clockwise" | "tangents" | "force" | "json"
-  > = {
+  TableOf<"diameter" | "by" | "serves" | "drill" | "within" | "step" | "chords", "clockwise" | "tangents" | "json"> = {
   diameter: { type: "string", value: "LENGTH", says: "of the circle, through the middles of its holes: 120, or 4.5in" },
   serves: {
     type: "string",

@@ -7,20 +7,11 @@ import { sheetOptions } from "./sheet-options.ts";
 export const repairOptions: typeof gearOptions &
   typeof headOptions &
   typeof startOptions &
+  typeof sheetOptions &
   typeof everywhere &
   TableOf<
-    | "damaged"
-    | "start-space"
-    | "backlash"
-    | "mate-thinning"
-    | "saw"
-    | "saw-depth"
-    | "leave"
-    | "off-centre"
-    | "setting-error"
-    | "sheet"
-    | "paper",
-    "force" | "json"
+    "damaged" | "start-space" | "backlash" | "mate-thinning" | "saw" | "saw-depth" | "leave" | "off-centre" | "setting-error",
+    "json"
   > = {
   ...gearOptions,
   damaged: { type: "string", value: "LIST", says: "the built-up teeth: 31,32,33 or 31-33" },

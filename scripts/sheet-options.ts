@@ -2,6 +2,7 @@ import { fault } from "./command-line.ts";
 import type { MoreOfJob } from "./more.ts";
 import type { TableOf } from "./option-table.ts";
 import type { SheetKind, SheetOf } from "./print-sheet.ts";
+import { insteadOfWords } from "./told-as.ts";
 import { line } from "./words.ts";
 
 /** The sheet that goes with an answer. */
@@ -31,7 +32,7 @@ export function checkSheet({ sheet, paper, force, ...given }: SheetGiven): void 
   for (const [name, value] of Object.entries({ paper, force }))
     if (value !== undefined && sheet === undefined)
       throw fault("no-effect", `--${name}`, "goes with --sheet, the file to print to");
-  const told = (["json", "csv", "markdown"] as const).find((name) => given[name] === true);
+  const told = insteadOfWords.find((name) => given[name] === true);
   if (sheet === "-" && told !== undefined)
     throw fault("conflict", "--sheet", `and --${told} cannot both go to the output; name a file for the sheet`);
 }

@@ -1,6 +1,6 @@
 import { wormRatioOf } from "../../src/head/head.ts";
 import type { Head, Method, Ratio } from "../../src/index.ts";
-import { handOf } from "../../src/words/index.ts";
+import { capital, handOf } from "../../src/words/index.ts";
 
 /** How the rows are done under which a rule is to stand. */
 export interface RuleFor {
@@ -35,7 +35,7 @@ export function footRule(head: Pick<Head, "wormRatio" | "plates" | "smallCrank">
 
 function turnsRule(wormRatio: Ratio, hand: string, rows: RuleFor): string {
   const said = `${rows.near ? "true " : ""}${hand} turns of ${rows.several ? "a move" : rows.angle ? "the angle" : "one division"}`;
-  return `${said[0]?.toUpperCase()}${said.slice(1)} = ${wormRatio} ${shareOf(rows)}`;
+  return `${capital(said)} = ${wormRatio} ${shareOf(rows)}`;
 }
 
 function shareOf({ several = false, angle = false }: RuleFor): string {

@@ -1,7 +1,7 @@
 import type { Part } from "./blocks.ts";
 import { notes } from "./notes-part.ts";
 import type { Desk } from "./parts.ts";
-import { onHead } from "./sections.ts";
+import { onHead, wormOut } from "./sections.ts";
 import { type SaidOf, saidOf } from "./what-it-has.ts";
 
 /** The words of the trade, British and American. */
@@ -47,7 +47,7 @@ const words: readonly Word[] = [
   {
     of: ["direct-plate"],
     term: "Direct",
-    text: "indexing by a plate on the spindle, worm out of mesh; also called rapid indexing",
+    text: `indexing by a plate on the spindle${wormOut}; also called rapid indexing`,
   },
   {
     of: ["gears"],

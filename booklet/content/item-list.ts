@@ -1,4 +1,4 @@
-import type { Item } from "../../src/words/index.ts";
+import { capital, type Item } from "../../src/words/index.ts";
 import type { ListBlock } from "./blocks.ts";
 
 /** Items as a list of a page, each text a sentence. */
@@ -7,5 +7,5 @@ export function itemList(items: readonly Item[]): ListBlock {
 }
 
 function sentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}${/[.:]$/.test(text) ? "" : "."}`;
+  return `${capital(text)}${/[.:]$/.test(text) ? "" : "."}`;
 }

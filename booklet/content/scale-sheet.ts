@@ -1,5 +1,6 @@
 import { fromExact, type Graduated, type GraduatedRound, type GraduatedStraight, type Head } from "../../src/index.ts";
 import {
+  capital,
   cautionItemsBesides,
   counted,
   type Item,
@@ -75,10 +76,6 @@ function headedBy(
     on: `by a screw of ${lead} a turn, ${marks}`,
     running: runningWithoutHead([lead, `a turn of the screw, ${marks}`], { by: bySlide, rule: eachFromFirst }, edition),
   };
-}
-
-function capital(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}`;
 }
 
 /** Of the height of a page, for the plate with its arms. */

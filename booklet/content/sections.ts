@@ -23,6 +23,9 @@ export interface SectionWords {
   readonly running: string | null;
 }
 
+/** Said of indexing by a plate on the spindle where there is a worm. */
+export const wormOut = ", worm out of mesh";
+
 /** What is said of each section, in the order of the book. */
 export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   simple: {
@@ -45,8 +48,8 @@ export const sectionWords: Readonly<Record<BookSection, SectionWords>> = {
   },
   direct: {
     mark: markOf("direct"),
-    meaning: "direct: the plate on the spindle itself, worm out of mesh",
-    meaningInShort: "the direct plate, worm out of mesh",
+    meaning: `direct: the plate on the spindle itself${wormOut}`,
+    meaningInShort: `the direct plate${wormOut}`,
     look: "underlined",
     done: "by the direct plate",
     pointer: "by the direct plate",
@@ -119,7 +122,7 @@ export function keyTo(sections: readonly BookSection[], head?: Pick<Head, "wormR
 
 /** Where there is no worm, none is out of mesh. */
 export function onHead(meaning: string, head?: Pick<Head, "wormRatio">): string {
-  return head?.wormRatio === null ? meaning.replace(", worm out of mesh", "") : meaning;
+  return head?.wormRatio === null ? meaning.replace(wormOut, "") : meaning;
 }
 
 /** The letter of a section, which is that of its kinds. */

@@ -1,6 +1,6 @@
 import { placesOf } from "../../src/head/direct-plate.ts";
-import type { DirectPlate, Head, Scale } from "../../src/index.ts";
-import { arcUpTo, counted, directNouns, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
+import type { Head, Scale } from "../../src/index.ts";
+import { arcUpTo, capital, counted, directNouns, handOf, mixed, plateWithCircles } from "../../src/words/index.ts";
 import type { Edition } from "../edition.ts";
 import type { Block, PanelBlock, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
@@ -100,7 +100,7 @@ function equipment({ head, keys }: Desk): { term: string; text: string }[] {
   return [
     ...plates.map((plate) => ({ term: "Plate", text: plateWithCircles({ ...plate, name: plateInFull(keys, plate.name) }) })),
     ...directPlates.map((plate) => ({
-      term: onSpindle(plate),
+      term: capital(directNouns(plate).what),
       text: `${plateInFull(keys, plate.name)}: ${placesInWords(plate)}`,
     })),
     ...(smallCrank === undefined
@@ -115,11 +115,6 @@ function equipment({ head, keys }: Desk): { term: string; text: string }[] {
     ...(ring === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Ring", text: scaleInWords(ring) }]),
     ...(dial === null && (plates.length > 0 || head.wormRatio === null) ? [] : [{ term: "Dial", text: scaleInWords(dial) }]),
   ];
-}
-
-function onSpindle(plate: DirectPlate): string {
-  const { what } = directNouns(plate);
-  return `${what[0]?.toUpperCase()}${what.slice(1)}`;
 }
 
 /** What turns a plate, or holds it by a second circle. */

@@ -1,4 +1,5 @@
 import type { SettingBy } from "../../src/index.ts";
+import { largeCrankStays } from "../../src/words/index.ts";
 import type { Part } from "./blocks.ts";
 import { footRule } from "./foot-rule.ts";
 import type { CountBy } from "./head-counts.ts";
@@ -55,7 +56,7 @@ function wideRangeRow({ head }: Desk, { divisions, setting }: CountBy<"wide-rang
       { text: String(divisions) },
       { text: sectionWords["wide-range"].mark, reversed: true },
       ...(block ? [{ text: String(setting.teethPerMove) }] : []),
-      { text: stays(setting) ? nothing : plateOf(head, setting) },
+      { text: largeCrankStays(setting) ? nothing : plateOf(head, setting) },
       ...largeCells(setting),
       { text: String(small.circle) },
       { text: String(small.turns) },
@@ -65,13 +66,8 @@ function wideRangeRow({ head }: Desk, { divisions, setting }: CountBy<"wide-rang
   };
 }
 
-/** Whether the large crank is not moved at all. */
-function stays({ turns, circle }: SettingBy<"wide-range">): boolean {
-  return turns === 0 && circle === null;
-}
-
 function largeCells(setting: SettingBy<"wide-range">): readonly Cell[] {
-  if (stays(setting)) return [{ text: nothing }, { text: nothing }, { text: nothing }];
+  if (largeCrankStays(setting)) return [{ text: nothing }, { text: nothing }, { text: nothing }];
   const { circle, turns, spaces } = setting;
   return [{ text: circle === null ? "any" : String(circle) }, { text: String(turns) }, { text: String(spaces) }];
 }

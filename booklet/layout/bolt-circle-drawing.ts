@@ -1,5 +1,6 @@
 import type { BoltCircleFigure } from "../content/figure-blocks.ts";
 import { levelMeasure } from "./dimensions.ts";
+import type { DrawingBox, DrawingRoom } from "./drawing-box.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { clearOfEachOther, numbered } from "./numbers-round.ts";
@@ -17,28 +18,17 @@ const roomForNumber = 17;
 const leastDrawn = 60;
 const quiet = { width: 0.5, grey: 0.45 };
 
-/** Where the drawing goes. */
-export interface BoltCircleBox {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  /** The most that it may be high. */
-  readonly tallest: number;
-  /** The least size of type. */
-  readonly least: number;
-}
-
-function scaleIn({ diameter }: BoltCircleFigure, { width, tallest }: Pick<BoltCircleBox, "width" | "tallest">): DrawnScale {
+function scaleIn({ diameter }: BoltCircleFigure, { width, tallest }: Pick<DrawingRoom, "width" | "tallest">): DrawnScale {
   return scaleToFit(diameter, Math.max(leastDrawn, Math.min(tallest - around - under, width - 2 * around)));
 }
 
 /** The height of the drawing, in its scale. */
-export function boltCircleHeight(figure: BoltCircleFigure, box: Pick<BoltCircleBox, "width" | "tallest">): number {
+export function boltCircleHeight(figure: BoltCircleFigure, box: Pick<DrawingRoom, "width" | "tallest">): number {
   return figure.diameter * scaleIn(figure, box).pointsPerMm + around + under;
 }
 
 /** Draws a bolt circle to scale as its coordinates have it, x to the right and y up, hole 1 black, every hole numbered that has room. */
-export function boltCircleMarks(figure: BoltCircleFigure, box: BoltCircleBox, measure: Measure): Mark[] {
+export function boltCircleMarks(figure: BoltCircleFigure, box: DrawingBox, measure: Measure): Mark[] {
   const { diameter, zero, says } = figure;
   const { pointsPerMm, says: scale } = scaleIn(figure, box);
   const radius = (diameter / 2) * pointsPerMm;

@@ -59,6 +59,7 @@ interface Drawn {
 
 function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper, measure: Measure, grown: number): Drawn {
   const larger = paper.closeness.drawing * grown;
+  const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
   switch (figure.type) {
     case "gear": {
       const height = gearHeight(figure, width, paper);
@@ -78,17 +79,14 @@ function drawing({ figure, share = 1 }: FigureBlock, width: number, paper: Paper
     case "template":
       return templateDrawn(figure, width, paper, measure);
     case "flats": {
-      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
       const height = flatsHeight(figure, room, measure);
       return { height, marks: (left, top) => flatsMarks(figure, { ...room, left, top }, measure) };
     }
     case "bolt-circle": {
-      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
       const height = boltCircleHeight(figure, room);
       return { height, marks: (left, top) => boltCircleMarks(figure, { ...room, left, top }, measure) };
     }
     case "scale": {
-      const room = { width, tallest: paper.height * share * ofPage * larger, least: paper.note };
       const height = scaleHeight(figure, room, measure);
       return { height, marks: (left, top) => scaleMarks(figure, { ...room, left, top }, measure) };
     }

@@ -1,5 +1,6 @@
 import type { FlatsFigure } from "../content/figure-blocks.ts";
 import { levelMeasure, uprightMeasure } from "./dimensions.ts";
+import type { DrawingBox, DrawingRoom } from "./drawing-box.ts";
 import type { Mark, ShapeMark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { clearOfEachOther, numbered } from "./numbers-round.ts";
@@ -17,26 +18,13 @@ const roomForNumber = 15;
 /** Work is not drawn smaller, in points across. */
 const leastDrawn = 72;
 
-/** Where the drawing goes. */
-export interface FlatsBox {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  /** The most that it may be high. */
-  readonly tallest: number;
-  /** The least size of type. */
-  readonly least: number;
-}
-
-type Room = Pick<FlatsBox, "width" | "tallest" | "least">;
-
 /** The height of the drawing, in its scale. */
-export function flatsHeight(figure: FlatsFigure, room: Room, measure: Measure): number {
+export function flatsHeight(figure: FlatsFigure, room: DrawingRoom, measure: Measure): number {
   return figure.blank * placedIn(figure, room, measure).scale.pointsPerMm + over + under;
 }
 
 /** How wide the measures on either side are, from the work outwards, and the scale that they leave room for. */
-function placedIn({ says, blank }: FlatsFigure, { width, tallest, least }: Room, measure: Measure) {
+function placedIn({ says, blank }: FlatsFigure, { width, tallest, least }: DrawingRoom, measure: Measure) {
   const style: Style = { weight: "semibold", size: least + 0.5 };
   const columns = {
     left: [measure(says.opposite, style), measure(says.flatToRound, style)],
@@ -52,7 +40,7 @@ function beside(widths: readonly number[]): number {
 }
 
 /** Draws the work from its end, to scale, flat 1 at the top where the cutter is, and with all that is measured on it. */
-export function flatsMarks(figure: FlatsFigure, box: FlatsBox, measure: Measure): Mark[] {
+export function flatsMarks(figure: FlatsFigure, box: DrawingBox, measure: Measure): Mark[] {
   const { says } = figure;
   const { style, columns, scale } = placedIn(figure, box, measure);
   const { pointsPerMm } = scale;

@@ -1,8 +1,9 @@
 import type { ScaleFigure } from "../content/figure-blocks.ts";
+import type { DrawingBox, DrawingRoom } from "./drawing-box.ts";
 import type { Mark } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { drawnLength, figureStyle, leastForFigures, lineWidth } from "./scale-lines-drawn.ts";
-import { type StripBox, stripMarks, stripsHeight } from "./scale-strip.ts";
+import { stripMarks, stripsHeight } from "./scale-strip.ts";
 import { circleMark, pointAt } from "./shapes.ts";
 
 /** From line to line round a dial, in points: as they are drawn where there is room, and no closer. */
@@ -10,28 +11,20 @@ const usualApart = 3.8;
 const leastApart = 2.1;
 const leastRadius = 62;
 
-/** Where the drawing goes. */
-export interface ScaleBox extends StripBox {
-  /** The most that it may be high. */
-  readonly tallest: number;
-}
-
-type Room = Pick<ScaleBox, "width" | "tallest" | "least">;
-
 /** The height of the drawing. */
-export function scaleHeight(figure: ScaleFigure, room: Room, measure: Measure): number {
+export function scaleHeight(figure: ScaleFigure, room: DrawingRoom, measure: Measure): number {
   const radius = dialRadius(figure, room, measure);
   return radius === null ? stripsHeight(figure, room, measure) : 2 * radius + 2;
 }
 
 /** Draws a scale as it will look: a dial as a face where its lines have room all round, anything else drawn out straight. */
-export function scaleMarks(figure: ScaleFigure, box: ScaleBox, measure: Measure): Mark[] {
+export function scaleMarks(figure: ScaleFigure, box: DrawingBox, measure: Measure): Mark[] {
   const radius = dialRadius(figure, box, measure);
   return radius === null ? stripMarks(figure, box, measure) : dialMarks(figure, radius, box, measure);
 }
 
 /** The radius of a dial; null where it is none, or has more lines than there is room for. */
-function dialRadius(figure: ScaleFigure, { width, tallest, least }: Room, measure: Measure): number | null {
+function dialRadius(figure: ScaleFigure, { width, tallest, least }: DrawingRoom, measure: Measure): number | null {
   if (!figure.allRound) return null;
   const style = figureStyle(least);
   const round = figure.lines.length / (2 * Math.PI);
@@ -41,7 +34,7 @@ function dialRadius(figure: ScaleFigure, { width, tallest, least }: Room, measur
   return radius > most || radius < round * leastApart ? null : radius;
 }
 
-function dialMarks(figure: ScaleFigure, radius: number, { left, top, width, least }: ScaleBox, measure: Measure): Mark[] {
+function dialMarks(figure: ScaleFigure, radius: number, { left, top, width, least }: DrawingBox, measure: Measure): Mark[] {
   const at = { x: left + width / 2, y: top + radius + 1 };
   const style = figureStyle(least);
   const high = style.size * 0.7;

@@ -1,4 +1,5 @@
 import type { DrawnLine, ScaleFigure } from "../content/figure-blocks.ts";
+import type { DrawingBox, DrawingRoom } from "./drawing-box.ts";
 import type { Mark, Style } from "./marks.ts";
 import { type Measure, setText } from "./measure.ts";
 import { drawnLength, figureStyle, leastForFigures, lineWidth } from "./scale-lines-drawn.ts";
@@ -15,16 +16,8 @@ const leastMain = 1.8;
 const mainLength = 9;
 const underStrip = 12;
 
-/** Where the drawing goes. */
-export interface StripBox {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  /** The least size of type. */
-  readonly least: number;
-}
-
-type Room = Pick<StripBox, "width" | "least">;
+/** Of its room, as high as its strips are. */
+type Room = Omit<DrawingRoom, "tallest">;
 
 /** A scale drawn out straight: strips of so many spaces each. */
 interface Strips {
@@ -91,7 +84,7 @@ function noteOf(scale: DrawnScale | null, strips: Strips["strips"], needed: numb
 }
 
 /** Draws a scale as strips under each other, its lines up from an edge, and against a vernier the lines of the main scale down from it. */
-export function stripMarks(figure: ScaleFigure, box: StripBox, measure: Measure): Mark[] {
+export function stripMarks(figure: ScaleFigure, box: Omit<DrawingBox, "tallest">, measure: Measure): Mark[] {
   const { style, space, strips, height, mainDrawn, note } = stripsIn(figure, box, measure);
   const middle = strips.length === 1;
   return [

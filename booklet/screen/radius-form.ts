@@ -1,5 +1,4 @@
-import type { AtRadius } from "../../src/words/index.ts";
-import { lengthsIn } from "../../src/words/index.ts";
+import { type AtRadius, lengthsIn } from "../../src/words/index.ts";
 import type { Desk } from "./desk.ts";
 import { el } from "./el.ts";
 import { choice, field } from "./pieces.ts";

@@ -1,5 +1,4 @@
-import type { Head } from "../head/head.ts";
-import { wormRatioOf } from "../head/head.ts";
+import { type Head, wormRatioOf } from "../head/head.ts";
 import { leastCountArcSeconds } from "../machine/readings.ts";
 import type { Way } from "../machine/way.ts";
 import { wayChosen } from "../machine/way-chosen.ts";

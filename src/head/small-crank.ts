@@ -1,6 +1,6 @@
 import type { FaultList } from "../number/fault-list.ts";
 import type { Head } from "./head.ts";
-import { mostHoles } from "./plate.ts";
+import { mostHoles, refuseDoubles } from "./plate.ts";
 
 /**
  * The small crank of a wide range head: a second worm before the first. It moves over a plate of its own while the
@@ -27,8 +27,7 @@ export function readSmallCrank(value: unknown, faults: FaultList): Pick<Head, "s
     .list(spec.circles, "smallCrank.circles", mostSmallCircles, "its plate has at least one circle of holes")
     .map((holes, index) => faults.wholeNumber(holes, `smallCrank.circles[${index}]`, 2, mostHoles))
     .sort((a, b) => a - b);
-  const twice = circles.find((holes, index) => index > 0 && holes === circles[index - 1]);
-  if (twice !== undefined) faults.add("twice", "smallCrank.circles", `the circle ${twice} is there twice; give each once`);
+  refuseDoubles(circles, "smallCrank.circles", "circle", faults);
   const ratio = faults.wholeNumber(spec.ratio, "smallCrank.ratio", 2, mostSmallRatio);
   return { smallCrank: Object.freeze({ ratio, circles: Object.freeze(circles) }) };
 }

@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import { type Head, type OwnedCircle, ownedCircles } from "../head/head.ts";
+import { byMounted } from "../methods/handling.ts";
 import type { Effort } from "../number/effort.ts";
 import { fromExact, gcdOf, lcmOf } from "../number/ratio.ts";
 import type { Turned } from "./scale-reader.ts";
@@ -29,11 +30,10 @@ export function bestCircleFor(
 ): OwnedCircle | null {
   if (head.wormRatio === null) return null;
   const { parts, whole } = partsOfTurn(fromExact(head.wormRatio), angles);
-  const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
-  const circles = [...ownedCircles(head)].sort((a, b) => other(a) - other(b) || b.holes - a.holes);
+  const circles = [...ownedCircles(head)].sort((a, b) => byMounted(a, b, mounted) || b.holes - a.holes);
   const multiplesOf = whole / parts.reduce(gcdOf, whole);
   const exact = circles.filter(({ holes }) => BigInt(holes) % multiplesOf === 0n);
-  const [smallest] = exact.sort((a, b) => other(a) - other(b) || a.holes - b.holes);
+  const [smallest] = exact.sort((a, b) => byMounted(a, b, mounted) || a.holes - b.holes);
   return smallest ?? leastMissing(circles, [...parts], whole, effort);
 }
 

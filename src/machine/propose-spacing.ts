@@ -1,4 +1,5 @@
-import { type Head, mountedPlate, type OwnedCircle, ownedCircles, wormRatioOf } from "../head/head.ts";
+import { type Head, mountedPlate, ownedCircles, wormRatioOf } from "../head/head.ts";
+import { byMounted } from "../methods/handling.ts";
 import { checkAngle, formatAngle } from "../number/angle.ts";
 import { checkKeys, keysOf } from "../number/check-options.ts";
 import { quoted, refuse, wholeNumberFault } from "../number/errors.ts";
@@ -138,9 +139,8 @@ function circlesFor(head: Head, flutes: number, many: number, mounted: string | 
     );
   const { n, d } = fromExact(wormRatioOf(head));
   const [worm, parts, rounds] = [Number(n), Number(d), flutes / many];
-  const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
   return [...circles]
-    .sort((a, b) => other(a) - other(b) || a.holes - b.holes)
+    .sort((a, b) => byMounted(a, b, mounted) || a.holes - b.holes)
     .filter(({ holes }) => (worm * holes) % (parts * rounds) === 0 && worm * holes <= greatestTerm * parts)
     .map(({ holes }) => {
       const whole = (worm * holes) / parts;

@@ -1,6 +1,5 @@
 import type Fraction from "fraction.js";
-import type { Head } from "../head/head.ts";
-import { wormRatioOf } from "../head/head.ts";
+import { type Head, wormRatioOf } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { fromExact, gcd, type Ratio, type Revolutions, rational, revolutionsOf, toRevolutions } from "../number/ratio.ts";

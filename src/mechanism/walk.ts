@@ -15,8 +15,8 @@ import { type Act, type Motion, type Pin, still } from "./act.ts";
 const seenBy: Readonly<Record<Pin["at"], (standing: Act) => Fraction>> = {
   // The index pin goes round with the crank, over a plate that may turn.
   "index-pin": ({ crank, plate }) => crank.sub(plate),
-  // The rear pin stands still at the back of the plate, which turns past it.
   "small-pin": ({ small }) => small,
+  // The rear pin stands still at the back of the plate, which turns past it.
   "rear-pin": ({ plate }) => plate,
   "spindle-pin": ({ spindle }) => spindle,
   dial: ({ crank }) => crank,

@@ -1,4 +1,5 @@
 import type { OwnedCircle } from "../head/head.ts";
+import { byMounted } from "../methods/handling.ts";
 import type { HeadLayout } from "../methods/layout.ts";
 import { byCranking, wideRangeSetting } from "../methods/wide-range.ts";
 import { type Effort, take } from "../number/effort.ts";
@@ -6,7 +7,7 @@ import type { Move } from "../setting/move.ts";
 import type { NearBy } from "../setting/near-setting.ts";
 import type { SettingBy } from "../setting/setting.ts";
 import { closest } from "./closest.ts";
-import { eachFromZero, furthest, type Wanted } from "./near-from-zero.ts";
+import { eachFromZero, leastFarOff, type Wanted } from "./near-from-zero.ts";
 
 /**
  * The wide range setting nearest to a move, both cranks going forward.
@@ -54,15 +55,8 @@ export function nearestByBoth(layout: HeadLayout, wanted: Wanted): NearBy<"both-
   const { head, wormRatio, worm } = layout;
   if (head.smallCrank === undefined) return null;
   const { ratio, circles } = head.smallCrank;
-  const best = closest<number>(Number.POSITIVE_INFINITY);
-  for (const circle of circles) {
-    const perTurn = ratio * circle;
-    const { residue, parts } = furthest({ perTurn, turns: worm }, wanted.move);
-    if (parts === 1) return null;
-    const error = residue / (parts * perTurn);
-    if (best.takes(error)) best.offer(error, circle);
-  }
-  const [small] = best.candidates.toSorted((a, b) => b - a);
+  const nearest = leastFarOff(circles, (circle) => ({ perTurn: ratio * circle, turns: worm }), wanted.move);
+  const [small] = nearest.toSorted((a, b) => b - a);
   if (small === undefined) return null;
   const perTurn = ratio * small;
   const on = standsOn(layout, perTurn);
@@ -81,6 +75,5 @@ export function nearestByBoth(layout: HeadLayout, wanted: Wanted): NearBy<"both-
 
 /** The circle for the large crank, on the plate that is on the head where that has one; none where only whole turns are among the places. */
 function standsOn({ circles, mounted }: HeadLayout, perTurn: number): OwnedCircle | undefined {
-  const other = ({ plate }: OwnedCircle) => Number(plate !== mounted);
-  return circles.filter(({ holes }) => perTurn % holes === 0).sort((a, b) => b.holes - a.holes || other(a) - other(b))[0];
+  return circles.filter(({ holes }) => perTurn % holes === 0).sort((a, b) => b.holes - a.holes || byMounted(a, b, mounted))[0];
 }

@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import type { OwnedCircle } from "../head/head.ts";
 import type { Scale } from "../head/scale.ts";
 import { spindleTurnsPerMove } from "../mechanism/identity.ts";
+import { byMounted } from "../methods/handling.ts";
 import { type HeadLayout, partOfTurn } from "../methods/layout.ts";
 import { arcSecondsPerTurn } from "../number/angle.ts";
 import { furthestMultiple } from "../number/first-in-range.ts";
@@ -36,18 +37,10 @@ export interface Wanted {
  * @returns Null where the head has no circle, or one of its circles has a hole for every position.
  */
 export function nearestHole(layout: HeadLayout, wanted: Wanted): NearFromZero | null {
-  const best = closest<OwnedCircle>(Number.POSITIVE_INFINITY);
-  for (const circle of layout.circles) {
-    const { residue, parts } = furthest({ perTurn: circle.holes, turns: layout.worm }, wanted.move);
-    if (parts === 1) return null;
-    // In turns of the crank.
-    const error = residue / (parts * circle.holes);
-    if (best.takes(error)) best.offer(error, circle);
-  }
-  const isMounted = ({ plate }: OwnedCircle) => Number(plate === layout.mounted);
-  const [circle] = best.candidates.toSorted((a, b) => isMounted(b) - isMounted(a) || b.holes - a.holes);
-  if (circle === undefined) return null;
-  return byHolesOf(layout, wanted, circle);
+  const { worm, mounted } = layout;
+  const nearest = leastFarOff(layout.circles, ({ holes }) => ({ perTurn: holes, turns: worm }), wanted.move);
+  const [circle] = nearest.toSorted((a, b) => byMounted(a, b, mounted) || b.holes - a.holes);
+  return circle === undefined ? null : byHolesOf(layout, wanted, circle);
 }
 
 /** Each position by the nearest hole of one circle. */
@@ -127,8 +120,27 @@ function spacing({ perTurn, turns }: Places, { divisions, teeth }: Move): { read
   return { step: floorMod(numerator / common, parts), parts };
 }
 
+/**
+ * Those on whose places the worst position of a count is least far off, equal ones together; none where one of them
+ * has a place for every position.
+ *
+ * @param placesOf - Of each, on what turns alike.
+ */
+export function leastFarOff<On>(all: readonly On[], placesOf: (on: On) => Places, move: Move): readonly On[] {
+  const best = closest<On>(Number.POSITIVE_INFINITY);
+  for (const on of all) {
+    const places = placesOf(on);
+    const { residue, parts } = furthest(places, move);
+    if (parts === 1) return [];
+    // In turns of what carries the places.
+    const error = residue / (parts * places.perTurn);
+    if (best.takes(error)) best.offer(error, on);
+  }
+  return best.candidates;
+}
+
 /** How far the worst position of a count lies from a place, in `residue` of the `parts` between two places. */
-export interface Furthest {
+interface Furthest {
   /** Steps from the zero. */
   readonly index: number;
   readonly residue: number;
@@ -143,7 +155,7 @@ export interface Furthest {
  * whole worm ratio b divides the count, so the residue nearest to half of b is there; on a fractional
  * one it may lie beyond the last position, and the greatest that does not is found by Euclid.
  */
-export function furthest(places: Places, move: Move): Furthest {
+function furthest(places: Places, move: Move): Furthest {
   const { step, parts } = spacing(places, move);
   const residue = Math.floor(parts / 2);
   const past = Number((BigInt(inverseModulo(step, parts)) * BigInt(residue)) % BigInt(parts));

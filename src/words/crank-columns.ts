@@ -33,10 +33,6 @@ export function cranksColumns(
     sets,
     cell,
   });
-  const ofSmall =
-    (key: "smallTurns" | "smallHole"): PlaceColumn["cell"] =>
-    (place) =>
-      key in place ? String((place as Partial<Record<typeof key, number>>)[key] ?? "") : "";
   const turned = places.some((place) => place.by === "both-cranks" && place.smallTurns > 0);
   return [
     column(
@@ -53,7 +49,11 @@ export function cranksColumns(
             stands((place) => String(place.hole)),
           ),
         ]),
-    ...(turned ? [column("small-turns", "small turns", ofSmall("smallTurns"))] : []),
-    column("small-hole", `small${ofCircle(setting.small)}`, ofSmall("smallHole")),
+    ...(turned
+      ? [column("small-turns", "small turns", (place) => (place.by === "both-cranks" ? String(place.smallTurns) : ""))]
+      : []),
+    column("small-hole", `small${ofCircle(setting.small)}`, (place) =>
+      "smallHole" in place ? String(place.smallHole ?? "") : "",
+    ),
   ];
 }

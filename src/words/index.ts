@@ -19,6 +19,7 @@ export {
 } from "./answer-words.ts";
 export { countsByEyeItems, moveGivesItems } from "./backwards-words.ts";
 export { budgetGradeNote, budgetItems, budgetTitle, untoldItems } from "./budget-words.ts";
+export { capital } from "./capital.ts";
 export { type Coded, cautionItem, cautionItems, cautionItemsBesides, cautionsBesides } from "./caution-words.ts";
 export { type CheckTelling, checkItem } from "./check-words.ts";
 export { boltCircleWords, chordItem, coordinatesWords } from "./coordinate-words.ts";
@@ -162,3 +163,4 @@ export { tableColumns } from "./spreadsheet/settings.ts";
 export { standingItems } from "./standing-words.ts";
 export { wayFigures, wayItems, wayName, wayShort, wayTitle } from "./way-words.ts";
 export { whyNotWords } from "./why-not-words.ts";
+export { largeCrankStays } from "./wide-range-words.ts";

@@ -4,6 +4,7 @@ import type { UntriedOfKit } from "../kit/efforts.ts";
 import type { Expectation } from "../kit/expected.ts";
 import type { Adds } from "../kit/lacking.ts";
 import { allMethods } from "../methods/registry.ts";
+import { capital } from "./capital.ts";
 import { runsOf } from "./gear/repair-items.ts";
 import type { Item } from "./item.ts";
 import { methodWords } from "./methods.ts";
@@ -159,5 +160,5 @@ function few(counts: readonly number[]): string {
 }
 
 function sentence(text: string): string {
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
+  return `${capital(text)}.`;
 }

@@ -3,9 +3,10 @@ import type { Place, PlaceByMoves } from "../machine/place.ts";
 import type { PlannedJob } from "../machine/plan.ts";
 import type { Way } from "../machine/way.ts";
 import type { Side } from "../machine/zero.ts";
+import { capital } from "./capital.ts";
 import { directNouns } from "./direct-nouns.ts";
 import { shortAngle } from "./numbers.ts";
-import { goesBy } from "./place-words.ts";
+import { goesBy, goesOnFromLast } from "./place-words.ts";
 
 /** What a list of places says only in its columns: where it begins, and which way the scales go. */
 export interface ListOf {
@@ -23,7 +24,7 @@ export function legendWords({ way, start }: Pick<PlannedJob, "way" | "start">, {
   const startHole = "hole" in start ? (start.hole ?? 0) : 0;
   const first = after === null ? "" : `; the first goes on from tooth ${after}`;
   return [
-    ...(by === "marks" || by === "spindle-row" || by === "both-cranks" ? [] : [goOnLegend(by, circle !== null, first)]),
+    ...(goesOnFromLast(by) ? [goOnLegend(by, circle !== null, first)] : []),
     ...(by === "marks" || circle === null ? [] : [holeLegend(way, startHole)]),
     ...("second" in way.setting ? [`"Rear" is the hole of ${way.setting.second.circle} at the rear pin, likewise.`] : []),
     ...(way.setting.exact ? [] : ['"Off by" is how far the work stands from its true angle: + too far, − short of it.']),
@@ -39,10 +40,8 @@ function goOnLegend(by: "index-holes" | "spindle-holes", onHoles: boolean, first
 
 function holeLegend(way: Way, startHole: number): string {
   const { place, places } = directNouns(way.setting);
-  const [numbered, turned] = [
-    `${places[0]?.toUpperCase()}${places.slice(1)} are numbered`,
-    goesBy(way).startsWith("spindle") ? "work" : "crank",
-  ];
+  const numbered = `${capital(places)} are numbered`;
+  const turned = goesBy(way).startsWith("spindle") ? "work" : "crank";
   return startHole === 0
     ? `${numbered} from 0, where the pin starts, the way the ${turned} goes.`
     : `${numbered} the way the ${turned} goes; the pin starts in ${place} ${startHole}.`;

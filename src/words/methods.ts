@@ -1,5 +1,6 @@
 import type { Head } from "../head/head.ts";
 import type { Method, SettingBy } from "../setting/setting.ts";
+import { capital } from "./capital.ts";
 import { crankItems, crankShort, stopPinIn, turnsOf } from "./crank-items.ts";
 import { directNouns } from "./direct-nouns.ts";
 import { compoundFigures, crankFigures, dialFigures, directFigures } from "./figures.ts";
@@ -99,7 +100,7 @@ function directItems(setting: SettingBy<"direct">, { wormRatio }: Head): readonl
   const { what, places } = directNouns(setting);
   const worm: Item = { term: "Worm", text: "out of mesh; the spindle is moved by hand" };
   const on: Item = {
-    term: `${what[0]?.toUpperCase()}${what.slice(1)}`,
+    term: capital(what),
     text: `${plate}, ${circle / vernierHoles} ${places}`,
     inFigures: true,
   };

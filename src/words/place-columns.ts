@@ -6,7 +6,7 @@ import { formatAngle } from "../number/angle.ts";
 import { goColumns } from "./go-columns.ts";
 import { signedSeconds, whole } from "./numbers.ts";
 import type { PlaceColumn, ScaleColumn } from "./place-column.ts";
-import { goesBy } from "./place-words.ts";
+import { goesBy, goesOnFromLast } from "./place-words.ts";
 import { readingShort } from "./reading-words.ts";
 import { standColumns } from "./stand-columns.ts";
 
@@ -18,7 +18,7 @@ export function placeColumns(job: Pick<PlannedJob, "way" | "places">, head: Head
   const by = goesBy(job.way, head);
   const isNear = !job.way.setting.exact;
   return [
-    ...(by === "marks" || by === "spindle-row" || by === "both-cranks" ? [] : goColumns(job, by === "index-holes")),
+    ...(goesOnFromLast(by) ? goColumns(job, by === "index-holes") : []),
     ...(by === "marks" ? [] : standColumns(job, by)),
     ...(isNear ? [errorColumn] : []),
     ...scaleColumns(head, job.way.by === "ring" ? "ring" : by === "marks" ? "dial" : null),

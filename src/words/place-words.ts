@@ -6,8 +6,8 @@ import { motionOf } from "../mechanism/motion.ts";
 import { directNouns } from "./direct-nouns.ts";
 
 /**
- * What the hand goes by to a place: holes of an index plate, those of both cranks, each place by itself, holes of the spindle's own plate, those with a row
- * of holes beside them, or marks of a scale.
+ * What the hand goes by to a place: holes of an index plate, holes of the spindle's own plate; or each place by itself,
+ * the holes of both cranks, holes with one of a row beside them, or marks of a scale.
  */
 export type GoesBy = "index-holes" | "spindle-holes" | "both-cranks" | "spindle-row" | "marks";
 
@@ -43,28 +43,28 @@ export function goesBy(way: Way, head?: Pick<Head, "plates">): GoesBy {
   }
 }
 
-/**
- * How to get to a place from the one before, in few words: `0 + 6/15`, `0 + 2/43, both on 15/41`; empty where marks are
- * set, or a hole with one of a row.
- */
-export function goOnWords(place: Place, way: Way): string {
-  if (goesBy(way) === "spindle-row" || place.by === "both-cranks") return "";
-  switch (place.by) {
-    case "moves":
-      return goesBy(way) === "marks" ? "" : moveWords(place.from, way.setting.circle, goesBy(way));
-    case "nearest-hole":
-      return holeWords(place.from, way.setting.circle);
-    case "nearest-direct":
-      return holeWords(place.from, way.setting.circle).replace(/0 \+ /, "");
-    case "dial":
-    case "ring":
-      return "";
-  }
+/** Whether the hand goes on from each place to the next; else every place is gone to by itself. */
+export function goesOnFromLast(by: GoesBy): by is "index-holes" | "spindle-holes" {
+  return by === "index-holes" || by === "spindle-holes";
 }
 
-function holeWords({ direction, turns, spaces }: PlaceByHole["from"], circle: number | null): string {
+/** How to get to a place from the one before, in few words: `0 + 6/15`, `0 + 2/43, both on 15/41`; empty where each is gone to by itself. */
+export function goOnWords(place: Place, way: Way): string {
+  const by = goesBy(way);
+  if (!goesOnFromLast(by) || !("from" in place)) return "";
+  const { circle } = way.setting;
+  return place.by === "moves" ? moveWords(place.from, circle, by) : holeWords(place.from, circle, by);
+}
+
+function holeWords({ direction, turns, spaces }: PlaceByHole["from"], circle: number | null, by: GoesBy): string {
   if (turns === 0 && spaces === 0) return "stay";
-  return `${direction === "back" ? "BACK " : ""}${turns} + ${spaces}/${circle}`;
+  return `${direction === "back" ? "BACK " : ""}${turnsAndSpaces({ turns, spaces }, circle, by)}`;
+}
+
+/** On the spindle's own plate whole turns are told only where there are any. */
+function turnsAndSpaces({ turns, spaces }: Pick<MoveBetween, "turns" | "spaces">, circle: number | null, by: GoesBy): string {
+  const on = circle === null ? "" : `/${circle}`;
+  return `${by === "spindle-holes" && turns === 0 ? "" : `${turns} + `}${spaces}${on}`;
 }
 
 /** A move between two places: turns + spaces, and the part by the rear pin; one that goes back is made first. */
@@ -75,8 +75,7 @@ export function moveWords(
 ): string {
   if (moves === 0) return "stay";
   const back = direction === "back";
-  const on = circle === null ? "" : `/${circle}`;
-  const alone = `${by === "spindle-holes" && turns === 0 ? "" : `${turns} + `}${spaces}${on}`;
+  const alone = turnsAndSpaces({ turns, spaces }, circle, by);
   if (small !== undefined) return `${back ? "BACK " : ""}${alone}, small ${small.turns} + ${small.spaces}/${small.circle}`;
   if (second === undefined) return `${back ? "BACK " : ""}${alone}`;
   const whole = second.turns > 0 ? `${second.turns} + ` : "";

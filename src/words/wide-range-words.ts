@@ -18,14 +18,14 @@ export const wideRangeWords: MethodWords<"wide-range"> = {
   short: (setting, plate) => {
     const { turns, spaces, circle } = setting.small;
     const small = `small crank ${turns} + ${spaces} of ${circle}`;
-    return stays(setting) ? small : `${crankShort(setting)}${plate}, then ${small}`;
+    return largeCrankStays(setting) ? small : `${crankShort(setting)}${plate}, then ${small}`;
   },
   proof: (_, { crankTurns, smallTurns = null }) =>
     `: ${turnsOf(crankTurns)} of the large crank and ${turnsOf(smallTurns)} of the small one bring the work back to its start`,
 };
 
 /** Whether the large crank is not moved at all. */
-function stays({ circle, turns }: SettingBy<"wide-range">): boolean {
+export function largeCrankStays({ circle, turns }: SettingBy<"wide-range">): boolean {
   return circle === null && turns === 0;
 }
 
@@ -34,7 +34,7 @@ function wideRangeItems(setting: SettingBy<"wide-range">, head: Head): readonly 
   const { turns, spaces, circle, armsEnclose } = setting.small;
   const atRest: Item = { term: "Large crank", text: "stays where it is, its pin in a hole of any circle" };
   return [
-    ...(stays(setting) ? [atRest] : crankItems(setting)),
+    ...(largeCrankStays(setting) ? [atRest] : crankItems(setting)),
     stopPinIn(head),
     {
       term: "Small crank",
@@ -49,7 +49,7 @@ function wideRangeItems(setting: SettingBy<"wide-range">, head: Head): readonly 
 function wideRangeFigures(setting: SettingBy<"wide-range">): readonly Figure[] {
   const { turns, spaces, circle } = setting.small;
   return [
-    ...(stays(setting) ? [] : [circleFigure(setting), ...moveFigures(setting, "")]),
+    ...(largeCrankStays(setting) ? [] : [circleFigure(setting), ...moveFigures(setting, "")]),
     { head: "SMALL TURNS", figure: String(turns), under: "of the small crank" },
     { head: "SMALL SPACES", figure: String(spaces), under: `of its ${circle}` },
   ];

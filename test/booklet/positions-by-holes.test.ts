@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Head } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, wormRatioOf } from "../../src/index.ts";
 import { add, holeAt, holes, type Turns, times, turnsOf, workTurned } from "../support/bench.ts";
 import { ready } from "../support/ready.ts";
 import { type PrintedTable, printedSeries } from "./printed-series.ts";

@@ -1,5 +1,4 @@
-import type { Head } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, wormRatioOf } from "../../src/index.ts";
 import { add, type Turns, times, turnsOf, withinTurn } from "../support/bench.ts";
 import type { PrintedTable } from "./printed-series.ts";
 import type { PrintedPlace } from "./printed-sheet.ts";

@@ -1,5 +1,4 @@
-import type { Head, Side, UnprovedSetting } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, type Side, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import {
   add,
   atStart,

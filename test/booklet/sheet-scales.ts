@@ -1,5 +1,4 @@
-import type { Head, Scale } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, type Scale, wormRatioOf } from "../../src/index.ts";
 import { add, type Turns, times, turnsOf, withinTurn } from "../support/bench.ts";
 import type { PrintedPlace } from "./printed-sheet.ts";
 import type { OnTheBench } from "./sheet-on-bench.ts";

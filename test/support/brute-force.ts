@@ -1,5 +1,4 @@
-import type { Head, Method } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, type Method, wormRatioOf } from "../../src/index.ts";
 import { type SetOnHead, settingKey } from "./setting-key.ts";
 
 /*

@@ -1,5 +1,15 @@
-import type { Head, NearMove, Place, PlaceByHole, PlaceByMoves, Reading, Setting, Side, Target } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import {
+  type Head,
+  type NearMove,
+  type Place,
+  type PlaceByHole,
+  type PlaceByMoves,
+  type Reading,
+  type Setting,
+  type Side,
+  type Target,
+  wormRatioOf,
+} from "../../src/index.ts";
 import { add, atStart, holeAt, moved, type Stand, spindle, type Turns, turnsOf, withinTurn } from "./bench.ts";
 
 /*

@@ -1,5 +1,4 @@
-import type { Head, UnprovedSetting } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { add, divided, holes, plateTurns, type Turns, times, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
 
 /*

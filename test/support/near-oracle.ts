@@ -1,5 +1,4 @@
-import type { Head, NearMove } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
+import { type Head, type NearMove, wormRatioOf } from "../../src/index.ts";
 import { everyTrain } from "./brute-force.ts";
 
 /*

@@ -1,14 +1,14 @@
-import type {
-  NearBy,
-  Place,
-  PlaceByCranks,
-  PlaceByHole,
-  PlaceByMoves,
-  PlaceByScale,
-  PlannedJob,
-  Reading,
+import {
+  type NearBy,
+  type Place,
+  type PlaceByCranks,
+  type PlaceByHole,
+  type PlaceByMoves,
+  type PlaceByScale,
+  type PlannedJob,
+  type Reading,
+  wormRatioOf,
 } from "../../src/index.ts";
-import { wormRatioOf } from "../../src/index.ts";
 import { add, divided, holes, type Turns, turnsOf, turnsText, withinTurn, workTurned } from "./bench.ts";
 import {
   type Bench,

@@ -1,0 +1,4 @@
+/** With a capital, as a sentence or a term begins. */
+export function capital(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+}

@@ -4,7 +4,6 @@ import { bookOf, type Contents, countsTold } from "./content/book.ts";
 import type { HeadCount } from "./content/head-counts.ts";
 import { type PartId, partIds } from "./content/parts.ts";
 import { cardOf, posterContents, posterOf } from "./content/poster.ts";
-import { isReadHead } from "./content/readings.ts";
 import { forWall, wallContents } from "./content/wall.ts";
 import { editionOf } from "./edition.ts";
 import type { Paper, PaperName } from "./layout/paper.ts";
@@ -151,7 +150,7 @@ function checkTogether(head: Head, { put, usual }: Form, as: BookForm, options: 
   if (options.tagged === true && put !== "pages")
     throw refusal("conflict", "tagged", `a ${as} has no order of reading; leave it untagged, or print pages`);
   if (usual !== null) return;
-  if (isReadHead(head))
+  if (head.plates.length === 0)
     throw refusal(
       "conflict",
       "as",

@@ -4,6 +4,7 @@ import type { CountBy } from "./head-counts.ts";
 import { type Desk, doneBy } from "./parts.ts";
 import { keyTo, sectionWords } from "./sections.ts";
 import { countColumns, stepCell, stepColumn } from "./setting-cells.ts";
+import { spindleNouns } from "./spindle-nouns.ts";
 import type { Row } from "./table-block.ts";
 import { anchorOf } from "./words.ts";
 
@@ -11,6 +12,7 @@ import { anchorOf } from "./words.ts";
 export function directPart(desk: Desk): Part | null {
   const counts = doneBy(desk, "direct");
   if (counts.length === 0) return null;
+  const { what, places } = spindleNouns(desk.head);
   const byRow = counts.some(({ setting }) => setting.vernierHoles !== undefined);
   return {
     id: "direct",
@@ -26,12 +28,12 @@ export function directPart(desk: Desk): Part | null {
         summary: "Counts by direct indexing",
         columns: [
           ...countColumns,
-          { head: "direct plate", group: "SET UP", align: "left", strong: true, wraps: true },
-          { head: "holes", group: "SET UP", align: "right", strong: true },
+          { head: what, group: "SET UP", align: "left", strong: true, wraps: true },
+          { head: places, group: "SET UP", align: "right", strong: true },
           { head: "spaces", group: "SPINDLE", align: "right", strong: true },
           ...(byRow ? [{ head: "+ of\nthe row", group: "SPINDLE", align: "right", strong: true } as const] : []),
           stepColumn,
-          { head: "stop in holes", group: "CHECK", align: "left", wraps: true },
+          { head: places === "holes" ? "stop in holes" : "stop at", group: "CHECK", align: "left", wraps: true },
         ],
         rows: counts.map((count) => directRow(count, byRow)),
       },
@@ -56,7 +58,7 @@ function directRow({ divisions, setting }: CountBy<"direct">, byRow: boolean): R
       { text: String(Math.floor(spaces / row)) },
       ...(byRow ? [{ text: String(spaces % row) }] : []),
       stepCell(divisions),
-      { text: stops.map((place) => (row === 1 ? place : `${Math.floor(place / row)}+${place % row}`)).join(" ") },
+      { text: row === 1 ? stops.join(" ") : stops.map((place) => `${Math.floor(place / row)}+${place % row}`).join(", ") },
     ],
   };
 }

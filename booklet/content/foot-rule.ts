@@ -1,6 +1,7 @@
 import { wormRatioOf } from "../../src/head/head.ts";
 import type { Head, Method, Ratio } from "../../src/index.ts";
 import { capital, handOf } from "../../src/words/index.ts";
+import { spindleNouns } from "./spindle-nouns.ts";
 
 /** How the rows are done under which a rule is to stand. */
 export interface RuleFor {
@@ -14,18 +15,20 @@ export interface RuleFor {
 }
 
 /** The rule at the foot of a page, true of every row above it. */
-export function footRule(head: Pick<Head, "wormRatio" | "plates" | "smallCrank">, rows: RuleFor): string {
+export function footRule(head: Pick<Head, "wormRatio" | "plates" | "directPlates" | "smallCrank">, rows: RuleFor): string {
   const { wormRatio } = head;
   const smallRatio = head.smallCrank?.ratio ?? 1;
-  if (wormRatio === null && rows.method !== "direct") return `Angle of one division = 360° ${shareOf(rows)}`;
+  if (wormRatio === null && (rows.method !== "direct" || head.directPlates.length === 0))
+    return `Angle of one division = 360° ${shareOf(rows)}`;
   switch (rows.method) {
     case "direct":
-      return `Spaces of a move = holes ${shareOf(rows)}`;
+      return `${rows.near ? `True spaces of ${moved(rows)}` : "Spaces of a move"} = ${spindleNouns(head).places} ${shareOf(rows)}`;
     case "differential":
       return `Pin ± plate turns = ${wormRatio} for each round of the work`;
     case "compound":
       return `Crank ± both = ${wormRatio} turns for each round of the work`;
     case "wide-range":
+      if (rows.near) return turnsRule(wormRatioOf(head), "large crank", rows);
       return `Large crank turns + small crank turns ÷ ${smallRatio} = ${wormRatio} ${shareOf(rows)}`;
     case "simple":
     case "dial":
@@ -34,8 +37,12 @@ export function footRule(head: Pick<Head, "wormRatio" | "plates" | "smallCrank">
 }
 
 function turnsRule(wormRatio: Ratio, hand: string, rows: RuleFor): string {
-  const said = `${rows.near ? "true " : ""}${hand} turns of ${rows.several ? "a move" : rows.angle ? "the angle" : "one division"}`;
+  const said = `${rows.near ? "true " : ""}${hand} turns of ${moved(rows)}`;
   return `${capital(said)} = ${wormRatio} ${shareOf(rows)}`;
+}
+
+function moved({ several = false, angle = false }: RuleFor): string {
+  return several ? "a move" : angle ? "the angle" : "one division";
 }
 
 function shareOf({ several = false, angle = false }: RuleFor): string {

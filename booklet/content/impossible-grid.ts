@@ -66,7 +66,7 @@ const ways: Readonly<Record<Way["by"], string>> = {
   moves: "move",
   "nearest-hole": "hole",
   "both-cranks": "cranks",
-  "nearest-direct": "hole",
+  "nearest-direct": "place",
   dial: "dial",
   ring: "ring",
 };

@@ -97,7 +97,7 @@ const allWays: readonly NearColumn[] = [
   byMove,
   fromZero("nearest-hole", "nearest\nhole"),
   fromZero("both-cranks", "both\ncranks"),
-  fromZero("nearest-direct", "nearest\nhole"),
+  fromZero("nearest-direct", "nearest\nplace"),
   fromZero("dial", "dial"),
   fromZero("ring", "ring"),
 ];

@@ -5,6 +5,7 @@ import type { Block, Part } from "./blocks.ts";
 import type { Desk } from "./parts.ts";
 import { isReadHead } from "./readings.ts";
 import { bookSections, onHead, sectionWords } from "./sections.ts";
+import { spindleNouns } from "./spindle-nouns.ts";
 import { workedExample } from "./worked-example.ts";
 
 /** How to read the book, with one example worked on this head's own ratio. */
@@ -26,7 +27,7 @@ export function readingPart(desk: Desk): Part {
 function habits(head: Head): Block[] {
   const { ring } = head;
   const plates = head.plates.length > 0;
-  const [hand, place] = [handOf(head), plates ? "hole" : "mark"];
+  const hand = handOf(head);
   return [
     { kind: "heading", text: "Every time" },
     {
@@ -34,7 +35,7 @@ function habits(head: Head): Block[] {
       items: [
         {
           term: "One way",
-          text: `Turn the ${hand} one way only, always forward. Past the ${place}? Go back at least half a turn, then come forward to it again: that takes up the slack.`,
+          text: `Turn the ${hand} one way only, always forward. ${pastPlace(head)}`,
         },
         ...(plates ? [] : [{ term: "Lock", text: "Lock the spindle before every cut; unlock it before every move." }]),
         { term: "Mark first", text: "Go round once with light marks. The last must fall on the first." },
@@ -52,6 +53,16 @@ function habits(head: Head): Block[] {
       ],
     },
   ];
+}
+
+/** Half a turn of a crank takes up the slack of its worm; a spindle that none turns has no such slack. */
+function pastPlace(head: Head): string {
+  if (head.wormRatio === null) {
+    const place = head.directPlates.length === 0 ? "mark" : spindleNouns(head).place;
+    return `Past the ${place}? Go well back, then come forward to it again.`;
+  }
+  const place = head.plates.length > 0 ? "hole" : "mark";
+  return `Past the ${place}? Go back at least half a turn, then come forward to it again: that takes up the slack.`;
 }
 
 /** How to find the worm ratio out in a minute. */

@@ -10,7 +10,7 @@ import type { Way } from "./way.ts";
 /** What to mind on the way through a job, as a code with its values; the most needful first. */
 export type Caution =
   /** The hand's one way of turning, and what it comes up to. */
-  | { readonly code: "one-way"; readonly hand: "crank" | "handwheel" | "spindle"; readonly to: "hole" | "mark" }
+  | { readonly code: "one-way"; readonly hand: "crank" | "handwheel" | "spindle"; readonly to: "hole" | "place" | "mark" }
   /** Lock to cut, unlock to move; keep from the cutter; the machine's manual comes first. */
   | { readonly code: "lock-spindle" }
   | { readonly code: "stop-cutter" }
@@ -60,11 +60,16 @@ export function cautionsFor(way: Way, head: Pick<Head, "plates" | "wormRatio">):
         ...always,
       ];
     case "nearest-direct":
-      return [{ code: "places-differ" }, { code: "one-way", hand, to: "hole" }, ...always];
+      return [{ code: "places-differ" }, { code: "one-way", hand, to: onSpindle(way.setting) }, ...always];
     case "dial":
     case "ring":
       return [{ code: "never-add-steps" }, { code: "one-way", hand, to: "mark" }, ...always];
   }
+}
+
+/** What one comes up to on the spindle's own plate: what has no holes has notches, detents or teeth. */
+function onSpindle(setting: Way["setting"]): "hole" | "place" {
+  return "form" in setting ? "place" : "hole";
 }
 
 /** What the pin of a setting comes up to, where there is a plate for it. */
@@ -94,6 +99,10 @@ function byMoves(setting: Repeated, hand: ReturnType<typeof handOf>, hasWorm: bo
   }
   if (setting.teethPerMove > 1) cautions.push({ code: "several-teeth", teethPerMove: setting.teethPerMove });
   if (!setting.exact) cautions.push({ code: "error-grows" });
-  cautions.push({ code: "one-way", hand: bySpindle ? "spindle" : hand, to: hasPlate ? places[at] : "mark" });
+  cautions.push({
+    code: "one-way",
+    hand: bySpindle ? "spindle" : hand,
+    to: bySpindle ? onSpindle(setting) : hasPlate ? places[at] : "mark",
+  });
   return cautions;
 }

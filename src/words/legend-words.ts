@@ -75,7 +75,7 @@ export function holesUsedWords(places: readonly Place[], way: Way): string {
     if (!("hole" in place) || place.hole === null) return [];
     return !("vernierHole" in place) || place.vernierHole === undefined
       ? String(place.hole)
-      : `${place.hole} + ${place.vernierHole}`;
+      : `${place.hole}+${place.vernierHole}`;
   });
   return `${holes.join(", ")}; 0 is the ${directNouns(way.setting).place} that the pin starts in`;
 }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { commonestCounts } from "../../booklet/content/commonest-counts.ts";
 import { bookletPdf, type PaperName } from "../../booklet/index.ts";
-import { type Head, readyHeads, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
+import { defineHead, type Head, readyHeads, revolutions, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 import { canBeSetUp, closesOnBench } from "../support/mechanism.ts";
+import { byDegrees } from "../support/without-crank.ts";
 import { secondHand } from "./heads.ts";
 import { plateNamed } from "./plate-named.ts";
 import { openPdf, type Piece, piecesOf } from "./read-pdf.ts";
@@ -75,6 +76,8 @@ describe.each(heads)("%s", (_, head) => {
   });
 });
 
+const directAlone = defineHead({ wormRatio: 40, directPlates: [{ name: "nose", holes: 24 }] });
+
 describe("is refused in one sentence", () => {
   const [usual] = readyHeads;
   it.each([
@@ -84,6 +87,8 @@ describe("is refused in one sentence", () => {
       { as: "poster" },
       /holds moves over index plates/,
     ],
+    ["a poster of a head without a crank", byDegrees, { as: "poster" }, /holds moves over index plates/],
+    ["a card of a head with a direct plate alone", directAlone, { as: "card" }, /holds moves over index plates/],
     ["a poster to 60", usual, { as: "poster", to: 60 }, /has no effect on a poster/],
     ["a tagged card", usual, { as: "card", tagged: true }, /has no order of reading/],
     ["a poster on a4", usual, { as: "poster", paper: "a4" }, /no paper "a4" for a poster; the papers are a3, tabloid/],

@@ -35,13 +35,14 @@ describe("the book of a head with two cranks", () => {
     expect(lines.filter((line) => line.includes("{page:"))).toEqual([]);
   });
 
-  it.each<[number, PlanOptions]>([
-    [126, {}],
-    [127, { by: "both-cranks" }],
-  ])("the sheet of %i lists where both cranks stand at every place", (divisions, options) => {
+  it.each<[number, PlanOptions, string]>([
+    [126, {}, "Large crank turns + small crank turns ÷ 100 = 40 ÷ count"],
+    [127, { by: "both-cranks" }, "True large crank turns of one division = 40 ÷ count"],
+  ])("the sheet of %i lists where both cranks stand at every place", (divisions, options, rule) => {
     const sheet = pagesOn(paper, jobOf(wideHead, edition, { divisions, ...options }))
       .flatMap(linesIn)
       .join("\n");
+    expect(sheet).toContain(`\n${rule}|`);
     const plan = planJob(wideHead, { divisions }, options);
     if (!plan.planned) throw new Error(`${divisions} is not planned`);
     for (const place of plan.places) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { jobOf } from "../../booklet/content/job.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
-import { type Head, planJob } from "../../src/index.ts";
+import { defineHead, type Head, planJob } from "../../src/index.ts";
 import { byDegrees, byGears, byRing } from "../support/without-crank.ts";
 import { edition, linesIn, pagesOn, wholeBook } from "./set-pages.ts";
 
@@ -14,7 +14,7 @@ const doneBy = (head: Head, count: number) =>
 
 /** What there is none of on such a head, but where a page says just that. */
 const ofCranks = /\b(?:crank|worm|handwheel|index plate|stop pin|sector|arms?|change gears|turns \+)\b/i;
-const saidOfNone = /^(?:no crank|NO CRANK)|No crank turns|crank, the arms|slack of the worm|Head|Table/;
+const saidOfNone = /^(?:no crank|NO CRANK)|No crank turns|Head|Table/;
 
 describe("the book of a head without a crank", () => {
   it.each(heads.map((head) => [head.name, head] as const))("%s: speaks of nothing that it has not", (_, head) => {
@@ -47,6 +47,43 @@ describe("the book of a head without a crank", () => {
       expect(rows).toBeGreaterThan(10);
     },
   );
+
+  it("past a place one goes well back: half a turn is what takes up the slack of a worm", () => {
+    for (const [head, place] of [
+      [byDegrees, "hole"],
+      [byGears, "place"],
+      [byRing, "mark"],
+    ] as const) {
+      const said = linesOf(head).join(" ");
+      expect(said).toContain(`Past the ${place}? Go well back, then come forward to it again.`);
+      expect(said).not.toMatch(/half a turn/);
+    }
+  });
+
+  it("at the foot of each page stands what its rows are counted by, nearly where they are near", () => {
+    const rules = (lines: readonly string[]) => [...new Set(lines.flatMap((line) => /^([^|]*÷ count)\|/.exec(line)?.[1] ?? []))];
+    expect(rules(linesOf(byRing))).toEqual(["Angle of one division = 360° ÷ count"]);
+    expect(rules(linesOf(byGears))).toEqual(["Spaces of a move = places ÷ count", "Angle of one division = 360° ÷ count"]);
+    const near = pagesOn(paper, jobOf(byGears, edition, { divisions: 11 })).flatMap(linesIn);
+    expect(rules(near)).toEqual(["True spaces of one division = places ÷ count"]);
+  });
+
+  it.each([
+    ["a plate of holes", [{ name: "A", holes: 24 }], "direct plate|holes|spaces|one division|stop in holes"],
+    ["a gear", [{ name: "A", holes: 60, form: "gear" }], "gear|teeth|spaces|one division|stop at"],
+    ["gears, a collar and detents", byGears.directPlates, "set by|places|spaces|one division|stop at"],
+  ] as const)("by %s: the columns say what is counted", (_, directPlates, columns) => {
+    const head = defineHead({ wormRatio: null, directPlates });
+    const lines = linesOf(head);
+    expect(lines.filter((line) => line.endsWith(columns))).toHaveLength(1);
+    const holes = lines.filter((line) => /\bholes?\b/.test(line) && !/^(?:Holes|Circle|Spaces)\|/.test(line));
+    if (head.directPlates.some(({ form }) => form !== undefined)) expect(holes).toEqual([]);
+  });
+
+  it("each place with one of the row stands apart from the next", () => {
+    const lines = linesOf(byDegrees);
+    expect(lines.filter((line) => line.endsWith("|72° 00′ 00″|0+0, 7+2, 14+4, 21+6, 28+8"))).toHaveLength(1);
+  });
 
   it("a job sheet lists each place by its hole and that of the row", () => {
     const lines = pagesOn(paper, jobOf(byDegrees, edition, { divisions: 40 })).flatMap(linesIn);

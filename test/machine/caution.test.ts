@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Caution, defineHead, type Head, type PlanOptions, planJob, type Target } from "../../src/index.ts";
 import { ready } from "../support/ready.ts";
+import { byDegrees, byGears } from "../support/without-crank.ts";
 
 function cautionsOf(head: Head, target: Target, options: PlanOptions = {}): readonly Caution[] {
   const job = planJob(head, target, options);
@@ -32,6 +33,9 @@ describe("what to mind on a way", () => {
   it.each([
     ["simple", geared, { divisions: 13 }, {}, { hand: "crank", to: "hole" }],
     ["direct", withNose, { divisions: 8 }, {}, { hand: "spindle", to: "hole" }],
+    ["direct by a gear", byGears, { divisions: 7 }, {}, { hand: "spindle", to: "place" }],
+    ["by the nearest notches", byGears, { divisions: 11 }, {}, { hand: "spindle", to: "place" }],
+    ["by a hole and one of a row", byDegrees, { divisions: 40 }, {}, { hand: "spindle", to: "hole" }],
     ["by the nearest hole", ungeared, { divisions: 97 }, { by: "nearest-hole" }, { hand: "crank", to: "hole" }],
     ["by the ring of a head with a crank", ungeared, { divisions: 97 }, { by: "ring" }, { hand: "crank", to: "mark" }],
     ["by the dial", bare, { divisions: 97 }, { by: "dial" }, { hand: "handwheel", to: "mark" }],

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type Head, indexDivisions, type PlanOptions } from "../../src/index.ts";
 import {
   headLine,
+  holesUsedWords,
   nearItems,
   orderItems,
   placeColumns,
@@ -66,6 +67,11 @@ describe("what is said of a job on a head without a crank", () => {
     expect(legend.slice(1, 3)).toEqual(["GO ON TO hole of 36", "GO ON TO of the row of 10"]);
     expect(legend[0]).toContain("Holes are numbered from 0, where the pin starts, the way the work goes.");
     expect(places.find((line) => line.startsWith("0 | 9 | "))).toBeDefined();
+  });
+
+  it("names the hole of the plate and that of the row together, so that no line ends between them", () => {
+    const { places, way } = planned(byDegrees, { divisions: 5 });
+    expect(holesUsedWords(places, way)).toBe("0+0, 7+2, 14+4, 21+6, 28+8; 0 is the hole that the pin starts in");
   });
 
   it("says why not and what would help without a word of cranks", () => {

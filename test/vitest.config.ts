@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 import { LongestFirst } from "./support/longest-first.ts";
+import { loadsTestedCode } from "./support/tested-code.ts";
 
 /** Files that put other modules in the place of the library's own. */
 const mocking = ["test/gear/repair/worked-out-once.test.ts"];
@@ -10,6 +11,7 @@ export default defineConfig({
   test: {
     globalSetup: "test/support/build.ts",
     setupFiles: "test/support/seed.ts",
+    environment: fileURLToPath(new URL("support/counted.ts", import.meta.url)),
     testTimeout: 60_000,
     hookTimeout: 60_000,
     // Left to itself it keeps a core free, which of two is the half.
@@ -19,7 +21,17 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     projects: [
       // Files one after the other in the same process: to load the library anew for each takes longer than to test it.
-      { extends: true, test: { name: "together", isolate: false, include: ["test/**/*.test.ts"], exclude: mocking } },
+      {
+        extends: true,
+        plugins: [loadsTestedCode],
+        test: {
+          name: "together",
+          isolate: false,
+          include: ["test/**/*.test.ts"],
+          exclude: mocking,
+          server: { deps: { external: [/\/\.tested\//] } },
+        },
+      },
       { extends: true, test: { name: "apart", include: mocking } },
     ],
     coverage: {

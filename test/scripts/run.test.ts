@@ -5,7 +5,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { printable } from "../../scripts/printable.ts";
 import { readyHeads } from "../../src/index.ts";
-import { command, runHere } from "../support/command.ts";
+import { runHere } from "../support/command.ts";
+import { command } from "../support/installed.ts";
 import { ownFolder } from "../support/own-folder.ts";
 
 const folder = ownFolder("run");

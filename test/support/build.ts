@@ -1,9 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { readdirSync, statSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { command } from "./command.ts";
+import { command, root } from "./installed.ts";
+import { makeTestedCode } from "./tested-code.ts";
 
-const root = fileURLToPath(new URL("../..", import.meta.url));
 const sources = ["src", "booklet", "scripts"].flatMap((folder) =>
   readdirSync(`${root}${folder}`, { recursive: true, encoding: "utf8" })
     .filter((name) => /\.(?:ts|mjs|css)$/.test(name))
@@ -14,6 +13,7 @@ const writtenAt = (path: string) => statSync(path, { throwIfNoEntry: false })?.m
 
 /** Builds the command once for all tests, where the sources are younger than the last build. */
 export function setup(): void {
+  makeTestedCode();
   const started = Date.now();
   if (writtenAt(command) > Math.max(...sources.map(writtenAt))) return;
   const built = (tool: string, ...words: string[]) =>

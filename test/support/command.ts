@@ -1,10 +1,6 @@
 import { execFile } from "node:child_process";
-import { fileURLToPath } from "node:url";
 import { run as runWith } from "../../scripts/run.ts";
-
-const root = fileURLToPath(new URL("../..", import.meta.url));
-/** The command as it is installed. */
-export const command: string = `${root}dist/scripts/turns-and-holes.js`;
+import { command, root } from "./installed.ts";
 
 /** What a run of the command ends with. */
 export interface Run {

@@ -1,8 +1,10 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
-import ts from "typescript";
-import { describe, expect, it } from "vitest";
+import { pathToFileURL } from "node:url";
+import { format } from "node:util";
+import { transformSync } from "rolldown/utils";
+import { beforeAll, describe, expect, it, vi } from "vitest";
 import { loadHead } from "../booklet/head-file.ts";
 import { defineHead } from "../src/index.ts";
 import { ownFolder } from "./support/own-folder.ts";
@@ -27,6 +29,17 @@ function toldIn(text: string): readonly string[] {
   return [...codeOf(text, false).matchAll(/console\.log\(.*\); \/\/ (.*)$/gm)].map(([, told = ""]) => told);
 }
 
+// A project of its own that has the library installed.
+beforeAll(() => {
+  writeFileSync(join(project, "package.json"), JSON.stringify({ type: "module" }));
+  mkdirSync(join(project, "node_modules"));
+  for (const [name, to] of [
+    ["turns-and-holes", "."],
+    ["@types", "node_modules/@types"],
+  ] as const)
+    symlinkSync(resolve(to), join(project, "node_modules", name), "junction");
+});
+
 describe("the guides are true", () => {
   it("there is one for each thing that others build on the library", () => {
     expect(guides.map(({ name }) => name)).toEqual([
@@ -41,15 +54,7 @@ describe("the guides are true", () => {
   });
 
   it("what they have a reader write is of the right types, strictly", () => {
-    // In a project of its own that has the library installed.
     for (const { name, text } of guides) writeFileSync(join(project, `${name}.ts`), codeOf(text, true));
-    writeFileSync(join(project, "package.json"), JSON.stringify({ type: "module" }));
-    mkdirSync(join(project, "node_modules"));
-    for (const [name, to] of [
-      ["turns-and-holes", "."],
-      ["@types", "node_modules/@types"],
-    ] as const)
-      symlinkSync(resolve(to), join(project, "node_modules", name), "junction");
     const options = {
       ...{ strict: true, exactOptionalPropertyTypes: true, noEmit: true, skipLibCheck: true },
       ...{ module: "nodenext", target: "es2022", lib: ["es2022", "dom", "dom.iterable"], types: ["node"] },
@@ -60,11 +65,14 @@ describe("the guides are true", () => {
     expect([status, stdout]).toEqual([0, ""]);
   });
 
-  it.each(guides)("$name prints what it says", ({ text }) => {
-    const options = { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 };
-    const { outputText } = ts.transpileModule(codeOf(text, false), { compilerOptions: options });
-    const printed = execFileSync(process.execPath, ["--input-type=module", "-e", outputText], { encoding: "utf8" });
-    expect(printed.trimEnd().split("\n")).toEqual(toldIn(text));
+  it.each(guides)("$name prints what it says", async ({ name, text }) => {
+    // Beside the library, where Node itself loads it.
+    const module = join(project, "node_modules", `${name}.mjs`);
+    writeFileSync(module, transformSync(`${name}.ts`, codeOf(text, false)).code);
+    const printed: string[] = [];
+    const log = vi.spyOn(console, "log").mockImplementation((...said) => void printed.push(format(...said)));
+    await import(pathToFileURL(module).href).finally(() => log.mockRestore());
+    expect(printed.flatMap((each) => each.split("\n"))).toEqual(toldIn(text));
   });
 
   it.each(guides.flatMap(({ text }) => blocksIn(text, "console")))("the command prints what they show: %s", expectTold);

@@ -1,9 +1,10 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 import { LongestFirst } from "./support/longest-first.ts";
+import { sweepsAll } from "./support/sweep.ts";
 import { loadsTestedCode } from "./support/tested-code.ts";
 
-/** Files that put other modules in the place of the library's own. */
+/** Files that put other modules in the place of the library's own, and so load all of it once more: in a soak. */
 const mocking = ["test/gear/repair/worked-out-once.test.ts"];
 
 export default defineConfig({
@@ -32,7 +33,7 @@ export default defineConfig({
           server: { deps: { external: [/\/\.tested\//] } },
         },
       },
-      { extends: true, test: { name: "apart", include: mocking } },
+      ...(sweepsAll ? [{ extends: true, test: { name: "apart", include: mocking } } as const] : []),
     ],
     coverage: {
       provider: "custom",

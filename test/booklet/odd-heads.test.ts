@@ -4,7 +4,7 @@ import { type BookletOptions, jobSheetPdf } from "../../booklet/index.ts";
 import { betweenParts, brokenAtPoints } from "../../booklet/layout/measure.ts";
 import { largePaperNamed } from "../../booklet/layout/papers.ts";
 import { defineHead, type Head, readyHeads } from "../../src/index.ts";
-import { farthest } from "../support/sweep.ts";
+import { everyOf, farthest } from "../support/sweep.ts";
 import { fiveToOne } from "./heads.ts";
 import { readBack } from "./read-back.ts";
 import { linesOf, type Piece, piecesOf } from "./read-pdf.ts";
@@ -42,7 +42,7 @@ async function linesIn(head: Head, options: BookletOptions = {}): Promise<readon
 }
 
 describe("what a head has not, its book does not speak of", () => {
-  it.each(["a4", "a5"] as const)("no ring, on %s", async (paper) => {
+  it.each(everyOf(2, ["a4", "a5"] as const))("no ring, on %s", async (paper) => {
     // The title page says of the whole head what it has and has not.
     const lines = (await linesIn(fiveToOne, { paper, to: farthest })).filter(
       (line) => line !== "Ring|none" && !line.startsWith("Circle|"),
@@ -50,7 +50,7 @@ describe("what a head has not, its book does not speak of", () => {
     expect(lines.filter((line) => /\bring\b/i.test(line))).toEqual([]);
   });
 
-  it.each(["a4", "a5"] as const)("nothing that turns the plate, on %s", async (paper) => {
+  it.each(everyOf(2, ["a4", "a5"] as const))("nothing that turns the plate, on %s", async (paper) => {
     const lines = await linesIn(fiveToOne, { paper, to: farthest });
     expect(lines.filter((line) => line.includes("Stop pin IN"))).not.toEqual([]);
     expect(lines.filter((line) => /geared|compound|gear trains|(?:with|against) the crank/i.test(line))).toEqual([]);
@@ -75,7 +75,7 @@ describe("what a head has not, its book does not speak of", () => {
 });
 
 describe("what stands close together cannot be read as one", () => {
-  it.each([ringAlone, fine, fiveToOne].map((head) => [head.id, head] as const))(
+  it.each(everyOf(2, [ringAlone, fine, fiveToOne]).map((head) => [head.id, head] as const))(
     "%s: the large figures of the title page stand a figure apart",
     async (_, head) => {
       const [title = []] = await book(head, { to: 400, parts: ["reach"] });

@@ -63,7 +63,7 @@ const inBooks: readonly (readonly [BookForm, PaperName])[] = [
 ];
 
 describe("plates with long names, by a letter each", () => {
-  it.each(everyOf(4, inBooks))("%s on %s: every row closes by the letters that the print itself gives", async (as, paper) => {
+  it.each(everyOf(5, inBooks))("%s on %s: every row closes by the letters that the print itself gives", async (as, paper) => {
     const range = { from: 2, to: 130 };
     const pages = await readBack(longNamed, { as, paper, ...range });
     expect(
@@ -75,7 +75,7 @@ describe("plates with long names, by a letter each", () => {
   });
 
   it.each(
-    everyOf(2, [
+    everyOf(3, [
       ["pages", "a4"],
       ["pages", "a5"],
       ["wall", "a4"],

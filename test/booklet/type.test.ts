@@ -6,7 +6,7 @@ import { type SetWord, typeFiles, type Words, wordsIn, wordsOf } from "../../boo
 import { flattened, type Weight } from "../../booklet/layout/marks.ts";
 import { paperNamed } from "../../booklet/layout/papers.ts";
 import { readyHeads } from "../../src/index.ts";
-import { farthest } from "../support/sweep.ts";
+import { everyOf, farthest } from "../support/sweep.ts";
 import { piecesOf } from "./read-pdf.ts";
 import { pagesOn, wholeBook } from "./set-pages.ts";
 
@@ -32,7 +32,7 @@ function placed({ glyphs, positions }: SetWord): readonly (readonly number[])[] 
 }
 
 describe("a word set letter by letter", () => {
-  it.each(readyHeads.map((head) => [head.id, head] as const))(
+  it.each(everyOf(4, readyHeads).map((head) => [head.id, head] as const))(
     "%s: is what the font makes of it whole, in all of the book",
     (_, head) => {
       const said = new Map<string, readonly [word: string, weight: Weight]>();

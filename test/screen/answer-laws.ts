@@ -85,7 +85,7 @@ export function answerLaws(open: Open): void {
     const { page, errors } = await open(head);
     // A step that shares no factor with a worm ratio, nor much with a circle.
     const counts = everyOf(
-      7,
+      13,
       Array.from({ length: 399 }, (_, index) => index + 2),
     );
     const said = (await page.evaluate(`(${sayAll})(${JSON.stringify(counts)})`)) as readonly Said[];

@@ -3,7 +3,7 @@ import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
 import { ownFolder } from "../support/own-folder.ts";
-import { everyOf } from "../support/sweep.ts";
+import { sweepsAll } from "../support/sweep.ts";
 
 const bench = fileURLToPath(new URL("../../dist/scripts/bench.js", import.meta.url));
 const folder = ownFolder("bench");
@@ -13,7 +13,8 @@ async function until(isSo: () => boolean): Promise<void> {
   while (!isSo()) await new Promise((again) => setTimeout(again, 50));
 }
 
-it.each(everyOf(2, ["SIGINT", "SIGTERM"] as const))(
+// In a soak: it is of a tool of the developers, and takes as long as a hundred other tests.
+it.runIf(sweepsAll).each(["SIGINT", "SIGTERM"] as const)(
   "a run that measures in a browser, stopped by %s, ends without a fault and leaves nothing",
   async (signal) => {
     const run = spawn(process.execPath, [bench, "screen"], { env: { ...process.env, TMPDIR: folder } });

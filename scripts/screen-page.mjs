@@ -54,7 +54,7 @@ export const screenPage = (fileName) => ({
     // Once more, since what the packer's own making small leaves is a fiftieth of the page.
     const { code } = await minify(packed, {
       ecma: 2020,
-      compress: { passes: 3, unsafe_arrows: true, pure_getters: true },
+      compress: { passes: 2, unsafe_arrows: true, pure_getters: true },
       mangle: { properties: shortened(packed) },
     });
     const script = code.trim();

@@ -74,6 +74,15 @@ describe("a move whose parts are not those of its method is refused", () => {
     expect(refusalLines(() => motionOf(both))).toEqual(["setting: a move is compound or geared, not both"]);
   });
 
+  it("of the small crank, and compound or geared besides", () => {
+    const small = { ratio: 100, turns: 0, spaces: 1, circle: 54, armsEnclose: 2 };
+    for (const other of [compoundWith.setting, onePairWith.setting]) {
+      expect(refusalLines(() => motionOf(wrong<SetMove>({ ...other, small })))).toEqual([
+        "setting: a move of the small crank is neither compound nor geared",
+      ]);
+    }
+  });
+
   it("a method that is none, by a word that objects have of themselves among them", () => {
     for (const method of ["plain", "toString", ""]) {
       expect(refusalLines(() => motionOf(wrong<SetMove>({ ...simple.setting, method })))).toEqual([

@@ -13,6 +13,8 @@ it("every setting is a move, exact or near", () => {
       if (near.moves === "equal") expect(refusalLines(() => checkMove(near))).toEqual([]);
   }
   expect(indexDivisions(threePlates, 127).exact).toBe(true);
+  // Of the crank alone: what a setting has not stands in it as null, too.
+  expect(refusalLines(() => checkMove({ ...move, second: null, small: null, gears: null }))).toEqual([]);
 });
 
 describe("what is no move is refused", () => {
@@ -44,6 +46,17 @@ describe("what is no move is refused", () => {
       "a second move with a figure that is none",
       { ...move, second: { spaces: [2], circle: 17, direction: "with" } },
       /^move\.second\.spaces: a list is neither a number nor a word$/,
+    ],
+    ["a move of the small crank that is none", { ...move, small: 5 }, /^move\.small: 5 is not an object; /],
+    [
+      "a move of the small crank with a key too many",
+      { ...move, small: { ratio: 100, turns: 0, spaces: 1, circle: 54, hole: 2 } },
+      /^move\.small: there is no key "hole"; the keys are ratio, turns, spaces, circle, armsEnclose$/,
+    ],
+    [
+      "a move of the small crank with a figure that is none",
+      { ...move, small: { ratio: 100, turns: 0, spaces: [1], circle: 54 } },
+      /^move\.small\.spaces: a list is neither a number nor a word$/,
     ],
     ["a figure that is none", { ...move, turns: { of: 2 } }, /^move\.turns: an object is neither a number nor a word$/],
     [

@@ -1,8 +1,9 @@
 import { fromExact, type Head, ratio, type UnprovedSetting, wormRatioOf } from "../../src/index.ts";
 
-/** A head with one thing other than it was: a circle, a plate, a face, a pin, a dial, the worm, the gears. */
+/** A head with one thing other than it was: a circle, a plate, a face, a pin, the small crank, a dial, the worm, the gears. */
 export function otherHeads(head: Head, setting: UnprovedSetting): readonly Head[] {
   const { plates, directPlates, dial, gearing, gears } = head;
+  const { smallCrank, ...withoutSmall } = head;
   const circlesOf = (change: (circles: readonly number[]) => readonly number[]): Head => ({
     ...head,
     plates: plates.map((plate) => ({
@@ -30,6 +31,7 @@ export function otherHeads(head: Head, setting: UnprovedSetting): readonly Head[
       })),
     },
     { ...head, rearPin: !head.rearPin },
+    ...(smallCrank ? [{ ...head, smallCrank: { ...smallCrank, ratio: smallCrank.ratio + 1 } }, withoutSmall] : []),
     { ...head, directPlates: directPlates.map(({ name, holes }) => ({ name, holes: 2 * holes })) },
     { ...head, directPlates: directPlates.map(({ name, holes }) => ({ name, holes: holes + 1 })) },
     { ...head, dial: dial && { ...dial, vernierLines: 2 * dial.vernierLines } },

@@ -35,8 +35,12 @@ export function testedFrom(source: string): { readonly code: string; readonly ma
   return { code: readFileSync(tested, "utf8"), map: { ...map, sources: [pathToFileURL(source).href] } };
 }
 
+/** Whether tests load the sources themselves, which takes longer, but a change of one is seen by tests that are watched. */
+const loadsSources = process.env.LOADED === "sources";
+
 /** Makes the code as it is tested anew. */
 export function makeTestedCode(): void {
+  if (loadsSources) return;
   rmSync(testedFolder, { recursive: true, force: true });
   for (const room of rooms) {
     for (const name of readdirSync(join(root, room), { recursive: true, encoding: "utf8" })) {
@@ -60,7 +64,7 @@ export const loadsTestedCode: Plugin = {
   name: "tested-code",
   enforce: "pre",
   resolveId(asked, importer) {
-    if (importer === undefined || !asked.startsWith(".")) return;
+    if (loadsSources || importer === undefined || !asked.startsWith(".")) return;
     return testedOf(join(dirname(importer), asked));
   },
 };

@@ -1,9 +1,7 @@
-import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { rolldown } from "rolldown";
 import { expect, it } from "vitest";
-
-const root = fileURLToPath(new URL("..", import.meta.url));
+import { root } from "./support/installed.ts";
 
 /**
  * The most that a program carries for what it takes from the package, in bytes as a server sends them: packed

@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BookletOptions, bookletPdf, jobSheetPdf } from "../../booklet/index.ts";
@@ -6,6 +5,7 @@ import { defineHead, type Head, type HeadSpec, indexTable, type Ratio, ratio, re
 import { everyOf, farthest, runs } from "../support/sweep.ts";
 import { halfTurn, headSpec, secondHand } from "./heads.ts";
 import { headAsPrinted } from "./plate-keys.ts";
+import { printedFile } from "./printed-file.ts";
 import { closes, type PrintedRow, printedRows } from "./printed-rows.ts";
 import { readBack } from "./read-back.ts";
 import { linesOf, openPdf, type Piece, piecesOf } from "./read-pdf.ts";
@@ -43,9 +43,8 @@ describe("the book, read back from the page", () => {
       3,
       readyHeads.filter(({ plates }) => plates.length > 0).map((head) => [head.id, head] as const),
     ),
-  )("%s: every row of the printed book closes", async (id, head) => {
-    const file = readFileSync(new URL(`../../booklet/printed/${id}.pdf`, import.meta.url));
-    expect(faults(await piecesOf(file), head, all)).toEqual(none);
+  )("%s: every row of the printed book closes", async (_, head) => {
+    expect(faults(await piecesOf(printedFile(head)), head, all)).toEqual(none);
   });
 
   it.each(everyOf(2, [secondHand, halfTurn]).map((head) => [head.id, head] as const))("%s: every row closes", async (_, head) => {

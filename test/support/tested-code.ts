@@ -1,7 +1,6 @@
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { transformSync } from "rolldown/utils";
 import type { Plugin } from "vitest/config";
 import { root } from "./installed.ts";
 
@@ -9,13 +8,13 @@ import { root } from "./installed.ts";
  * The code as it is tested: each module with its types taken off, as a module that Node loads by itself. Sent one by one
  * to each worker by the runner of tests, the same code takes several times as long to load.
  */
-const rooms = ["src", "booklet", "scripts"];
+export const rooms: readonly string[] = ["src", "booklet", "scripts"];
 
 /** The folder of the code as it is tested: as deep as what is published, from which modules look for the manifest. */
-const testedFolder = join(root, ".tested");
+export const testedFolder: string = join(root, ".tested");
 
 /** The module that stands for one of the house's own, and nothing where it is none of them. */
-const testedOf = (path: string): string | undefined => {
+export const testedOf = (path: string): string | undefined => {
   const place = relative(root, path);
   const isOfTheCode = rooms.includes(place.split(sep)[0] ?? "") && place.endsWith(".ts");
   return isOfTheCode ? join(testedFolder, place.replace(/\.ts$/, ".js")) : undefined;
@@ -36,28 +35,7 @@ export function testedFrom(source: string): { readonly code: string; readonly ma
 }
 
 /** Whether tests load the sources themselves, which takes longer, but a change of one is seen by tests that are watched. */
-const loadsSources = process.env.LOADED === "sources";
-
-/** Makes the code as it is tested anew. */
-export function makeTestedCode(): void {
-  if (loadsSources) return;
-  rmSync(testedFolder, { recursive: true, force: true });
-  for (const room of rooms) {
-    for (const name of readdirSync(join(root, room), { recursive: true, encoding: "utf8" })) {
-      const source = join(root, room, name);
-      const tested = testedOf(source);
-      if (tested === undefined || name.endsWith(".d.ts")) continue;
-      const { code, map, errors } = transformSync(source, readFileSync(source, "utf8"), {
-        sourcemap: true,
-        typescript: { rewriteImportExtensions: "rewrite", onlyRemoveTypeImports: true },
-      });
-      if (errors.length > 0) throw new Error(`${source} is no code: ${errors.map(({ message }) => message).join("; ")}`);
-      mkdirSync(dirname(tested), { recursive: true });
-      writeFileSync(`${tested}.map`, JSON.stringify(map));
-      writeFileSync(tested, `${code}\n//# sourceMappingURL=${tested.split(sep).at(-1)}.map\n`);
-    }
-  }
-}
+export const loadsSources: boolean = process.env.LOADED === "sources";
 
 /** Has tests import the code as it is tested, by the names of its sources. */
 export const loadsTestedCode: Plugin = {
@@ -65,6 +43,7 @@ export const loadsTestedCode: Plugin = {
   enforce: "pre",
   resolveId(asked, importer) {
     if (loadsSources || importer === undefined || !asked.startsWith(".")) return;
-    return testedOf(join(dirname(importer), asked));
+    // Names of modules have the slashes of addresses on every machine.
+    return testedOf(join(dirname(importer), asked))?.replaceAll(sep, "/");
   },
 };
